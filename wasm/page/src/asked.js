@@ -3,14 +3,14 @@ import { html } from '../vendor/lit-html/lit-html.js'
 
 const text = (value) => JSON.stringify(value, (key, below) => (key === 'book' ? '…the book…' : below), 2)
 
-/** Requests with their answers, in a closed section. */
+/** Requests with their answers, in a closed section; those without a book are asked of the plan. */
 export function asked(...pairs) {
   return html`<details class="asked">
     <summary>For programs: the request and its answer</summary>
     ${pairs.map(
       ([request, answer]) =>
         html`<div class="wide" tabindex="0" role="region" aria-label="Request and answer: ${request.calculate}">
-          <pre>${`calculate(${text(request)})\n\n→ ${text(answer)}`}</pre>
+          <pre>${`${request.pot ? 'plan.request' : 'calculate'}(${text(request)})\n\n→ ${text(answer)}`}</pre>
         </div>`,
     )}
   </details>`

@@ -7,7 +7,7 @@ import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
-import { counted, day } from './show.js'
+import { both, counted, day, short } from './show.js'
 
 /** The view; `steps` are the plan's. */
 export function bench(plan, steps) {
@@ -132,6 +132,7 @@ function potCard(plan, pot, steps, now) {
       ></progress>
     </header>
     ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
+    ${pot.there ? inIt(pot.there) : nothing}
     ${repeat(
       own,
       (step) => step.items[0].id,
@@ -141,5 +142,12 @@ function potCard(plan, pot, steps, now) {
   </section>`
 }
 
+/** What is in a pot that was there when the plan was made. */
+function inIt({ mass, fills, hot, degassed }) {
+  return html`<p class="step say">
+    In it already: ${short(mass)}, cold ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
+  </p>`
+}
+
 // The fields of a pot that have a place on its card; any other is listed below it.
-const POT = 'pot id cup cup_name warnings degas from_shelf stages heats left_over lost sprues'.split(' ')
+const POT = 'pot id cup cup_name warnings degas there from_shelf stages heats left_over lost sprues'.split(' ')

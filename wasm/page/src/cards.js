@@ -17,7 +17,9 @@ const STAGE =
   'formulas weigh holds fills fills_hot density density_uncertainty solids shoot_from shoot_to draws heats heating clock stir_every sprues_back carried'.split(
     ' ',
   )
-const DRAW = 'mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(' ')
+const DRAW = 'line layer mold share together_with shots spare_shots loads shots_per_load per_shot sprue pieces'.split(
+  ' ',
+)
 const PIECES = 'shape ordered made weighs uncertainty from to sinks_in flakes'.split(' ')
 const WEIGH = 'material kind written_in add beyond wanted best others tolerance doubt doubt_weighed'.split(' ')
 
@@ -83,7 +85,10 @@ function difference(step, item) {
 }
 
 function shelfCard(plan, step, now, own) {
-  return html`${simpleCard(plan, step, now)} ${anything(own.pot.from_shelf, ['left_overs'])}`
+  const brings = own.pot.from_shelf.brings.map(({ material, mass }) => `${material} ${short(mass)}`)
+  return html`${simpleCard(plan, step, now)}
+    <p class="hint">It brings ${brings.join(', ')}.</p>
+    ${anything(own.pot.from_shelf, ['left_overs', 'brings'])}`
 }
 
 /** A step with one thing to do: its sentence is the heading. */

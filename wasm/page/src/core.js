@@ -35,6 +35,14 @@ export function faultsOfBook(text) {
 let held = {}
 let made = {}
 
+/** The last plan that could be made, open for requests. */
+let opened = null
+
+/** The reply to a request about the last plan, which leaves out book and plan. */
+export function askPlan(request) {
+  return refusable(() => ({ answer: opened.request(request), faults: [] }))
+}
+
 /** The plan of a day: `{ plan, bookFaults, ordersFaults }`. Made again only if a document has changed. */
 export function plan(book, orders) {
   if (made.book === book && made.orders === orders) return made.result
@@ -45,8 +53,11 @@ export function plan(book, orders) {
 function makePlan(book, orders) {
   const read = bookOf(book)
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
-  const result = refusable(() => ({ plan: read.book.plan(orders), faults: [] }))
-  return { plan: result.plan ?? null, bookFaults: [], ordersFaults: result.faults }
+  const { open, faults } = refusable(() => ({ open: read.book.open(orders), faults: [] }))
+  if (!open) return { plan: null, bookFaults: [], ordersFaults: faults }
+  opened?.free()
+  opened = open
+  return { plan: open.document(), bookFaults: [], ordersFaults: [] }
 }
 
 /** Keeps the book that was read last: most changes are to the orders. */

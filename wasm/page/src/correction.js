@@ -1,62 +1,66 @@
-// What to add to a pot into which something else went.
+// The ways to go on with a pot into which something else went.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { ask } from './core.js'
+import { cautionsAt } from './cautions.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
 
-/** Asks what to add; null if everything went in as planned. */
+/** Asks how to go on; null if everything went in as planned. */
 export function putRight(wanted) {
-  const { poured: written, cup, trace } = state.one
-  const poured = Object.fromEntries(Object.entries(written).filter(([, amount]) => amount.trim()))
-  if (!Object.keys(poured).length) return null
-  const pot = { ...wanted.whole, ...poured }
-  const chosen = { ...(cup && { cup }), ...(trace && { trace }) }
-  const request = { calculate: 'correct', book: state.book, ...wanted.request, ...chosen, pot }
-  const { answer, faults } = ask(request)
+  const { poured, cup, trace, hot } = state.one
+  const instead = Object.fromEntries(Object.entries(poured).filter(([, amount]) => amount.trim()))
+  if (!Object.keys(instead).length) return null
+  const chosen = { ...(cup && { cup }), ...(trace && { trace }), ...(hot && { hot: hot === 'hot' }) }
+  const request = { calculate: 'correct', ...wanted.request, ...chosen, instead }
+  const { answer, faults } = wanted.ask(request)
   return { request, answer, faults: faults.map(helped) }
 }
 
 // Help in the words of the page, where the library's words are about a request.
 const HELP = {
   'pot-foreign-material':
-    'Nothing can be taken out: make it into one of the formulas below, keep it as a leftover, or ignore it if it is little enough.',
+    'Nothing can be taken out: keep the pot as a formula of its own, make it into another one, or ignore what went in if it is little enough.',
   'correction-over-full': 'Choose above which cup it is in. A larger cup must be on the shelf, in the book.',
   'pot-without-cup': 'Put a cup on the shelf, in the book.',
+  'pot-empty': 'Enter what is in it.',
 }
 
-const helped = (fault) => ({ ...fault, help: HELP[fault.code] ?? fault.help })
+/** Faults of the cup are shown at its field, even while none is chosen. */
+const OF_CUP = ['correction-over-full', 'pot-without-cup']
 
-const OUTCOMES = {
-  right: 'It can be fixed. Add:',
-  nearest: 'The cup is too small to fix it fully. For the nearest that fits, add:',
-  foreign: 'It cannot be fixed.',
+const helped = (fault) => ({
+  ...fault,
+  path: OF_CUP.includes(fault.code) ? '/cup' : fault.path,
+  help: HELP[fault.code] ?? fault.help,
+})
+
+const TITLES = {
+  'as-it-is': 'Leave it as it is',
+  within: 'Within tolerance, with the least added',
+  exact: 'Exactly right',
+  nearest: 'As near as it gets',
+  keep: 'Keep it as a formula of its own',
 }
 
-/** The answer in words, with a weigh list; `letPass` gets the share of the pot up to which a material is ignored. */
-export function answerOf(answer, letPass) {
+function outcome({ ways }) {
+  const has = (way) => ways.some((one) => one.way === way)
+  if (has('as-it-is')) return ['right', 'All is within tolerance.']
+  if (has('within') || has('exact')) return ['right', 'It can be fixed.']
+  if (has('nearest')) return ['nearest', 'It cannot be fixed fully.']
+  return ['foreign', 'It cannot be fixed.']
+}
+
+/**
+ * The answer as cards, one for each way; `meant` are the formulas that it should be, and `letPass` gets the share of the pot
+ * up to which a material is ignored.
+ */
+export function answerOf(answer, meant, letPass) {
+  const [kind, words] = outcome(answer)
   const fault = answer.fault && helped(answer.fault)
+  const reasons = answer.not_offered.map(({ message }) => html`<p class="not-offered">${message}</p>`)
   return html`
-    <p class="outcome ${answer.outcome}"><strong>${OUTCOMES[answer.outcome]}</strong></p>
-    ${fault ? html`<p>${fault.message} ${fault.help}</p>` : nothing}
-    ${answer.outcome === 'foreign' ? pass(answer, letPass) : nothing}
-    <ul class="weigh">
-      ${answer.add.map(
-        ({ material, kind, best, others }) =>
-          html`<li class="kind-${kind}">
-            <span class="material">${material}<small>${kind}</small></span>
-            <span class="amount">
-              <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
-              <small>${others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>
-            </span>
-          </li>`,
-      )}
-    </ul>
-    ${answer.nothing_of.length ? html`<p>Nothing more of <strong>${answer.nothing_of.join(', ')}</strong>.</p>` : nothing}
-    ${
-      answer.too_little.length
-        ? html`<p>${answer.too_little.join(', ')}: too little is missing to measure it. Leave it.</p>`
-        : nothing
-    }
+    <p class="outcome ${kind}"><strong>${words}</strong></p>
+    ${cautionsAt(answer)} ${fault ? html`<p>${fault.message} ${fault.help}</p>` : nothing}
+    ${answer.foreign.length ? pass(answer, letPass) : nothing}
     ${
       answer.traces.length
         ? html`<p>
@@ -66,30 +70,76 @@ export function answerOf(answer, letPass) {
           </p>`
         : nothing
     }
+    ${kind === 'right' ? nothing : reasons}
+    <ol class="ways">
+      ${answer.ways.map((way) => html`<li>${card(way, answer)}</li>`)}
+    </ol>
+    ${kind === 'right' ? reasons : becomes(answer.becomes, meant)}
+  `
+}
+
+function card(way, answer) {
+  return html`<h3>${TITLES[way.way]}</h3>
     ${
-      answer.outcome === 'foreign'
-        ? becomes(answer.becomes)
-        : html`<p>
-            The pot then holds ${short(answer.mass)}, ${both(answer.volume)}; the cup holds at most ${both(answer.cup)}.
-            ${
-              answer.outcome === 'nearest' && answer.right_mass
-                ? html`Fully fixed it would hold ${short(answer.right_mass)}, ${both(answer.right_volume)}.`
-                : nothing
-            }
-          </p>`
+      way.add.length
+        ? html`<ul class="weigh">
+            ${way.add.map(addition)}
+          </ul>`
+        : html`<p>Add nothing.</p>`
     }
     ${
-      answer.outcome === 'nearest'
-        ? html`<p>
-            Still off:
-            ${answer.off
-              .filter((one) => off(one))
-              .map((one) => `${one.material} ${off(one)}`)
-              .join(', ')}.
-          </p>`
+      way.too_little.length
+        ? html`<p>${way.too_little.join(', ')}: too little is missing to measure it. Leave it.</p>`
         : nothing
     }
-  `
+    ${way.cost ? html`<p>Costs <strong>${way.cost.text}</strong>.</p>` : nothing}
+    ${way.way === 'keep' ? doses(answer.kept) : staysOff(way, answer)} ${fullness(way, answer)}
+    ${way.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
+}
+
+/** A deviation that is not broken at the end of a line. */
+const deviation = (one) => html`<span class="quantity">${off(one)}</span>`
+
+function addition({ material, kind, best, others }) {
+  return html`<li class="kind-${kind}">
+    <span class="material">${material}<small>${kind}</small></span>
+    <span class="amount">
+      <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
+      <small>${others.map((way) => html`<span>or ${way.measure} ${deviation(way)}</span>`)}</small>
+    </span>
+  </li>`
+}
+
+/** What differs from the formula after that, and why that is no fault. */
+function staysOff(way, { pot }) {
+  const left = way.off.filter((one) => off(one))
+  if (!left.length) return html`<p>Nothing stays off.</p>`
+  const allowed = new Map(pot.map((one) => [one.material, one.allowed]))
+  const words = left.map((one, place) => {
+    const why = allowed.get(one.material)
+    return html`${place ? ', ' : nothing}${one.material} ${deviation(one)}${why ? ` (${why})` : nothing}`
+  })
+  return html`<p>Stays off${way.within ? ', within tolerance' : nothing}: ${words}.</p>`
+}
+
+/** The doses of the pot as it is. */
+function doses({ per, color, body, own_body: own }) {
+  const all = [color, own].flatMap((formula) => Object.entries(formula?.doses ?? {}))
+  const words = all.map(([material, amount]) => `${material} ${amount}`)
+  return html`<p>
+    ${words.join(', ') || 'No doses'} per
+    ${per}${typeof own?.base === 'string' ? ` of ${own.base}` : nothing}${
+      typeof own?.base === 'object' && own.base ? ` of ${Object.keys(own.base).join(' and ')}` : nothing
+    }${body.length ? `, with ${body.join(' + ')}` : nothing}.
+  </p>`
+}
+
+/** How full the cup is then. */
+function fullness({ mass, volume }, { cup }) {
+  return html`<div class="fullness">
+    <progress max=${cup.value} .value=${volume.value} aria-label="The cup at ${short(volume)}"></progress>
+    <p>The pot then holds ${short(mass)}, ${both(volume)}; the cup holds at most ${both(cup)}.</p>
+  </div>`
 }
 
 /** A button to ignore what does not belong, with its share of the pot. */
@@ -102,11 +152,12 @@ function pass({ foreign, mass }, letPass) {
   </button>`
 }
 
-function becomes(list) {
-  if (!list.length) return html`<p>No formula of the book can be made of it by adding.</p>`
+function becomes(list, meant) {
+  const others = list.filter(({ formulas }) => formulas.join() !== meant.join())
+  if (!others.length) return html`<p>No other formula of the book can be made of it by adding.</p>`
   return html`<p>By adding, it can become:</p>
     <ul>
-      ${list.map(
+      ${others.map(
         (one) =>
           html`<li>
             <strong>${one.formulas.join(' + ')}</strong>${one.products.length ? ` (${one.products.join(', ')})` : ''}:

@@ -196,8 +196,8 @@ async function begin() {
 }
 
 async function firstVisit() {
-  const [book, orders, mispour] = await Promise.all(['book', 'orders', 'mispour'].map(demo))
-  lookAtAmount(mispour.formulas, mispour.pot_base, {})
+  const [book, orders, correct] = await Promise.all(['book', 'orders', 'correct'].map(demo))
+  lookAtAmount(correct.formulas, correct.pot_base)
   return { book, orders, scale: book.measures.startsWith('us') ? 'us' : 'metric', one: state.one }
 }
 

@@ -1,5 +1,5 @@
 // What should be in a pot: every material, as the bench measures it.
-import { ask } from './core.js'
+import { ask, askPlan } from './core.js'
 import { state } from './state.js'
 
 /** The materials of formulas for an amount of base. */
@@ -8,7 +8,8 @@ export function wantedByAmount(formulas, base) {
   const { answer, faults } = ask({ calculate: 'formula', book: state.book, formulas, base_amount: base })
   if (!answer) return { rows: [], faults }
   const rows = answer.parts.map(({ material, mass }) => ({ material, ...measured(material, mass) }))
-  return { rows, faults: [], total: answer, request: { formulas, pot_base: base }, whole: {} }
+  const request = { book: state.book, formulas, pot_base: base }
+  return { rows, faults: [], mass: answer.mass, volume: answer.volume, request, ask }
 }
 
 /** How a mass is measured at the bench. */
@@ -22,7 +23,7 @@ export function measured(material, mass) {
 
 const grams = ({ value, unit }) => ({ value, unit })
 
-/** The materials of a stage of one of the day's pots: everything in the cup then. */
+/** The materials that a stage of one of the day's pots adds. */
 export function wantedByPot(pots, of) {
   const held = [...pots.values()].find(({ key }) => key === of.key)
   const stage = held?.pot.stages[of.stage - 1]
@@ -35,21 +36,14 @@ export function wantedByPot(pots, of) {
     }
     return { rows: [], faults: [fault] }
   }
-  const { formulas } = stage
-  const { answer, faults } = ask({
-    calculate: 'formula',
-    book: state.book,
-    formulas,
-    finished_amount: grams(stage.holds),
-  })
-  if (!answer) return { rows: [], faults }
-  const rows = answer.parts.map(({ material, mass }) => {
-    const weigh = stage.weigh.find((weigh) => weigh.material === material)
-    // With what the stage before left in the cup, the plan's measure is not for the whole: show the mass.
-    const fresh = weigh && Math.abs(weigh.wanted.value - mass.value) < 0.005 * mass.value
-    return fresh ? { material, best: weigh.best, others: weigh.others } : { material, mass, all: of.stage > 1 }
-  })
-  const whole = Object.fromEntries(answer.parts.map(({ material, mass }) => [material, grams(mass)]))
-  const cup = { value: held.pot.cup.value, unit: held.pot.cup.unit }
-  return { rows, faults: [], total: answer, request: { formulas, cup }, whole }
+  const { pot } = held
+  return {
+    rows: stage.weigh.map(({ material, best, others }) => ({ material, best, others })),
+    faults: [],
+    mass: stage.holds,
+    volume: stage.fills,
+    before: of.stage > 1 || Boolean(pot.there) || Boolean(pot.from_shelf),
+    request: { pot: pot.pot, stage: of.stage },
+    ask: askPlan,
+  }
 }

@@ -12,22 +12,23 @@ import { demo, takeIn } from './storage.js'
 
 const edit = (parts) => change({ one: { ...state.one, ...parts } })
 
-/** Shows a stage of one of the day's pots, into which `poured` went instead. */
+/** Shows a stage of one of the day's pots, into which `poured` went instead. What is added after a heat finds it hot. */
 export function lookAt(step, poured = {}) {
   const { key, stage } = step.of
-  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured, cup: '', trace: '' })
+  const hot = step.kind === 'add' ? 'hot' : ''
+  edit({ formulas: step.of.at.formulas, base: '', of: { key, stage }, poured, cup: '', trace: '', hot })
 }
 
 /** Shows formulas for an amount of base. */
 export function lookAtAmount(formulas, base, poured = {}) {
-  edit({ formulas, base, of: null, poured, cup: '', trace: '' })
+  edit({ formulas, base, of: null, poured, cup: '', trace: '', hot: '' })
 }
 
 /** The view; `pots` are the plan's by letter, with their keys. */
 export function oneView(pots) {
   const { formulas, base, of } = state.one
   const wanted = of ? wantedByPot(pots, of) : wantedByAmount(formulas, base)
-  const correction = wanted.rows.length ? putRight(wanted) : null
+  const correction = wanted.request ? putRight(wanted) : null
   const faults = [...wanted.faults, ...(correction?.faults ?? [])]
   return html`
     <div class="one">
@@ -45,9 +46,14 @@ export function oneView(pots) {
         }
         ${messages(
           'one:other',
-          faults.filter(({ path }) => !/^\/(pot\/|pot_base|base_amount|formulas|cup)/.test(path)),
+          faults.filter(({ path }) => !/^\/(instead\/|pot_base|base_amount|formulas|cup)/.test(path)),
         )}
-        ${wanted.rows.length ? inTheCup(of, faults) : nothing}
+        ${wanted.request ? inTheCup(of, faults) : nothing}
+        ${
+          wanted.before
+            ? html`<p class="hint">Only what goes in at this step: more is in the cup from before.</p>`
+            : nothing
+        }
         <div class="wide">
           <table class="one-pot">
             <thead>
@@ -62,18 +68,15 @@ export function oneView(pots) {
             </tbody>
           </table>
         </div>
-        ${
-          wanted.total
-            ? html`<p class="hint">Total ${short(wanted.total.mass)}, ${both(wanted.total.volume)} cold.</p>`
-            : nothing
-        }
+        ${wanted.mass ? html`<p class="hint">Total ${short(wanted.mass)}, ${both(wanted.volume)} cold.</p>` : nothing}
         <p class="hint">
-          Enter what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Leave the rest empty.
+          Enter what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Or say how it
+          differs: <q>twice</q>, <q>none</q>, <q>+ 10 drops</q>, <q>- 3 g</q>. Leave the rest empty.
         </p>
       </section>
       <section aria-live="polite" class="correction">
         <h2>How to fix it</h2>
-        ${correction ? corrected(correction, of && wanted.total) : nothingWrong()}
+        ${correction ? corrected(correction, formulas, of && wanted.mass) : nothingWrong()}
       </section>
     </div>
   `
@@ -82,29 +85,38 @@ export function oneView(pots) {
 /** The present letter of a pot of the day: its key stays, its letter may change. */
 const letterOf = (pots, of) => [...pots].find(([, { key }]) => key === of.key)?.[0]
 
-/** A choice of the cup that the pot is in. */
+/** A choice of the cup that the pot is in, and whether it is hot. */
 function inTheCup(of, faults) {
   const cups = Array.isArray(state.book.bench?.cups) ? state.book.bench.cups : []
   const names = cups.map(({ holds }) => holds).filter((holds) => typeof holds === 'string')
   const own = faultsAt(faults, ['cup'])
   const none = of ? 'as planned' : 'the largest'
   const control = choice({ id: 'one/cup', value: state.one.cup, names, faults: own, set: (cup) => edit({ cup }), none })
-  return html`<div class="fields">${field('In the cup', 'one/cup', control, own)}</div>`
+  const heat = choice({
+    id: 'one/hot',
+    value: state.one.hot,
+    names: of ? ['cold', 'hot'] : ['hot'],
+    set: (hot) => edit({ hot }),
+    none: of ? 'as planned' : 'cold',
+  })
+  return html`<div class="fields">
+    ${field('In the cup', 'one/cup', control, own)} ${field('The pot is', 'one/hot', heat)}
+  </div>`
 }
 
-/** How to fix the pot; `planned` is the plan's total of a pot of the day. */
-function corrected({ request, answer, faults }, planned) {
+/** How to fix the pot; `planned` is the plan's mass of a pot of the day. */
+function corrected({ request, answer, faults }, formulas, planned) {
   if (!answer) {
     const marked = faults.length === 1 ? 'the marked field' : `the ${faults.length} marked fields`
     return html`<p class="hint">Fix ${marked} to see what to add.</p>`
   }
-  const other = planned && answer.outcome !== 'foreign' && answer.mass.text !== planned.mass.text
-  return html`${answerOf(answer, (trace) => edit({ trace }))}
+  const other = planned && answer.ways.some(({ mass }) => mass.text !== planned.text)
+  return html`${answerOf(answer, formulas, (trace) => edit({ trace }))}
   ${
     other
       ? html`<p class="bench-keeps">
-          <strong>The bench view does not change:</strong> its fills, bursts and loads are for ${short(planned.mass)},
-          not for ${short(answer.mass)}. Go by the fill mark and the thermometer.
+          <strong>The bench view does not change:</strong> its fills, bursts and loads are for ${short(planned)}, not
+          for what the pot then holds. Go by the fill mark and the thermometer.
         </p>`
       : nothing
   }
@@ -115,8 +127,8 @@ function corrected({ request, answer, faults }, planned) {
 function nothingWrong() {
   const show = () =>
     takeIn(async () => {
-      const { formulas, pot_base, pot } = await demo('mispour')
-      lookAtAmount(formulas, pot_base, pot)
+      const { formulas, pot_base, instead } = await demo('correct')
+      lookAtAmount(formulas, pot_base, instead)
     })
   return html`<p class="hint">Everything went in as planned.</p>
     ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show an example</button>` : nothing}`
@@ -170,8 +182,7 @@ function pourRow(row, faults) {
         row.best
           ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
               <small>${row.others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>`
-          : html`<strong>${short(row.mass)}</strong>
-              <small>${row.all ? 'total, with what was left in the cup' : row.why}</small>`
+          : html`<strong>${short(row.mass)}</strong> <small>${row.why}</small>`
       }
     </td>
     <td>${pourInput(row.material, faults)}</td>
@@ -179,7 +190,7 @@ function pourRow(row, faults) {
 }
 
 function pourInput(material, faults) {
-  const path = ['pot', material]
+  const path = ['instead', material]
   const id = fieldId('one', path)
   const own = faultsAt(faults, path)
   const value = state.one.poured[material]

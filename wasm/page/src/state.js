@@ -23,7 +23,7 @@ export const state = {
   /** Minutes that a degassing is held, as written; if empty, the clock counts up. */
   hold: '',
   /** The pot of the view "One pot": formulas and an amount, or one of the day's. */
-  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '' },
+  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '', hot: '' },
   /** The piece of the view "Salt". */
   salt: { product: '', salt: '', at: null },
   /** A calibration: its kind, material and spoon, and the weighings as written. */

@@ -63,6 +63,30 @@ person('shows where a ticked step has changed since', {}, async (page) => {
   await page.getByText('It can be fixed').waitFor()
 })
 
+person('goes on at noon with the pots that are there', {}, async (page) => {
+  const { ext, ...request } = JSON.parse(await read('core/examples/requests/go-on.json'))
+  const there = await page.evaluate(async (request) => {
+    const [core, { change }] = await Promise.all([import('./src/core.js'), import('./src/state.js')])
+    const { plan } = core.askPlan(request).answer
+    change({ orders: plan.made_from.orders })
+    return plan.pots.find(({ there }) => there)
+  }, request)
+  assert.deepEqual([there.pot, there.stages[0].weigh.length], ['B', 1])
+  const card = pot(page, 'B')
+  const words = (await card.innerText()).replaceAll(/\s+/g, ' ')
+  assert.ok(words.includes(`In it already: ${there.there.mass.text}, cold ${there.there.fills.text}`), words)
+  await card.getByText('In it already').evaluate((part) => part.scrollIntoView())
+  await picture(page, 'a pot that was there')
+  // It is asked of the plan, which knows what was in it.
+  await card
+    .getByRole('link', { name: /Fix it/ })
+    .first()
+    .click()
+  await page.getByText('more is in the cup from before').waitFor()
+  await page.getByLabel('What went in of black-flake').fill('none')
+  await page.getByRole('heading', { name: 'Exactly right' }).waitFor()
+})
+
 person('goes through the whole day with one button', {}, async (page) => {
   const foot = page.getByLabel('Clocks and next step')
   await page.evaluate(() => {

@@ -100,7 +100,7 @@ person('are fixed where a key has no field', { view: 'orders' }, async (page) =>
   await open(unsaid)
   await page.getByRole('button', { name: 'Write the format, pourwright/1.0' }).click()
   assert.equal(await alert.count(), 0)
-  const shelf = [{ name: 'rest', mass: '30 g', formulas: ['dusk', 'plain'] }]
+  const shelf = [{ name: 'rest', mass: '30 g', formulas: ['dusk', 'none such'] }]
   const lines = [{ ...first, qty: 3, mold: 'finger-5', packs: 2, pack_of: 3 }, ...others]
   await open({ ...orders, format: 'other', customer: 'x', shelf, lines })
   // The link of each fault leads to its place.
@@ -117,10 +117,26 @@ person('are fixed where a key has no field', { view: 'orders' }, async (page) =>
     await page.getByRole('button', { name: `Remove ${remove}`, exact: true }).click()
   }
   await page.getByRole('button', { name: 'Write the format' }).click()
-  await alert.getByRole('link', { name: 'shelf', exact: true }).waitFor()
+  await alert.getByRole('link', { name: /^shelf/ }).waitFor()
   await page.getByRole('button', { name: 'Plan without leftovers' }).click()
   assert.equal(await alert.count(), 0)
   assert.equal(await page.locator('.stray').count(), 0)
+})
+
+person('use up what is on the shelf', { view: 'book' }, async (page) => {
+  const orders = JSON.parse(await read('core/examples/demo/orders.json'))
+  const shelf = [{ name: 'rest', mass: '30 g', formulas: ['dusk', 'plain'] }]
+  await chooseFile(page, 'Open orders', 'orders.json', JSON.stringify({ ...orders, shelf }))
+  await go(page, 'Orders')
+  await page.getByText('rest: 30 g').waitFor()
+  await go(page, 'Bench')
+  await page.getByText('rest: 30 g of 30 g used, in pot A; 0 g stays on the shelf.').waitFor()
+  await pot(page, 'A').getByText('It brings clear-base 29.1 g').waitFor()
+  await pot(page, 'A')
+    .getByRole('link', { name: /Fix it/ })
+    .first()
+    .click()
+  await page.getByText('more is in the cup from before').waitFor()
 })
 
 person('get a removed line back', { view: 'orders' }, async (page) => {

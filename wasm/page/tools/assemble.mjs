@@ -1,7 +1,7 @@
 // Assembles the page from its sources, the npm package and lit-html: `node assemble.mjs OUT`.
 import { createHash } from 'node:crypto'
 import { cp, mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises'
-import { join, relative } from 'node:path'
+import { basename, join, relative } from 'node:path'
 
 const page = new URL('..', import.meta.url).pathname
 const root = join(page, '../..')
@@ -30,8 +30,8 @@ for (const file of vendored.split(' ')) {
   await writeFile(join(out, 'vendor/lit-html', file), text.replace(/\n\/\/# sourceMappingURL=.*\n?$/, '\n'))
 }
 
-for (const name of ['book', 'orders', 'mispour']) {
-  await cp(join(root, `core/examples/demo/${name}.json`), join(out, `demo/${name}.json`))
+for (const file of ['demo/book.json', 'demo/orders.json', 'requests/correct.json']) {
+  await cp(join(root, 'core/examples', file), join(out, 'demo', basename(file)))
 }
 
 const entries = await readdir(out, { recursive: true, withFileTypes: true })
