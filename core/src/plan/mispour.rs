@@ -122,6 +122,19 @@ impl Target {
         Ok(Self { parts })
     }
 
+    /// Whether it has the materials of `other`, each within its tolerance: what a sheet's measures make of formulas is
+    /// these formulas.
+    fn is_within(&self, other: &Self, book: &Book) -> bool {
+        let near = |part: &TargetPart| {
+            let own = book.materials.get(part.material).ok().and_then(|one| one.tolerance);
+            let tolerance = own.unwrap_or(book.limits.tolerance);
+            other
+                .part(part.material)
+                .is_some_and(|known| (part.ratio - known.ratio).abs() <= tolerance * known.ratio)
+        };
+        self.parts.len() == other.parts.len() && self.parts.iter().all(near)
+    }
+
     fn part(&self, material: MaterialId) -> Option<&TargetPart> {
         self.parts.iter().find(|part| part.material == material)
     }

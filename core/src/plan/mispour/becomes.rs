@@ -85,7 +85,7 @@ impl Mispour<'_> {
             // What does not combine is no candidate; the book's own products all do.
             let Ok(recipe) = recipe_of(&layer, self.book) else { continue };
             let target = Target::from(&recipe);
-            if target == *self.target || !self.foreign(&target).is_empty() {
+            if target.is_within(self.target, self.book) || !self.foreign(&target).is_empty() {
                 continue;
             }
             let known = all.iter().position(|known| known.recipe == recipe);
