@@ -215,3 +215,22 @@ fn a_pot_that_takes_the_place_of_a_lost_one_is_another() {
     let ids = answer["kept"].as_array().expect("ids");
     assert!(!ids.iter().any(|id| id.as_str().is_some_and(|id| id.starts_with("dusk + plain/"))));
 }
+
+/// The rest of the day is made from the book that is asked, which may know more than the morning's; a broken cup leaves it.
+#[test]
+fn a_formula_of_the_day_is_known_where_a_cup_is_broken() {
+    let morning = Morning::demo();
+    let mut book = morning.plan["made_from"]["book"].clone();
+    book["formulas"]["dusk, deeper"] = book["formulas"]["dusk"].clone();
+    let answer = pourwright::request::answer_value(&json!({
+        "calculate": "go-on", "book": book, "plan": morning.plan, "broken_cups": ["1 cup"],
+        "more_lines": [{
+            "order": "40", "mold": "finger-5", "formulas": ["dusk, deeper", "plain"], "pieces": 8
+        }],
+    }));
+    judged(&answer["result"]);
+    let plan = &answer["result"]["plan"];
+    assert_eq!(plan["lines"].as_array().expect("lines").last().expect("a line")["order"], "40");
+    let cups = plan["made_from"]["book"]["bench"]["cups"].as_array().expect("cups");
+    assert!(cups.iter().all(|cup| cup["holds"] != "1 cup"));
+}

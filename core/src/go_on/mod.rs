@@ -34,7 +34,7 @@ use crate::quantity::{Measurable, Volume};
 use crate::show::Note;
 use crate::show::page::counted;
 
-/// What is different from the plan at the time when the day goes on.
+/// Differences from the plan at the time when the day goes on.
 #[derive(Debug, Clone, Default)]
 pub(crate) struct Now<'a> {
     /// Pots by letter: those of the plan that are begun, and others that are there.
@@ -130,7 +130,7 @@ impl<'a> Noon<'a> {
         }
         let system = book.ready().system;
         let capacity = |cup: &Written<Volume>| cup.to(system).ok();
-        let mut written: BookDocument = BookDocument::clone(&self.made_from.book);
+        let mut written = BookDocument::clone(book.written());
         let mut faults = Vec::new();
         for (place, broken) in self.now.broken_cups.iter().enumerate() {
             let cups = &mut written.bench.cups;
@@ -221,7 +221,7 @@ impl<'a> Noon<'a> {
         })
     }
 
-    /// What came of it.
+    /// The answer, with the new plan.
     fn gone_on(&self, plan: Option<PlanDocument>) -> GoneOn {
         let mut changes = Vec::new();
         for pot in &self.pots {
