@@ -1,6 +1,6 @@
 //! A pot of the plan as it is now: what the steps that are done put into it and took out.
 
-use alloc::collections::BTreeSet;
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -62,10 +62,17 @@ pub(super) fn read<'a>(
 ) -> Option<Vec<PotNow<'a>>> {
     let entry = |letter: &str| now.pots.and_then(|pots| pots.get(letter));
     let ticks: BTreeSet<&str> = now.ticks.iter().map(String::as_str).collect();
+    let mut by_pot: BTreeMap<&str, Vec<(&PlanStep, &StepAt)>> = BTreeMap::new();
+    for step in &plan.steps {
+        for at in &step.at {
+            by_pot.entry(&at.pot).or_default().push((step, at));
+        }
+    }
     let mut pots = Vec::with_capacity(plan.pots.len());
     for pot in &plan.pots {
         let path = At("/pots_now").key(&pot.pot);
-        let steps = Steps { plan, pot, entry: entry(&pot.pot), ticks: &ticks };
+        let steps = by_pot.get(pot.pot.as_str()).map_or(&[][..], Vec::as_slice);
+        let steps = Steps { steps, pot, entry: entry(&pot.pot), ticks: &ticks };
         pots.extend(steps.run(book, &path, resolver));
     }
     steps_together(plan, &pots, resolver);
@@ -111,21 +118,13 @@ fn steps_together(plan: &Plan, pots: &[PotNow<'_>], resolver: &mut Resolver) {
 
 /// The steps of a pot, and what is said of it.
 struct Steps<'a, 'e> {
-    plan: &'a Plan,
+    steps: &'e [(&'a PlanStep, &'a StepAt)],
     pot: &'a Pot,
     entry: Option<&'e PotNowEntry>,
     ticks: &'e BTreeSet<&'e str>,
 }
 
 impl<'a> Steps<'a, '_> {
-    fn of(&self) -> impl Iterator<Item = (&'a PlanStep, &'a StepAt)> {
-        let letter = self.pot.pot.as_str();
-        let steps = self.plan.steps.iter();
-        steps.flat_map(move |step| {
-            step.at.iter().filter(move |at| at.pot == letter).map(move |at| (step, at))
-        })
-    }
-
     fn is_ticked(&self, id: &str) -> bool {
         self.ticks.contains(id)
     }
@@ -141,13 +140,14 @@ impl<'a> Steps<'a, '_> {
             };
             self.is_ticked(&step.id) || items
         };
-        let ticked = self.of().take_while(whole).last().map_or(0, |(_, at)| at.number);
+        let ticked =
+            self.steps.iter().copied().take_while(whole).last().map_or(0, |(_, at)| at.number);
         self.entry.and_then(|entry| entry.done).map_or(ticked, |done| done.0)
     }
 
     fn run(&self, book: &Book, path: &Path<'_>, resolver: &mut Resolver) -> Option<PotNow<'a>> {
         let done = self.done();
-        let last = self.of().map(|(_, at)| at.number).max().unwrap_or(0);
+        let last = self.steps.iter().copied().map(|(_, at)| at.number).max().unwrap_or(0);
         if done > last {
             resolver.fault(
                 "no-such-step",
@@ -165,7 +165,7 @@ impl<'a> Steps<'a, '_> {
         now.next_step = (done < last).then(|| done.saturating_add(1));
         // Leftovers go in one a step, in the order of the list.
         let mut shelf_step: usize = 0;
-        for (step, at) in self.of() {
+        for (step, at) in self.steps.iter().copied() {
             let is_done = at.number <= done;
             let items = step.items.iter().filter(|item| is_done || self.is_ticked(&item.id));
             let items: Vec<&StepItem> = items.collect();
@@ -198,7 +198,7 @@ impl<'a> Steps<'a, '_> {
         path: &Path<'_>,
         resolver: &mut Resolver,
     ) -> Option<()> {
-        let next = self.of().find(|(_, at)| at.number == done.saturating_add(1));
+        let next = self.steps.iter().copied().find(|(_, at)| at.number == done.saturating_add(1));
         let most = next.filter(|(step, _)| step.kind == StepKind::Shoot).map(|(step, _)| {
             step.items.iter().filter_map(|item| item.shots).fold(0, u32::saturating_add)
         });

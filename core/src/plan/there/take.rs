@@ -156,14 +156,13 @@ impl<'a> Given<'_, 'a> {
     }
 
     /// Gives a pot `shots` of a laminated piece, which are then to be completed.
-    fn begin_session(&mut self, pot: usize, of: Of, shots: u32) -> bool {
+    fn begin_session(&mut self, pot: usize, of: Of, shots: u32) {
         let before = self.taken.get(of.shots).copied().unwrap_or(0);
-        let Some((batch, _)) = self.at(of).filter(|_| shots > 0) else { return false };
-        let Some(place) = self.give(pot, of, shots, before) else { return false };
+        let Some((batch, _)) = self.at(of).filter(|_| shots > 0) else { return };
+        let Some(place) = self.give(pot, of, shots, before) else { return };
         let draws = Vec::from([place]);
         self.sessions.push(Session { of: batch, shots, draws, rest: None, before });
         self.count(of.shots, shots);
-        true
     }
 
     fn count(&mut self, shots: usize, given: u32) {
