@@ -7481,7 +7481,7 @@ export interface RecordResponse {
 export interface GoOnResponse {
   calculate: 'go-on'
   /**
-   * What changed and why, each a sentence.
+   * Changes and their reasons, each a sentence.
    */
   changes: Note[]
   /**
@@ -7489,7 +7489,7 @@ export interface GoOnResponse {
    */
   kept: string[]
   /**
-   * What is owed but cannot be made.
+   * Pieces that are owed but cannot be made.
    */
   not_made: NotMade[]
   /**

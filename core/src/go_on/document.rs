@@ -63,9 +63,9 @@ entry! {
 part! {
     /// A day that goes on.
     pub struct GoneOn {
-        /// What changed and why, each a sentence.
+        /// Changes and their reasons, each a sentence.
         pub changes: Vec<Note>,
-        /// What is owed but cannot be made.
+        /// Pieces that are owed but cannot be made.
         pub not_made: Vec<NotMade>,
         /// Ids of the steps' items that are as before: a tick at them holds.
         pub kept: Vec<String>,

@@ -25,9 +25,9 @@ pub(super) struct Owed {
     /// Each with its place in the order list before, counted from 1; none of a new one.
     pub(super) lines: Vec<(Option<u32>, OrderLine)>,
     pub(super) not_made: Vec<NotMade>,
-    /// For each line before: the first for the same pieces, and whether it is still owed.
-    pooled: Vec<(u32, bool)>,
-    /// What pieces are good of lines where they were counted: line, good, still owed.
+    /// For each line before: the first for the same pieces.
+    pooled: Vec<u32>,
+    /// Lines of which pieces were counted: line, good, still owed.
     counted: Vec<(usize, u32, u32)>,
 }
 
@@ -57,7 +57,7 @@ impl Owed {
         let each = (1_u32..).zip(&before.lines).zip(&left);
         for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
             let makes = left > 0 && !is_broken(&line.mold);
-            owed.pooled.push((line.pooled_with, makes));
+            owed.pooled.push(line.pooled_with);
             if makes {
                 owed.lines.push((Some(number), rest_of(written, line, left)));
             } else if left > 0 {
@@ -111,7 +111,7 @@ impl Owed {
     pub(super) fn place_of(&self, first: u32) -> Option<u32> {
         let same = |number: u32| {
             let pooled = (number as usize).checked_sub(1).and_then(|place| self.pooled.get(place));
-            pooled.is_some_and(|(pooled, _)| *pooled == first)
+            pooled == Some(&first)
         };
         let mut lines = (1_u32..).zip(&self.lines);
         lines.find(|(_, (number, _))| number.is_some_and(same)).map(|(place, _)| place)
@@ -224,7 +224,7 @@ fn rest(mold: &Mold, book: &Book, ordered: &[u32], shots: u32) -> Vec<u32> {
     }
 }
 
-/// What is left of a line: as it was written where nothing of it is made.
+/// The rest of a line: as it was written where nothing of it is made.
 fn rest_of(written: &OrderLine, line: &PlannedLine, left: u32) -> OrderLine {
     if left == line.pieces {
         return written.clone();
@@ -232,7 +232,7 @@ fn rest_of(written: &OrderLine, line: &PlannedLine, left: u32) -> OrderLine {
     OrderLine { pieces: Some(left), packs: None, pack_of: None, ..written.clone() }
 }
 
-/// What is left of the shelf.
+/// The rest of the shelf.
 pub(super) fn shelf(orders: &OrdersDocument, pots: &[PotNow<'_>]) -> Option<Vec<ShelfEntry>> {
     let mut left = Vec::new();
     for entry in orders.shelf.iter().flatten() {
@@ -252,7 +252,7 @@ pub(super) fn shelf(orders: &OrdersDocument, pots: &[PotNow<'_>]) -> Option<Vec<
     (!left.is_empty()).then_some(left)
 }
 
-/// What is left of the stock.
+/// The rest of the stock.
 pub(super) fn stock(
     orders: &OrdersDocument,
     before: &Plan,

@@ -1,4 +1,4 @@
-//! What a request is asked of: nothing, a loaded book, or an open plan.
+//! The book or plan that a request is asked of.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -8,7 +8,7 @@ use crate::document::book::BookDocument;
 use crate::document::{LoadedBook, OpenPlan, PlanDocument};
 use crate::fault::{Fault, Faults};
 
-/// What a request is asked of. A request of an open book leaves `book` out; one of an open plan, `plan` as well.
+/// The book or plan that a request is asked of, or neither. A request of an open book leaves `book` out; one of an open plan, `plan` as well.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Open<'a> {
     book: Option<&'a LoadedBook>,

@@ -1345,13 +1345,13 @@ class GoOnAnswer(TypedDict):
     calculate: Literal["go-on"]
 
     changes: list[Note]
-    """What changed and why, each a sentence."""
+    """Changes and their reasons, each a sentence."""
 
     kept: list[str]
     """Ids of the steps' items that are as before: a tick at them holds."""
 
     not_made: list[NotMade]
-    """What is owed but cannot be made."""
+    """Pieces that are owed but cannot be made."""
 
     plan: Plan | None
     """The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to
