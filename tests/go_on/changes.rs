@@ -139,6 +139,7 @@ fn no_base_goes_into_a_pot_that_was_heated() {
 #[case(json!({ "pots_now": { "A": { "done": 5, "shots": 2 } } }), "shots-without-shooting", "/pots_now/A/shots")]
 #[case(json!({ "pots_now": { "A": { "done": 4, "shots": 7 } } }), "too-many-shots", "/pots_now/A/shots")]
 #[case(json!({ "pots_now": { "A": { "left": "3 g" } } }), "left-of-nothing", "/pots_now/A/left")]
+#[case(json!({ "pots_now": { "A": { "done": 5, "left": "9999 cup" } } }), "left-over-cup", "/pots_now/A/left")]
 #[case(json!({ "pots_now": { "B": { "done": 5 }, "C": { "done": 3 } } }), "shot-together", "/pots_now/C")]
 #[case(json!({ "ticks": ["dusk"] }), "no-such-step", "/ticks/0")]
 #[case(json!({ "good_pieces": [{ "line": 12, "pieces": 1 }] }), "no-such-line", "/good_pieces/0/line")]

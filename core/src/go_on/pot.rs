@@ -389,11 +389,11 @@ impl<'a> PotNow<'a> {
         if let Some(trial) = &entry.trial {
             self.mix = trial.mix(book, resolver, &path.key("trial"))?;
         }
+        self.is_said = true;
+        self.cup = entry.cup.clone().or_else(|| self.cup.take());
         if let Some(left) = &entry.left {
             self.left(left, book, &path.key("left"), resolver)?;
         }
-        self.is_said = true;
-        self.cup = entry.cup.clone().or_else(|| self.cup.take());
         self.hot = entry.hot.unwrap_or(self.hot);
         self.degassed = entry.degassed.unwrap_or(self.degassed);
         self.heats =
@@ -419,13 +419,28 @@ impl<'a> PotNow<'a> {
             );
             return None;
         }
+        let filled = resolver.keep(path, self.mix.volume(&book.materials, Phase::Liquid))?;
         let mass: Mass = if left.dimension() == Dimension::VOLUME {
             let volume: Volume = resolver.keep(path, left.to(book.system))?;
-            let filled = resolver.keep(path, self.mix.volume(&book.materials, Phase::Liquid))?;
             self.mix.mass() * (volume / filled).value
         } else {
             resolver.keep(path, left.to(book.system))?
         };
+        let holds = self.cup.as_ref().and_then(|cup| cup.to(book.system).ok());
+        let holds = holds.filter(|holds| filled * (mass / self.mix.mass()).value > *holds);
+        if let Some(holds) = holds {
+            resolver.fault(
+                "left-over-cup",
+                path,
+                &format_args!(
+                    "Pot {} cannot hold {left}: its cup holds {}.",
+                    self.letter,
+                    text::volume(holds, book.system).text
+                ),
+                &"Write what is in it without the cup, or the \"cup\" that it is in now.",
+            );
+            return None;
+        }
         resolver.keep(path, self.scale_to(mass))
     }
 
