@@ -5,15 +5,28 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 use core::fmt;
 
+#[cfg(feature = "document")]
+use crate::codes::code;
+use crate::codes::{Registered, Row};
 use crate::parameter::{Parameter, ParameterError};
 
 /// An error that can be reported as a [`Fault`].
 ///
 /// Every error enum of the library implements it, so that each message has
 /// a code and a way out.
-pub trait Diagnose: core::error::Error {
+pub trait Diagnose: core::error::Error + Registered {
     /// Stable code in kebab case, unique over the whole library, e.g. `"salt-out-of-reach"`.
     fn code(&self) -> &'static str;
+
+    /// Its codes, each once, without those of errors in it; for the list of all codes.
+    #[doc(hidden)]
+    #[must_use]
+    fn codes() -> &'static [Row]
+    where
+        Self: Sized,
+    {
+        &[]
+    }
 
     /// The fix, as a full sentence for the person at the bench.
     fn help(&self) -> Cow<'static, str>;
@@ -107,7 +120,7 @@ impl Faults {
     fn why(found: Vec<Fault>) -> Self {
         Self::from_vec(found).unwrap_or_else(|| {
             Self::from(Fault {
-                code: "unreadable".into(),
+                code: code!("unreadable").into(),
                 path: String::new(),
                 message: "The document could not be read.".into(),
                 help: "Compare it with the JSON Schema.".into(),

@@ -12,6 +12,7 @@ use alloc::format;
 use uom::si::length::micrometer;
 use uom::si::ratio::ratio;
 
+use crate::codes::codes;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
@@ -83,13 +84,11 @@ pub enum FlakeError {
 }
 
 impl Diagnose for FlakeError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::Thickness { .. } => "flake-thickness",
-            Self::Scooped { .. } => "flake-as-scooped",
-            Self::NoScoop => "flake-no-scoop",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::Thickness { .. } => "flake-thickness",
+        Self::Scooped { .. } => "flake-as-scooped",
+        Self::NoScoop => "flake-no-scoop",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -135,6 +135,8 @@ pub mod bench;
 pub mod book;
 pub mod calibrate;
 pub mod caution;
+#[doc(hidden)]
+pub mod codes;
 pub mod color;
 pub mod cost;
 pub mod density;

@@ -7,6 +7,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
+use crate::codes::codes;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
@@ -454,12 +455,10 @@ pub enum MaterialError {
 }
 
 impl Diagnose for MaterialError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Missing { .. } => "missing-property",
-            Self::Wrong { wrong, .. } => wrong.code(),
-            Self::Amount(error) => error.code(),
-        }
+    codes! {
+        Self::Missing { .. } => "missing-property",
+        Self::Wrong { wrong, .. } => wrong.code(),
+        Self::Amount(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

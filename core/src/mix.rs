@@ -11,6 +11,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::vec::Vec;
 
+use crate::codes::codes;
 use crate::density::TrueDensity;
 use crate::fault::Diagnose;
 use crate::material::{Kind, Material, MaterialError};
@@ -450,18 +451,16 @@ pub enum MixError {
 }
 
 impl Diagnose for MixError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::BadMass(_) => "mix-bad-mass",
-            Self::Parameters(errors) => errors.code(),
-            Self::DrawTooLarge { .. } => "mix-draw-too-large",
-            Self::BadFactor(_) => "mix-bad-factor",
-            Self::BadTemperature(_) => "mix-bad-temperature",
-            Self::Empty => "mix-empty",
-            Self::NoBase => "mix-no-base",
-            Self::UnknownMaterial(_) => "mix-unknown-material",
-            Self::Missing(error) => error.code(),
-        }
+    codes! {
+        Self::BadMass(_) => "mix-bad-mass",
+        Self::Parameters(errors) => errors.code(),
+        Self::DrawTooLarge { .. } => "mix-draw-too-large",
+        Self::BadFactor(_) => "mix-bad-factor",
+        Self::BadTemperature(_) => "mix-bad-temperature",
+        Self::Empty => "mix-empty",
+        Self::NoBase => "mix-no-base",
+        Self::UnknownMaterial(_) => "mix-unknown-material",
+        Self::Missing(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -7,6 +7,7 @@ use core::str::FromStr;
 
 use rust_decimal::Decimal;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Amount, AmountError};
 
@@ -88,12 +89,10 @@ pub enum PriceError {
 }
 
 impl Diagnose for PriceError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Shape(_) => "price-shape",
-            Self::Currency(_) => "price-currency",
-            Self::Package(error) => error.code(),
-        }
+    codes! {
+        Self::Shape(_) => "price-shape",
+        Self::Currency(_) => "price-currency",
+        Self::Package(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -27,6 +27,7 @@ use uom::si::mass_density::gram_per_cubic_centimeter;
 use uom::si::ratio::percent;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
+use crate::codes::codes;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::mix::reference_temperature;
@@ -189,12 +190,10 @@ pub enum SaltError {
 }
 
 impl Diagnose for SaltError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::DoesNotRaise { .. } => "salt-does-not-raise",
-            Self::OutOfReach { .. } => "salt-out-of-reach",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::DoesNotRaise { .. } => "salt-does-not-raise",
+        Self::OutOfReach { .. } => "salt-out-of-reach",
     }
 
     fn help(&self) -> Cow<'static, str> {

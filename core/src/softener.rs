@@ -16,6 +16,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 use core::fmt;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::monotone::{self, Knot, Knots};
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Problem};
@@ -161,16 +162,14 @@ pub enum SoftenerError {
 }
 
 impl Diagnose for SoftenerError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::Order { .. } => "softener-points-not-rising",
-            Self::MixedScales { .. } => "softener-mixed-scales",
-            Self::OtherScale { .. } => "softener-other-scale",
-            Self::RatioOutside { .. } => "softener-ratio-outside-points",
-            Self::HardnessOutside { .. } => "softener-hardness-outside-points",
-            Self::Turns { .. } => "softener-readings-turn",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::Order { .. } => "softener-points-not-rising",
+        Self::MixedScales { .. } => "softener-mixed-scales",
+        Self::OtherScale { .. } => "softener-other-scale",
+        Self::RatioOutside { .. } => "softener-ratio-outside-points",
+        Self::HardnessOutside { .. } => "softener-hardness-outside-points",
+        Self::Turns { .. } => "softener-readings-turn",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -60,6 +60,8 @@ impl ArgumentError {
     }
 }
 
+impl pourwright::codes::Registered for ArgumentError {}
+
 impl Diagnose for ArgumentError {
     fn code(&self) -> &'static str {
         match self {

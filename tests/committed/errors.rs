@@ -1,99 +1,143 @@
-//! The table of error codes, `core/ERRORS.md`, against the codes in the source.
+//! The list of codes, `core/ERRORS.md`, from the enums themselves and from what the documents answer today.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
-use std::sync::LazyLock;
 
+use pourwright::codes::{COMMAND, STATED, enums};
+use pourwright::document::LoadedBook;
+use pourwright::request::answer_text;
 use regex::Regex;
+use serde_json::Value;
 
 use crate::root;
 
-/// Where a code comes from, and what its message looks like.
-struct Origin {
-    file: String,
-    message: String,
-}
+/// Codes that several enums share, each with one meaning.
+const SHARED: &[&str] = &["out-of-range", "pot-without-cup"];
 
-/// A pattern, compiled once.
-type Pattern = LazyLock<Regex>;
+/// Codes that the typed API and plain numbers can give and no document can.
+const RUST_ONLY: &[&str] = &[];
 
-macro_rules! pattern {
-    ($name:ident, $text:literal) => {
-        static $name: Pattern = LazyLock::new(|| Regex::new($text).unwrap());
-    };
-}
-
-// An arm of `fn code`, and the one code of an enum with one variant.
-pattern!(
-    ARM,
-    r#"Self::([A-Z]\w*)(?:\s*\{[^}]*\}|\s*\([^)]*\))?(?:\s*\|[^=]*)?\s*=>\s*(?:\{\s*)?"([a-z0-9-]+)""#
-);
-pattern!(SOLE, r#""([a-z0-9-]+)""#);
-// A fault or note written out, one made by the resolver, and an assumption's.
-pattern!(
-    INLINE,
-    r#"(?s)code:\s*"([a-z0-9-]+)"\.(?:into|to_string)\(\).*?message:\s*(?:alloc::)?(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#
-);
-pattern!(
-    CALLED,
-    r#"(?s)\.fault\(\s*"([a-z0-9-]+)",.*?(?:format_args!\(\s*|,\s*&)"((?:[^"\\]|\\.)* (?:[^"\\]|\\.)*)""#
-);
-// A note on the process.
-pattern!(TOLD, r#"(?s)\bnote\(\s*"([a-z0-9-]+)",\s*(?:format!\(\s*)?"((?:[^"\\]|\\.)*)""#);
-pattern!(
-    NOTED,
-    r#"(?s)Assumption::\w+\(_\) => \(\s*"([a-z-]+)",\s*format!\(\s*"((?:[^"\\]|\\.)*)""#
-);
-pattern!(VARIANT, r#"(?s)#\[error\(\s*"((?:[^"\\]|\\.)*)".*?\)\]\s*([A-Z]\w*)"#);
-
-/// Every code that the source of the core gives to a fault or a note.
-fn codes() -> BTreeMap<String, Origin> {
-    let mut codes = BTreeMap::new();
-    for (file, source) in sources("core/src") {
-        let messages = variant_messages(&source);
-        let mut add = |code: &str, message: &str| {
-            codes.entry(code.to_owned()).or_insert_with(|| Origin {
-                file: file.clone(),
-                message: message.replace("\\\"", "\"").replace('|', "\\|"),
-            });
-        };
-        for body in code_functions(&source) {
-            let mut arms = ARM.captures_iter(body).peekable();
-            if arms.peek().is_none() {
-                for found in SOLE.captures_iter(body) {
-                    add(&found[1], messages.values().next().map_or("", String::as_str));
-                }
-            }
-            for found in arms {
-                add(&found[2], messages.get(&found[1]).map_or("", String::as_str));
-            }
-        }
-        for pattern in [&INLINE, &CALLED, &TOLD, &NOTED] {
-            for found in pattern.captures_iter(&source) {
-                add(&found[1], &found[2]);
+/// Where each code is declared.
+fn declared() -> BTreeMap<&'static str, BTreeSet<String>> {
+    let mut codes: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
+    for listed in enums() {
+        let of = listed.of.replace(' ', "");
+        let of = of.rsplit("::").next().unwrap_or_default();
+        for row in listed.codes {
+            for variant in row.variants.split('|') {
+                let end = |c: char| !c.is_alphanumeric();
+                let name = variant.trim().rsplit("::").next().unwrap_or_default();
+                let name = name.split(end).next().unwrap_or_default();
+                codes.entry(row.code).or_default().insert(format!("`{of}::{name}`"));
             }
         }
     }
-    // A parameter's error words itself by what is wrong with it.
-    for (code, message) in [
-        ("missing-field", "the {parameter} is missing"),
-        ("wrong-type", "the {parameter} must be {wanted}"),
-        ("not-finite", "the {parameter} is {value}; it must be a finite number"),
-        ("out-of-range", "the {parameter} is {value}; it must be {range}"),
-        ("needs-other", "the {parameter} is missing; the {other} needs it"),
-        ("excludes-other", "the {parameter} cannot be given together with the {other}"),
-        ("unknown-word", "\"{found}\" is not a word for the {parameter}"),
-    ] {
-        let silent = codes.get_mut(code).filter(|origin| origin.message.is_empty());
-        if let Some(origin) = silent {
-            origin.message = message.to_owned();
-        }
+    for code in STATED {
+        codes.entry(code).or_default().insert("documents".to_owned());
+    }
+    for code in COMMAND {
+        codes.entry(code).or_default().insert("command line".to_owned());
     }
     codes
 }
 
-/// The files below `folder` by their paths in it, each without its tests.
+/// All objects with a code and a message in `value`, in their order.
+fn said(value: &Value, found: &mut Vec<(String, String)>) {
+    match value {
+        Value::Array(all) => all.iter().for_each(|one| said(one, found)),
+        Value::Object(fields) => {
+            if let (Some(Value::String(code)), Some(message)) =
+                (fields.get("code"), fields.get("message").or_else(|| fields.get("how")))
+            {
+                found.push((code.clone(), message.as_str().unwrap_or_default().to_owned()));
+            }
+            fields.values().for_each(|one| said(one, found));
+        }
+        _ => {}
+    }
+}
+
+/// What the documents answer: every vector, every broken book.
+fn answered() -> Vec<(String, String)> {
+    let mut found = Vec::new();
+    for request in crate::read("tests/vectors/requests.jsonl").lines() {
+        said(&serde_json::from_str(&answer_text(request)).unwrap(), &mut found);
+    }
+    let mut broken: Vec<_> = fs::read_dir(root().join("tests/documents/broken"))
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| !path.to_string_lossy().ends_with(".faults.json"))
+        .collect();
+    broken.sort();
+    for path in broken {
+        let faults = LoadedBook::from_text(&fs::read_to_string(path).unwrap()).unwrap_err();
+        found.extend(faults.iter().map(|fault| (fault.code.to_string(), fault.message.clone())));
+    }
+    found
+}
+
+#[test]
+fn the_list_of_codes_is_fresh() {
+    let (codes, answered) = (declared(), answered());
+    let mut examples: BTreeMap<&str, &str> = BTreeMap::new();
+    for (code, message) in &answered {
+        examples.entry(code).or_insert(message);
+    }
+    let mut table = String::from(
+        "# Codes of faults and notes\n\n\
+         A fault has a code, a path (JSON Pointer), a message and a help. Codes are stable: programs may rely on them.\n\
+         The message is an example, as a document gets it.\n\n\
+         | code | message, an example | from |\n| --- | --- | --- |\n",
+    );
+    for (code, from) in &codes {
+        let from: Vec<&str> = from.iter().map(String::as_str).collect();
+        let example = match examples.get(code) {
+            Some(message) => message.replace('|', "\\|").replace('\n', " "),
+            None if COMMAND.contains(code) => String::from("*command line only*"),
+            None if RUST_ONLY.contains(code) => String::from("*Rust API only*"),
+            None => String::new(),
+        };
+        table.push_str(&format!("| `{code}` | {example} | {} |\n", from.join(", ")));
+    }
+    crate::fresh("core/ERRORS.md", &table);
+}
+
+/// A code that is answered is declared.
+#[test]
+fn what_is_answered_is_declared() {
+    let codes = declared();
+    let answered: BTreeSet<String> = answered().into_iter().map(|(code, _)| code).collect();
+    let strange: Vec<_> =
+        answered.iter().filter(|code| !codes.contains_key(code.as_str())).collect();
+    assert!(strange.is_empty(), "not in core/src/codes.rs: {strange:?}");
+    let reached: Vec<_> = RUST_ONLY.iter().filter(|code| answered.contains(**code)).collect();
+    assert!(reached.is_empty(), "documents do give {reached:?}");
+    let gone: Vec<_> = RUST_ONLY.iter().filter(|code| !codes.contains_key(**code)).collect();
+    assert!(gone.is_empty(), "no longer declared: {gone:?}");
+}
+
+/// A code has one meaning: no two enums have the same one, but for those of every number.
+#[test]
+fn a_code_belongs_to_one_enum() {
+    let mut of: BTreeMap<&str, BTreeSet<&str>> = BTreeMap::new();
+    for listed in enums() {
+        for row in listed.codes {
+            of.entry(row.code).or_default().insert(listed.of);
+        }
+    }
+    let shared: BTreeSet<&str> =
+        of.iter().filter(|(_, enums)| enums.len() > 1).map(|(code, _)| *code).collect();
+    assert_eq!(shared, SHARED.iter().copied().collect());
+    let stated: BTreeSet<&str> = STATED.iter().copied().collect();
+    assert_eq!(stated.len(), STATED.len(), "a code is listed twice");
+    for code in of.keys().copied().chain(STATED.iter().copied()) {
+        let is_kebab = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
+        assert!(code.chars().all(is_kebab), "{code}");
+    }
+}
+
+/// The files below `folder` by their paths in it.
 fn sources(folder: &str) -> Vec<(String, String)> {
     let folder = root().join(folder);
     let mut files = Vec::new();
@@ -110,65 +154,9 @@ fn collect(base: &Path, folder: &Path, files: &mut Vec<(String, String)>) {
             collect(base, &path, files);
         } else if path.extension().is_some_and(|extension| extension == "rs") {
             let source = fs::read_to_string(&path).unwrap();
-            let source = source.split("#[cfg(test)]\nmod tests").next().unwrap().to_owned();
             let name = path.strip_prefix(base).unwrap().display().to_string();
             files.push((name, source));
         }
-    }
-}
-
-/// The message of each variant of the file's error enums.
-fn variant_messages(source: &str) -> BTreeMap<String, String> {
-    VARIANT.captures_iter(source).map(|found| (found[2].to_owned(), found[1].to_owned())).collect()
-}
-
-/// The bodies of `fn code`.
-fn code_functions(source: &str) -> Vec<&str> {
-    source
-        .match_indices("fn code(&self) -> &'static str {")
-        .map(|(start, _)| {
-            let body = &source[start..];
-            &body[..body.find("\n    }").unwrap_or(body.len())]
-        })
-        .collect()
-}
-
-#[test]
-fn the_table_of_error_codes_is_fresh() {
-    let mut table = String::from(
-        "# Codes of faults and notes\n\n\
-         A fault has a code, a path (JSON Pointer), a message and a help. Codes are stable: programs may rely on them.\n\
-         In the messages, braces stand for what was found.\n\n\
-         | code | message | from |\n| --- | --- | --- |\n",
-    );
-    let codes = codes();
-    for (code, origin) in &codes {
-        table.push_str(&format!("| `{code}` | {} | `{}` |\n", origin.message, origin.file));
-    }
-    assert!(codes.len() > 150, "only {} codes were found", codes.len());
-    let silent: Vec<&String> = codes
-        .iter()
-        .filter(|(_, origin)| origin.message.is_empty())
-        .map(|(code, _)| code)
-        .collect();
-    assert!(silent.is_empty(), "no message was found for {silent:?}");
-    crate::fresh("core/ERRORS.md", &table);
-}
-
-/// The extraction finds what is known to be there, in each of the ways to write a code.
-#[test]
-fn every_way_to_write_a_code_is_found() {
-    let codes = codes();
-    for known in [
-        "mix-draw-too-large",
-        "cover-lengths",
-        "duplicate-key",
-        "unknown-calculation",
-        "layer-shares",
-        "no-expansion",
-        "pot-raised",
-    ] {
-        assert!(codes.contains_key(known), "{known}");
     }
 }
 

@@ -28,6 +28,7 @@ pub use need::{Need, Run, undrawn};
 pub use rejects::{Rejects, reject_interval};
 pub use shots::{Wanted, shots};
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, Volume};
@@ -73,14 +74,12 @@ pub enum BatchError {
 }
 
 impl Diagnose for BatchError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::TooManyCast { .. } => "batch-too-many-cast",
-            Self::NothingFits { .. } => "batch-shot-does-not-fit",
-            Self::AboveMarks { .. } => "batch-above-cup-marks",
-            Self::PotTooSmall { .. } => "batch-pot-too-small",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::TooManyCast { .. } => "batch-too-many-cast",
+        Self::NothingFits { .. } => "batch-shot-does-not-fit",
+        Self::AboveMarks { .. } => "batch-above-cup-marks",
+        Self::PotTooSmall { .. } => "batch-pot-too-small",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -6,6 +6,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Measure;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::Mass;
@@ -76,14 +77,12 @@ impl MeasureError {
 }
 
 impl Diagnose for MeasureError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::Limit { .. } => "bench-limit",
-            Self::Capacity { .. } => "bench-capacity",
-            Self::NoTool => "measure-no-tool",
-            Self::NotReached { .. } => "measure-not-reached",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::Limit { .. } => "bench-limit",
+        Self::Capacity { .. } => "bench-capacity",
+        Self::NoTool => "measure-no-tool",
+        Self::NotReached { .. } => "measure-not-reached",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -3,6 +3,7 @@
 use alloc::borrow::Cow;
 use alloc::format;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio};
@@ -92,17 +93,15 @@ pub enum CalibrateError {
 }
 
 impl Diagnose for CalibrateError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Uneven { .. } => "calibrate-weighings-uneven",
-            Self::NoDrop { .. } => "calibrate-no-drop",
-            Self::NoPowder { .. } => "calibrate-no-powder",
-            Self::Lighter { .. } => "calibrate-injector-lighter",
-            Self::Spread { .. } => "calibrate-spread-absurd",
-            Self::FeedOutOfRange { .. } => "calibrate-feed-out-of-range",
-            Self::NoContraction => "calibrate-no-contraction",
-            Self::Parameters(error) => error.code(),
-        }
+    codes! {
+        Self::Uneven { .. } => "calibrate-weighings-uneven",
+        Self::NoDrop { .. } => "calibrate-no-drop",
+        Self::NoPowder { .. } => "calibrate-no-powder",
+        Self::Lighter { .. } => "calibrate-injector-lighter",
+        Self::Spread { .. } => "calibrate-spread-absurd",
+        Self::FeedOutOfRange { .. } => "calibrate-feed-out-of-range",
+        Self::NoContraction => "calibrate-no-contraction",
+        Self::Parameters(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -7,6 +7,7 @@
 
 use alloc::borrow::Cow;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::show;
 
@@ -69,17 +70,15 @@ pub enum ColorError {
 }
 
 impl Diagnose for ColorError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Range { .. } => "out-of-range",
-            Self::OutsideSrgb { .. } => "color-outside-srgb",
-            Self::Bands { .. } => "color-wrong-bands",
-            Self::NoFilm => "color-no-film",
-            Self::TooFewLetDowns => "color-too-few-let-downs",
-            Self::Doses { .. } => "color-wrong-doses",
-            Self::NoColorants => "color-no-colorants",
-            Self::NoFormula { .. } => "color-no-formula",
-        }
+    codes! {
+        Self::Range { .. } => "out-of-range",
+        Self::OutsideSrgb { .. } => "color-outside-srgb",
+        Self::Bands { .. } => "color-wrong-bands",
+        Self::NoFilm => "color-no-film",
+        Self::TooFewLetDowns => "color-too-few-let-downs",
+        Self::Doses { .. } => "color-wrong-doses",
+        Self::NoColorants => "color-no-colorants",
+        Self::NoFormula { .. } => "color-no-formula",
     }
 
     fn help(&self) -> Cow<'static, str> {

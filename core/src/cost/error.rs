@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::material::MaterialError;
 use crate::price::Currency;
@@ -110,24 +111,22 @@ pub enum CostError {
 }
 
 impl Diagnose for CostError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::MixedCurrencies { .. } => "cost-mixed-currencies",
-            Self::OutOfRange { .. } => "cost-out-of-range",
-            Self::Negative { .. } => "cost-negative",
-            Self::Share { .. } => "cost-share-out-of-range",
-            Self::Margin { .. } => "cost-margin",
-            Self::EmptyPackage { .. } => "cost-empty-package",
-            Self::WrongPackage { .. } => "cost-wrong-package",
-            Self::Twice { .. } => "cost-material-twice",
-            Self::NothingUsed => "cost-nothing-used",
-            Self::ReturnedTooMuch { .. } => "cost-returned-too-much",
-            Self::Nothing { .. } => "cost-nothing-made",
-            Self::EmptyPacks { .. } => "cost-empty-packs",
-            Self::NoWeights { .. } => "cost-no-weights",
-            Self::Material(error) => error.code(),
-            Self::Amount(error) => error.code(),
-        }
+    codes! {
+        Self::MixedCurrencies { .. } => "cost-mixed-currencies",
+        Self::OutOfRange { .. } => "cost-out-of-range",
+        Self::Negative { .. } => "cost-negative",
+        Self::Share { .. } => "cost-share-out-of-range",
+        Self::Margin { .. } => "cost-margin",
+        Self::EmptyPackage { .. } => "cost-empty-package",
+        Self::WrongPackage { .. } => "cost-wrong-package",
+        Self::Twice { .. } => "cost-material-twice",
+        Self::NothingUsed => "cost-nothing-used",
+        Self::ReturnedTooMuch { .. } => "cost-returned-too-much",
+        Self::Nothing { .. } => "cost-nothing-made",
+        Self::EmptyPacks { .. } => "cost-empty-packs",
+        Self::NoWeights { .. } => "cost-no-weights",
+        Self::Material(error) => error.code(),
+        Self::Amount(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

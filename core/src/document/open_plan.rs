@@ -1,6 +1,7 @@
 //! A plan that is open: with the book that it was made from, ready to answer requests.
 
 use super::{LoadedBook, PlanDocument};
+use crate::codes::code;
 use crate::fault::{Fault, Faults};
 use crate::json::reader::read_value;
 use crate::json::text;
@@ -50,7 +51,7 @@ impl TryFrom<PlanDocument> for OpenPlan {
     fn try_from(document: PlanDocument) -> Result<Self, Faults> {
         let Some(made_from) = &document.made_from else {
             return Err(Faults::from(Fault {
-                code: "plan-without-book".into(),
+                code: code!("plan-without-book").into(),
                 path: "/made_from".into(),
                 message: "The plan was stored without the book that it was made from.".into(),
                 help: "Store plans whole, with \"made_from\"; or plan the orders again.".into(),

@@ -33,6 +33,7 @@ use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::written::{Share, Sourced, Written};
 use crate::bench::Bench;
 use crate::book::Mold;
+use crate::codes::{Code, code};
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::Overlap;
 use crate::json::named::Named;
@@ -138,7 +139,7 @@ impl Resolver {
     /// A fault that is no error of a calculation.
     pub(crate) fn fault(
         &mut self,
-        code: &'static str,
+        code: Code,
         path: &Path<'_>,
         message: &dyn Display,
         help: &dyn Display,
@@ -257,7 +258,7 @@ impl Resolver {
             return Some(si);
         }
         self.fault(
-            "out-of-range",
+            code!("out-of-range"),
             path,
             &format_args!("{written} is not above zero."),
             &"Write an amount above zero, or leave the field out.",
@@ -284,7 +285,7 @@ impl Resolver {
     fn check_below_one(&mut self, path: &Path<'_>, share: Option<f64>) {
         if share.is_some_and(|share| share >= 1.0) {
             self.fault(
-                "out-of-range",
+                code!("out-of-range"),
                 path,
                 &"100 % leaves nothing.",
                 &"Write a share below 100 %.",
@@ -311,7 +312,7 @@ impl Resolver {
                 None => format!("Known: {}.", shortened_list(&known)),
             };
             self.fault(
-                "unknown-name",
+                code!("unknown-name"),
                 path,
                 &format_args!("There is no {what} \"{name}\"."),
                 &help,

@@ -11,6 +11,7 @@ use core::fmt;
 
 use uom::si::length::{meter, millimeter};
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::Parameter;
 use crate::quantity::{Area, Length, Rational};
@@ -129,12 +130,10 @@ impl fmt::Display for OtherReading {
 }
 
 impl Diagnose for CutError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Unreadable { .. } => "cut-unreadable",
-            Self::Ambiguous { .. } => "cut-ambiguous",
-            Self::Suspicious { .. } => "cut-suspicious",
-        }
+    codes! {
+        Self::Unreadable { .. } => "cut-unreadable",
+        Self::Ambiguous { .. } => "cut-ambiguous",
+        Self::Suspicious { .. } => "cut-suspicious",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::material::{Kind, MaterialError};
 use crate::mix::MixError;
@@ -97,24 +98,22 @@ pub enum FormulaError {
 }
 
 impl Diagnose for FormulaError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoBase(_) => "formula-no-base",
-            Self::DifferentBases { .. } => "formula-different-bases",
-            Self::DosedTwice { .. } => "formula-dosed-twice",
-            Self::BaseIsDosed { .. } => "formula-base-is-dosed",
-            Self::BaseIsNoPlastisol { .. } => "formula-base-no-plastisol",
-            Self::NoPer(_) => "formula-no-per",
-            Self::ToBeFound(_) => "formula-to-be-found",
-            Self::EmptyBase(_) => "formula-empty-base",
-            Self::BadAmount { .. } => "formula-bad-amount",
-            Self::PowderByVolumeOfBase { .. } => "formula-powder-by-volume",
-            Self::NoRoomForBase => "formula-no-room",
-            Self::BadProperty(_) => "bad-property",
-            Self::Missing(error) => error.code(),
-            Self::Amount(error) => error.code(),
-            Self::Mix(error) => error.code(),
-        }
+    codes! {
+        Self::NoBase(_) => "formula-no-base",
+        Self::DifferentBases { .. } => "formula-different-bases",
+        Self::DosedTwice { .. } => "formula-dosed-twice",
+        Self::BaseIsDosed { .. } => "formula-base-is-dosed",
+        Self::BaseIsNoPlastisol { .. } => "formula-base-no-plastisol",
+        Self::NoPer(_) => "formula-no-per",
+        Self::ToBeFound(_) => "formula-to-be-found",
+        Self::EmptyBase(_) => "formula-empty-base",
+        Self::BadAmount { .. } => "formula-bad-amount",
+        Self::PowderByVolumeOfBase { .. } => "formula-powder-by-volume",
+        Self::NoRoomForBase => "formula-no-room",
+        Self::BadProperty(_) => "bad-property",
+        Self::Missing(error) => error.code(),
+        Self::Amount(error) => error.code(),
+        Self::Mix(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -20,6 +20,7 @@ pub use self::document::{GoneOn, GoodEntry, NotMade, PotNowEntry};
 use self::owed::Owed;
 use self::pot::PotNow;
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::book::BookDocument;
 use crate::document::orders::{DrawThereEntry, OrderLine, OrdersDocument, PotThereEntry};
 use crate::document::resolve::Resolver;
@@ -59,7 +60,7 @@ pub(crate) fn go_on(
 ) -> Result<GoneOn, Faults> {
     let Some(made_from) = &before.made_from else {
         return Err(Faults::from(Fault {
-            code: "plan-without-book".into(),
+            code: code!("plan-without-book").into(),
             path: "/plan/made_from".into(),
             message: "The plan was stored without the orders that it was made from.".into(),
             help: "Store plans whole, with \"made_from\"; or plan the orders again.".into(),
@@ -106,7 +107,7 @@ impl<'a> Noon<'a> {
         for (place, good) in now.good.iter().enumerate() {
             if good.line == 0 || good.line as usize > before.lines.len() {
                 resolver.fault(
-                    "no-such-line",
+                    code!("no-such-line"),
                     &At("/good_pieces").index(place).key("line"),
                     &format_args!("The order list has no line {}.", good.line),
                     &format_args!("Lines are counted from 1; there are {}.", before.lines.len()),
@@ -142,7 +143,7 @@ impl<'a> Noon<'a> {
             });
             if cups.len() == had {
                 faults.push(Fault {
-                    code: "cup-not-of-bench".into(),
+                    code: code!("cup-not-of-bench").into(),
                     path: At("/broken_cups").index(place).to_string(),
                     message: "The bench has no such cup.".into(),
                     help: "Write the capacity of one of the bench's \"cups\".".into(),
@@ -151,7 +152,7 @@ impl<'a> Noon<'a> {
         }
         if written.bench.cups.is_empty() {
             faults.push(Fault {
-                code: "no-cup".into(),
+                code: code!("no-cup").into(),
                 path: "/broken_cups".into(),
                 message: "No cup is left to make a pot in.".into(),
                 help: "Leave out a cup that can still be used.".into(),
@@ -252,13 +253,13 @@ impl<'a> Noon<'a> {
                     line.what,
                     from_pots(plan, &line.pots)
                 );
-                notes.push(Note { code: "line-added".to_string(), message });
+                notes.push(Note { code: code!("line-added").to_string(), message });
             }
         }
         let known = |id: &str| self.before.pots.iter().any(|pot| pot.id == id);
         for pot in plan.pots.iter().filter(|pot| pot.there.is_none() && !known(&pot.id)) {
             let message = format!("Pot {} is new: {}.", pot.pot, pot.id);
-            notes.push(Note { code: "pot-added".to_string(), message });
+            notes.push(Note { code: code!("pot-added").to_string(), message });
         }
         for pot in &self.before.pots {
             let there = plan.pots.iter().any(|new| new.pot == pot.pot);
@@ -266,7 +267,7 @@ impl<'a> Noon<'a> {
                 self.pots.iter().any(|now| now.letter == pot.pot && (now.is_begun() || now.lost));
             if !there && !begun {
                 let message = format!("Pot {} is not needed any more.", pot.pot);
-                notes.push(Note { code: "pot-dropped".to_string(), message });
+                notes.push(Note { code: code!("pot-dropped").to_string(), message });
             }
         }
         notes
@@ -299,7 +300,7 @@ fn known_ticks(plan: &Plan, ticks: &[String], resolver: &mut Resolver) {
     for (place, tick) in ticks.iter().enumerate() {
         if !known.contains(tick.as_str()) {
             resolver.fault(
-                "no-such-step",
+                code!("no-such-step"),
                 &Path::At("/ticks").index(place),
                 &format_args!("The plan has no step \"{tick}\"."),
                 &"Write ids of steps or of their items, as the plan has them.",

@@ -11,6 +11,7 @@ use super::document::{GoodEntry, NotMade};
 use super::pot::PotNow;
 use crate::batch::{self, Rejects, Wanted};
 use crate::book::{Book, Mold};
+use crate::codes::code;
 use crate::document::MadeFrom;
 use crate::document::orders::{OrderLine, OrdersDocument, ShelfEntry};
 use crate::document::written::Written;
@@ -126,7 +127,7 @@ impl Owed {
                 left => format!("{left} more to make"),
             };
             Some(Note {
-                code: "pieces-counted".to_string(),
+                code: code!("pieces-counted").to_string(),
                 message: format!(
                     "Order {}, {}: {} good of {}, {rest}.",
                     line.order,

@@ -12,6 +12,7 @@ use super::Now;
 use super::document::PotNowEntry;
 use super::owed::grams;
 use crate::book::Book;
+use crate::codes::{Code, code};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::json::Named;
@@ -104,7 +105,7 @@ fn steps_together(plan: &Plan, pots: &[PotNow<'_>], resolver: &mut Resolver) {
         let other = step.at.iter().find(|at| !is_done(at));
         if let (Some(done), Some(other)) = (done, other) {
             resolver.fault(
-                "shot-together",
+                code!("shot-together"),
                 &At("/pots_now").key(&other.pot),
                 &format_args!(
                     "Step {} of pot {} is done, but step {} of pot {} is not: they are one.",
@@ -150,7 +151,7 @@ impl<'a> Steps<'a, '_> {
         let last = self.steps.iter().copied().map(|(_, at)| at.number).max().unwrap_or(0);
         if done > last {
             resolver.fault(
-                "no-such-step",
+                code!("no-such-step"),
                 &path.key("done"),
                 &format_args!("Pot {} has no step {done}.", self.pot.pot),
                 &format_args!("Its last step is {last}."),
@@ -208,7 +209,7 @@ impl<'a> Steps<'a, '_> {
             }
             (Some((_, at)), Some(most)) => {
                 resolver.fault(
-                    "too-many-shots",
+                    code!("too-many-shots"),
                     &path.key("shots"),
                     &format_args!("Step {} of pot {} is {most} shots.", at.number, self.pot.pot),
                     &format_args!("Write fewer, or \"done\": {}.", at.number),
@@ -217,7 +218,7 @@ impl<'a> Steps<'a, '_> {
             }
             _ => {
                 resolver.fault(
-                    "shots-without-shooting",
+                    code!("shots-without-shooting"),
                     &path.key("shots"),
                     &format_args!("The step of pot {} after {done} does not shoot.", self.pot.pot),
                     &"Write the number of the step before the shots as \"done\".",
@@ -376,7 +377,7 @@ impl<'a> PotNow<'a> {
     ) -> Option<()> {
         if entry.parts.is_some() && entry.trial.is_some() {
             resolver.fault(
-                "parts-or-trial",
+                code!("parts-or-trial"),
                 path,
                 &"It says what is in it twice, by \"parts\" and by \"trial\".",
                 &"Keep one of the two.",
@@ -412,7 +413,7 @@ impl<'a> PotNow<'a> {
     ) -> Option<()> {
         if !self.is_begun() {
             resolver.fault(
-                "left-of-nothing",
+                code!("left-of-nothing"),
                 path,
                 &format_args!("Pot {} is not begun, so nothing can be left of it.", self.letter),
                 &"Write which of its steps are done (\"done\"), or what is in it (\"parts\").",
@@ -430,7 +431,7 @@ impl<'a> PotNow<'a> {
         let holds = holds.filter(|holds| filled * (mass / self.mix.mass()).value > *holds);
         if let Some(holds) = holds {
             resolver.fault(
-                "left-over-cup",
+                code!("left-over-cup"),
                 path,
                 &format_args!(
                     "Pot {} cannot hold {left}: its cup holds {}.",
@@ -476,10 +477,13 @@ impl<'a> PotNow<'a> {
 
     /// How it goes on.
     pub(super) fn note(&self, plan: Option<&Plan>) -> Option<Note> {
-        let note = |code: &str, message: String| Some(Note { code: code.to_string(), message });
+        let note = |code: Code, message: String| Some(Note { code: code.to_string(), message });
         let letter = &self.letter;
         if self.lost {
-            return note("pot-lost", format!("Pot {letter} is lost; its shots are planned again."));
+            return note(
+                code!("pot-lost"),
+                format!("Pot {letter} is lost; its shots are planned again."),
+            );
         }
         if !self.is_begun() {
             return None;
@@ -492,18 +496,18 @@ impl<'a> PotNow<'a> {
                 let stages = new.stages.iter().map(|stage| stage.formulas.join(" + "));
                 let stages = stages.collect::<Vec<_>>().join(", then ");
                 note(
-                    "pot-goes-on",
+                    code!("pot-goes-on"),
                     format!("Pot {letter} goes on as {stages}: {mass} in it, {state}."),
                 )
             }
             (None, Some(step)) if self.left_draws().is_empty() => note(
-                "pot-to-finish",
+                code!("pot-to-finish"),
                 format!(
                     "Pot {letter} has no more shots, {mass} is in it: finish it by its card, from step {step}."
                 ),
             ),
             (None, _) if self.is_said || !self.left_draws().is_empty() => note(
-                "pot-not-used",
+                code!("pot-not-used"),
                 format!(
                     "Pot {letter} is not used: no shot that is owed can be made from the {mass} in it as it is. Put it right (\"correct\"), or keep it as a leftover."
                 ),

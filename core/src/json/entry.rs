@@ -11,6 +11,7 @@ use serde_json::{Map, Value};
 
 use super::nearest::nearest;
 use super::reader::{Node, Read, shortened};
+use crate::codes::code;
 use crate::fault::Fault;
 
 /// Where a field goes when it has been read.
@@ -66,7 +67,7 @@ fn missing(node: &Node<'_>, name: &str, slot: &mut dyn Slot) -> Fault {
     slot.fill(&node.child(name, &Value::Null), &mut found);
     let how = found.first().map(|fault| format!(" {}", fault.help));
     Fault {
-        code: "missing-field".into(),
+        code: code!("missing-field").into(),
         path: node.path.to_string(),
         message: format!("\"{name}\" is missing."),
         help: format!("Add \"{name}\" here.{}", how.unwrap_or_default()),
@@ -86,7 +87,7 @@ pub(crate) fn report_unknown(
         }
         let absent = known.iter().copied().filter(|known| !object.contains_key(*known));
         faults.push(Fault {
-            code: "unknown-field".into(),
+            code: code!("unknown-field").into(),
             path: node.path.key(key).to_string(),
             message: format!("\"{}\" is not a field of this object.", shortened(key)),
             help: match nearest(key, absent) {

@@ -13,6 +13,7 @@ use serde_json::{Map, Value};
 
 use super::nearest::nearest;
 use super::path::Path;
+use crate::codes::code;
 use crate::fault::{Diagnose, Fault, Faults};
 
 /// A value of a document and its place.
@@ -91,7 +92,7 @@ impl<'a> Node<'a> {
             Value::Object(_) => "an object".to_owned(),
         };
         Fault {
-            code: "wrong-type".into(),
+            code: code!("wrong-type").into(),
             path: self.path.to_string(),
             message: format!("Found {found}."),
             help: format!("Write {wanted}."),
@@ -101,7 +102,7 @@ impl<'a> Node<'a> {
     /// The fault that the number `found` here is of the right kind, and outside of what is `wanted`.
     pub(crate) fn outside(&self, found: &dyn core::fmt::Display, wanted: &str) -> Fault {
         Fault {
-            code: "out-of-range".into(),
+            code: code!("out-of-range").into(),
             path: self.path.to_string(),
             message: format!("{found} is out of range."),
             help: format!("Write {wanted}."),
@@ -153,7 +154,7 @@ pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>)
     };
     if let Some(message) = fault {
         faults.push(Fault {
-            code: "bad-name".into(),
+            code: code!("bad-name").into(),
             path: path.to_string(),
             message: message.into(),
             help: format!("Give it a name of 1 to {LONGEST_NAME} characters on one line."),
@@ -317,7 +318,7 @@ fn place_of_word(
     let found = words().position(|word| word == text);
     if found.is_none() {
         faults.push(Fault {
-            code: "unknown-word".into(),
+            code: code!("unknown-word").into(),
             path: node.path.to_string(),
             message: format!("\"{}\" is not known here.", shortened(text)),
             help: match nearest(text, words()) {

@@ -14,6 +14,7 @@ use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess,
 use serde_json::{Map, Number, Value};
 
 use super::path::Path;
+use crate::codes::code;
 use crate::fault::{Fault, Faults};
 
 /// Longest document read, in bytes: far beyond a shop's book, and small enough that
@@ -27,7 +28,7 @@ pub const LONGEST_DOCUMENT: usize = 16 << 20;
 pub fn parse(text: &str) -> Result<Value, Faults> {
     if text.len() > LONGEST_DOCUMENT {
         return Err(Faults::from(Fault {
-            code: "document-too-long".into(),
+            code: code!("document-too-long").into(),
             path: String::new(),
             message: format!("The document is {} bytes long.", text.len()),
             help: format!("Split it: up to {LONGEST_DOCUMENT} bytes are read."),
@@ -61,7 +62,7 @@ fn not_json(error: &serde_json::Error) -> Fault {
     let text = error.to_string();
     let reason = text.split(" at line ").next().unwrap_or(&text).to_owned();
     Fault {
-        code: "not-json".into(),
+        code: code!("not-json").into(),
         path: String::new(),
         message: format!(
             "The text is not JSON: {reason}, at line {}, column {}.",
@@ -138,7 +139,7 @@ impl<'de> Visitor<'de> for Tree<'_> {
                     .try_borrow_mut()
                     .map_err(|_| A::Error::custom("the list of duplicates is in use"))?;
                 found.push(Fault {
-                    code: "duplicate-key".into(),
+                    code: code!("duplicate-key").into(),
                     path: path.to_string(),
                     message: format!("\"{key}\" occurs twice here."),
                     help: "Keep one of the two, or give them different names.".into(),

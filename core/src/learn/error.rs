@@ -5,6 +5,7 @@ use alloc::format;
 
 use super::{Day, LEAST_DAYS};
 use crate::batch::BatchError;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// Why readings give no estimate.
@@ -42,14 +43,12 @@ pub enum LearnError {
 }
 
 impl Diagnose for LearnError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::TooFewDays { .. } => "learn-too-few-days",
-            Self::BadReading { .. } => "learn-bad-reading",
-            Self::BadBook => "learn-bad-book",
-            Self::BadCount { .. } => "learn-bad-count",
-            Self::Rejects(error) => error.code(),
-        }
+    codes! {
+        Self::TooFewDays { .. } => "learn-too-few-days",
+        Self::BadReading { .. } => "learn-bad-reading",
+        Self::BadBook => "learn-bad-book",
+        Self::BadCount { .. } => "learn-bad-count",
+        Self::Rejects(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -6,6 +6,7 @@ use core::fmt;
 use core::str::FromStr;
 
 use super::{Material, MaterialError};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{
     Amount, AmountError, Basis, By, Dimension, Mass, MassDensity, Ratio, Share, System, Volume,
@@ -87,11 +88,9 @@ pub enum MostDoseError {
 }
 
 impl Diagnose for MostDoseError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Shape(_) => "most-dose-shape",
-            Self::Amount(error) => error.code(),
-        }
+    codes! {
+        Self::Shape(_) => "most-dose-shape",
+        Self::Amount(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -9,6 +9,7 @@ use core::fmt;
 use super::label::Label;
 use super::range::{Number, Shown};
 use super::{Parameter, PlainUnit};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// One parameter of a call that is refused.
@@ -207,16 +208,15 @@ impl fmt::Display for ParameterError {
 impl core::error::Error for ParameterError {}
 
 impl Diagnose for ParameterError {
-    fn code(&self) -> &'static str {
-        match self.problem {
-            Problem::Missing => "missing-field",
-            Problem::WrongType { .. } | Problem::NotWhole(_) => "wrong-type",
-            Problem::NotFinite(_) => "not-finite",
-            Problem::OutOfRange(_) | Problem::Relation { .. } => "out-of-range",
-            Problem::NeededBy(_) => "needs-other",
-            Problem::Excludes(_) => "excludes-other",
-            Problem::UnknownWord(_) => "unknown-word",
-        }
+    codes! {
+        of problem;
+        Problem::Missing => "missing-field",
+        Problem::WrongType { .. } | Problem::NotWhole(_) => "wrong-type",
+        Problem::NotFinite(_) => "not-finite",
+        Problem::OutOfRange(_) | Problem::Relation { .. } => "out-of-range",
+        Problem::NeededBy(_) => "needs-other",
+        Problem::Excludes(_) => "excludes-other",
+        Problem::UnknownWord(_) => "unknown-word",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -12,6 +12,7 @@ use alloc::vec::Vec;
 
 use super::day::DayRecipe;
 use crate::book::Book;
+use crate::codes::code;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::{Ingredient, WrittenIn};
 use crate::material::{Material, Property, pharmacy_drop};
@@ -99,7 +100,7 @@ fn of_ingredient(
         let unsure = book.unsure.unweighed_drop;
         let milliliters = |drop: Volume| drop.shown_value();
         found.push(Borrowed {
-            code: "pharmacy-drop".to_string(),
+            code: code!("pharmacy-drop").to_string(),
             material: material.name.clone(),
             property: Property::Drop,
             value: format!(
@@ -125,8 +126,8 @@ fn of_density(
     let uncertainty = density.uncertainty?;
     let unsure = uncertainty / density.value;
     let code = match property {
-        Property::AsScooped => "scooped-density-borrowed",
-        _ => "density-borrowed",
+        Property::AsScooped => code!("scooped-density-borrowed"),
+        _ => code!("density-borrowed"),
     };
     Some(Borrowed {
         code: code.to_string(),

@@ -26,6 +26,7 @@ use uom::si::ratio::ratio;
 
 use super::sequence::{is_mass, is_part, kg, mass, unit};
 use crate::check::is_positive;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show;
@@ -82,15 +83,13 @@ pub enum CorrectionError {
 }
 
 impl Diagnose for CorrectionError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Lengths { .. } => "correction-lengths",
-            Self::BadNumber { .. } => "correction-bad-number",
-            Self::EmptyTarget => "correction-empty-target",
-            Self::NotInTarget { .. } => "correction-not-in-target",
-            Self::OverCapacity { .. } => "correction-over-capacity",
-            Self::OverFull { .. } => "correction-over-full",
-        }
+    codes! {
+        Self::Lengths { .. } => "correction-lengths",
+        Self::BadNumber { .. } => "correction-bad-number",
+        Self::EmptyTarget => "correction-empty-target",
+        Self::NotInTarget { .. } => "correction-not-in-target",
+        Self::OverCapacity { .. } => "correction-over-capacity",
+        Self::OverFull { .. } => "correction-over-full",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -19,6 +19,7 @@ use super::places::Places;
 use super::pot::Shots;
 use super::weigh::Listed;
 use crate::book::Book;
+use crate::codes::code;
 use crate::cost::{CostError, Costing, Labor, MaterialCosts, MaterialLine, Money, Used, decimal};
 use crate::fault::Diagnose;
 use crate::mix::MaterialId;
@@ -134,7 +135,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
     let unpriced = unpriced(&layout.pots);
     if !unpriced.is_empty() {
         return Some(Calculated::Unknown(Note {
-            code: "price-not-known".to_string(),
+            code: code!("price-not-known").to_string(),
             message: format!(
                 "No cost for the day: the book states no price of {}.",
                 unpriced.join(", ")

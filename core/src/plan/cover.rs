@@ -8,6 +8,7 @@ use alloc::vec::Vec;
 
 use super::bits::Bits;
 use super::order::Order;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// Errors of a cover.
@@ -27,8 +28,8 @@ pub enum CoverError {
 }
 
 impl Diagnose for CoverError {
-    fn code(&self) -> &'static str {
-        "cover-lengths"
+    codes! {
+        Self::Lengths { .. } => "cover-lengths",
     }
 
     fn help(&self) -> Cow<'static, str> {

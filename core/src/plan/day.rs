@@ -14,6 +14,7 @@ use super::shelf::Leftover;
 use super::stock::InStock;
 use super::there::PotThere;
 use crate::book::{Book, Cavities, Layer, Mold, Product};
+use crate::codes::codes;
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::material::{Kind, ShotWindow};
@@ -463,12 +464,10 @@ pub(crate) enum RecipeError {
 }
 
 impl Diagnose for RecipeError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NotOfBook => "line-not-of-book",
-            Self::WindowsApart { .. } => "shot-windows-apart",
-            Self::Mix(error) => error.code(),
-        }
+    codes! {
+        Self::NotOfBook => "line-not-of-book",
+        Self::WindowsApart { .. } => "shot-windows-apart",
+        Self::Mix(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

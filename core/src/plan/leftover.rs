@@ -23,6 +23,7 @@ use uom::si::ratio::ratio;
 
 use super::linear::{AtMost, Program};
 use super::sequence::{is_mass, is_part, kg, mass, unit};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
 
@@ -99,12 +100,10 @@ pub enum LeftoverError {
 }
 
 impl Diagnose for LeftoverError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Lengths { .. } => "leftover-lengths",
-            Self::BadNumber { .. } => "leftover-bad-number",
-            Self::Solver { .. } => "leftover-solver",
-        }
+    codes! {
+        Self::Lengths { .. } => "leftover-lengths",
+        Self::BadNumber { .. } => "leftover-bad-number",
+        Self::Solver { .. } => "leftover-solver",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -35,6 +35,7 @@ use super::{MaterialMass, Off, Weigh};
 use crate::bench::MeasureError;
 use crate::book::Book;
 use crate::caution::Caution;
+use crate::codes::{code, codes};
 use crate::cost::{Money, Used};
 use crate::fault::{Diagnose, Fault};
 use crate::formula::{Recipe, WrittenIn};
@@ -353,7 +354,7 @@ impl Mispour<'_> {
     ) -> Result<(), MispourError> {
         let volume = self.volume(finished)?;
         answer.not_offered.push(Note {
-            code: "pot-over-cup".to_string(),
+            code: code!("pot-over-cup").to_string(),
             message: format!(
                 "To make it exact takes {} more, {} in all: the cup may hold {}.",
                 text::mass(exact.iter().fold(Mass::default(), |sum, one| sum + *one)).text,
@@ -382,7 +383,7 @@ impl Mispour<'_> {
             let base = base.fold(Mass::default(), |sum, (_, mass)| sum + *mass);
             let state = if self.is_hot { "a hot pot" } else { "a pot that was shot from" };
             answer.not_offered.push(Note {
-                code: "fresh-base-not-allowed".to_string(),
+                code: code!("fresh-base-not-allowed").to_string(),
                 message: format!(
                     "To make it exact takes {} of fresh base. The book allows none in {state} (\"fresh_base\" in the limits).",
                     text::mass(base).text
@@ -740,7 +741,7 @@ impl Mispour<'_> {
         let listed: Vec<String> =
             named.iter().map(|one| format!("{} of \"{}\"", one.mass.text, one.material)).collect();
         Ok(Fault {
-            code: "pot-foreign-material".into(),
+            code: code!("pot-foreign-material").into(),
             path: "/instead".into(),
             message: format!("The pot holds {}, which the formula lacks.", listed.join(" and ")),
             help: "Nothing can be taken out: make of it what \"becomes\" lists, keep it as a formula of its own, let a trace pass with \"trace\", or say that it is \"on_purpose\".".to_string(),
@@ -814,15 +815,13 @@ impl From<WeighError> for MispourError {
 }
 
 impl Diagnose for MispourError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::EmptyPot => "pot-empty",
-            Self::NoCup => "pot-without-cup",
-            Self::Correction(error) => error.code(),
-            Self::Measure { error, .. } => error.code(),
-            Self::OtherBook { .. } => "plan-of-another-book",
-            Self::Mix(error) => error.code(),
-        }
+    codes! {
+        Self::EmptyPot => "pot-empty",
+        Self::NoCup => "pot-without-cup",
+        Self::Correction(error) => error.code(),
+        Self::Measure { error, .. } => error.code(),
+        Self::OtherBook { .. } => "plan-of-another-book",
+        Self::Mix(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

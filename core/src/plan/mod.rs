@@ -72,6 +72,18 @@ pub mod internals {
     }
 }
 
+/// Errors in modules of their own, for the list of all codes.
+pub(crate) mod errors {
+    pub(crate) use super::cover::CoverError;
+    pub(crate) use super::layout::ShelfError;
+    pub(crate) use super::order::OrderError;
+    pub(crate) use super::pot::PotError;
+    pub(crate) use super::precedence::PrecedenceError;
+    pub(crate) use super::sequence::SequenceError;
+    pub(crate) use super::split::SplitError;
+    pub(crate) use super::weigh::WeighError;
+}
+
 pub use borrowed::Borrowed;
 pub use cost::{DayCost, LineCost, MaterialCost, MoneyShown, OrderCost};
 pub use doubt::Doubt;

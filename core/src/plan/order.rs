@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use core::cmp::Reverse;
 
 use super::bits::Bits;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// Maximum number of nodes of an order: its bits then take 50 MB.
@@ -39,12 +40,10 @@ pub enum OrderError {
 }
 
 impl Diagnose for OrderError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::TooMany { .. } => "order-too-many",
-            Self::NoSuchNode { .. } => "order-no-such-node",
-            Self::Cycle { .. } => "order-cycle",
-        }
+    codes! {
+        Self::TooMany { .. } => "order-too-many",
+        Self::NoSuchNode { .. } => "order-no-such-node",
+        Self::Cycle { .. } => "order-cycle",
     }
 
     fn help(&self) -> Cow<'static, str> {

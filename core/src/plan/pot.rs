@@ -11,7 +11,7 @@ use alloc::vec::Vec;
 
 use self::base::{BaseMeasure, Measuring};
 pub(super) use self::base::{OffMark, OffMarks};
-pub(super) use self::error::PotError;
+pub(crate) use self::error::PotError;
 use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
 use super::day::{Batch, DayRecipe};

@@ -19,6 +19,7 @@ use num_traits::{One, Signed, ToPrimitive, Zero};
 use super::bits::Bits;
 use super::order::{MOST_NODES, Order, OrderError};
 use super::places::Places;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// An exact rational number.
@@ -55,14 +56,12 @@ pub enum PrecedenceError {
 }
 
 impl Diagnose for PrecedenceError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoBase => "precedence-no-base",
-            Self::Negative { .. } => "precedence-negative",
-            Self::Twice { .. } => "precedence-twice",
-            Self::OutOfRange { .. } => "precedence-out-of-range",
-            Self::Order(order) => order.code(),
-        }
+    codes! {
+        Self::NoBase => "precedence-no-base",
+        Self::Negative { .. } => "precedence-negative",
+        Self::Twice { .. } => "precedence-twice",
+        Self::OutOfRange { .. } => "precedence-out-of-range",
+        Self::Order(order) => order.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

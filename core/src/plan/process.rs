@@ -32,9 +32,10 @@ pub(super) use self::settling::stir_every;
 pub(crate) use self::sinking::fall;
 pub(super) use self::sinking::{SinkLayer, sinking, water};
 pub use self::sinking::{SinkWater, Sinking};
+use crate::codes::Code;
 use crate::show::Note;
 
-fn note(code: &str, message: String) -> Note {
+fn note(code: Code, message: String) -> Note {
     Note { code: code.to_string(), message }
 }
 

@@ -27,6 +27,7 @@ use uom::si::mass::{gram, kilogram};
 
 use super::precedence::FreshBase;
 use crate::batch::undrawn;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
 
@@ -190,15 +191,13 @@ impl core::fmt::Display for Grams {
 }
 
 impl Diagnose for SequenceError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoStage => "sequence-no-stage",
-            Self::BadNumber { .. } => "sequence-bad-number",
-            Self::BadComposition { .. } => "sequence-bad-composition",
-            Self::NothingCarries { .. } => "sequence-nothing-carries",
-            Self::OverCapacity { .. } => "sequence-over-capacity",
-            Self::OverHeats { .. } => "sequence-over-heats",
-        }
+    codes! {
+        Self::NoStage => "sequence-no-stage",
+        Self::BadNumber { .. } => "sequence-bad-number",
+        Self::BadComposition { .. } => "sequence-bad-composition",
+        Self::NothingCarries { .. } => "sequence-nothing-carries",
+        Self::OverCapacity { .. } => "sequence-over-capacity",
+        Self::OverHeats { .. } => "sequence-over-heats",
     }
 
     fn help(&self) -> Cow<'static, str> {

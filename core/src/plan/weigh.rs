@@ -10,6 +10,7 @@ use super::tool_names::ToolNames;
 use super::{Adding, GoesIn, Way, Weigh};
 use crate::bench::{Bench, Manner, Measure, MeasureError, Step, Tool};
 use crate::book::Book;
+use crate::codes::{code, codes};
 use crate::fault::Diagnose;
 use crate::formula::WrittenIn;
 use crate::material::Material;
@@ -309,7 +310,7 @@ impl Listed<'_> {
             None => "Use a finer tool.".to_string(),
         };
         Note {
-            code: "dose-beyond-bench".to_string(),
+            code: code!("dose-beyond-bench").to_string(),
             message: format!(
                 "{}: the nearest measure is {}, {} off ({} allowed). {way_out}",
                 self.material.name,
@@ -419,11 +420,9 @@ impl WeighError {
 }
 
 impl Diagnose for WeighError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Measure { error, .. } => error.code(),
-            Self::Mix(error) => error.code(),
-        }
+    codes! {
+        Self::Measure { error, .. } => error.code(),
+        Self::Mix(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

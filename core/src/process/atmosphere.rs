@@ -19,6 +19,7 @@ use uom::si::pressure::pascal;
 use uom::si::thermodynamic_temperature::kelvin;
 
 use super::figures::{kilopascals, meters};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Length, Pressure, ThermodynamicTemperature};
@@ -72,11 +73,9 @@ pub enum AtmosphereError {
 }
 
 impl Diagnose for AtmosphereError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::LooksReduced { .. } => "air-pressure-looks-reduced",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::LooksReduced { .. } => "air-pressure-looks-reduced",
     }
 
     fn help(&self) -> Cow<'static, str> {

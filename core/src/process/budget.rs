@@ -9,6 +9,7 @@ use alloc::format;
 
 use super::figures::seconds;
 use super::history::{HeatRecord, HistoryError, Kinetics};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relation};
 use crate::quantity::{Ratio, ThermodynamicTemperature, Time};
@@ -90,14 +91,12 @@ pub enum BudgetError {
 }
 
 impl Diagnose for BudgetError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::TooLittle { .. } => "budget-too-little-stabilizer",
-            Self::TooMuch { .. } => "budget-too-much-stabilizer",
-            Self::TooLong { .. } => "budget-too-long",
-            Self::History(error) => error.code(),
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::TooLittle { .. } => "budget-too-little-stabilizer",
+        Self::TooMuch { .. } => "budget-too-much-stabilizer",
+        Self::TooLong { .. } => "budget-too-long",
+        Self::History(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -14,6 +14,7 @@ use uom::si::time::minute;
 
 use super::figures::seconds;
 use super::heat::{Cooling, HeatError};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
@@ -92,13 +93,11 @@ pub enum ClockError {
 }
 
 impl Diagnose for ClockError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::TooShort { .. } => "clock-too-short",
-            Self::Empty => "clock-empty",
-            Self::Heat(error) => error.code(),
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::TooShort { .. } => "clock-too-short",
+        Self::Empty => "clock-empty",
+        Self::Heat(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -15,6 +15,7 @@ use super::atmosphere::StationPressure;
 use super::figures::kilopascals;
 use super::gauge::AbsolutePressure;
 use crate::check::{is_not_negative, is_positive};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Pressure, Ratio, Volume};
@@ -124,15 +125,13 @@ pub enum DegasError {
 }
 
 impl Diagnose for DegasError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::Boils { .. } => "degas-boils",
-            Self::DialCannotTell { .. } => "degas-dial-cannot-tell",
-            Self::NotAir { .. } => "degas-not-air",
-            Self::BelowLowestMark { .. } => "degas-below-lowest-mark",
-            Self::TooManyFills { .. } => "degas-too-many-fills",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::Boils { .. } => "degas-boils",
+        Self::DialCannotTell { .. } => "degas-dial-cannot-tell",
+        Self::NotAir { .. } => "degas-not-air",
+        Self::BelowLowestMark { .. } => "degas-below-lowest-mark",
+        Self::TooManyFills { .. } => "degas-too-many-fills",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -9,6 +9,7 @@ use alloc::format;
 
 use super::atmosphere::StationPressure;
 use super::figures::{from_inches_of_mercury, inches_of_mercury, kilopascals};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors, Relation};
 use crate::quantity::{Pressure, Ratio};
@@ -68,11 +69,9 @@ pub enum GaugeError {
 }
 
 impl Diagnose for GaugeError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::MoreThanTheAir { .. } => "gauge-more-than-the-air",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::MoreThanTheAir { .. } => "gauge-more-than-the-air",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -16,6 +16,7 @@ use uom::si::thermodynamic_temperature::kelvin;
 use uom::si::time::second;
 
 use super::figures::seconds;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{MolarEnergy, ThermodynamicTemperature, Time};
@@ -84,12 +85,10 @@ pub enum HistoryError {
 }
 
 impl Diagnose for HistoryError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::NoSource => "history-no-source",
-            Self::Order { .. } => "history-order",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::NoSource => "history-no-source",
+        Self::Order { .. } => "history-order",
     }
 
     fn help(&self) -> Cow<'static, str> {

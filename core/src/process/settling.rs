@@ -17,6 +17,7 @@ use uom::si::f64::Acceleration;
 use uom::si::length::meter;
 use uom::si::velocity::meter_per_second;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{DynamicViscosity, Length, MassDensity, Measurable, Ratio, Time, Velocity};
@@ -87,12 +88,10 @@ pub enum SettlingError {
 }
 
 impl Diagnose for SettlingError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::Floats { .. } => "settling-floats",
-            Self::TooFast => "settling-too-fast",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::Floats { .. } => "settling-floats",
+        Self::TooFast => "settling-too-fast",
     }
 
     fn help(&self) -> Cow<'static, str> {

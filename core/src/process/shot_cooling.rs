@@ -28,6 +28,7 @@ use core::f64::consts::PI;
 use uom::si::diffusion_coefficient::square_meter_per_second;
 use uom::si::specific_heat_capacity::joule_per_kilogram_kelvin;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{
@@ -174,12 +175,10 @@ pub enum ShotCoolingError {
 }
 
 impl Diagnose for ShotCoolingError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::MoldTooWarm { .. } => "mold-too-warm",
-            Self::NotHotter { .. } => "shot-not-hotter",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::MoldTooWarm { .. } => "mold-too-warm",
+        Self::NotHotter { .. } => "shot-not-hotter",
     }
 
     fn help(&self) -> Cow<'static, str> {

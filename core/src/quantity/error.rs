@@ -1,6 +1,7 @@
 //! Errors of an amount.
 
 use super::{Amount, Dimension, Rational, System, Unit};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use alloc::borrow::Cow;
 use alloc::format;
@@ -165,29 +166,27 @@ pub enum AmountError {
 }
 
 impl Diagnose for AmountError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::TooLong { .. } => "amount-too-long",
-            Self::Empty => "amount-empty",
-            Self::NoNumber { .. } => "amount-no-number",
-            Self::ZeroDenominator { .. } => "amount-zero-denominator",
-            Self::NumberOutOfRange { .. } => "amount-number-out-of-range",
-            Self::Negative { .. } | Self::BelowAbsoluteZero { .. } => "out-of-range",
-            Self::Ambiguous { .. } => "amount-ambiguous",
-            Self::NoUnit { .. } => "amount-no-unit",
-            Self::UnknownUnit { .. } => "unit-unknown",
-            Self::KitchenWord { .. } => "unit-of-the-kitchen",
-            Self::MalformedUnit { .. } => "unit-malformed",
-            Self::SeveralAmounts { .. } => "amount-several",
-            Self::UnknownBasis { .. } => "amount-unknown-basis",
-            Self::NoSuchMeasure { .. } => "system-lacks-measure",
-            Self::WrongDimension { .. } => "amount-wrong-dimension",
-            Self::UnitOutOfRange { .. } => "unit-out-of-range",
-            Self::ValueOutOfRange { .. } => "amount-value-out-of-range",
-            Self::MalformedUncertainty { .. } => "uncertainty-malformed",
-            Self::NoStep { .. } => "rounding-no-step",
-            Self::UnknownSystem { .. } => "system-unknown",
-        }
+    codes! {
+        Self::TooLong { .. } => "amount-too-long",
+        Self::Empty => "amount-empty",
+        Self::NoNumber { .. } => "amount-no-number",
+        Self::ZeroDenominator { .. } => "amount-zero-denominator",
+        Self::NumberOutOfRange { .. } => "amount-number-out-of-range",
+        Self::Negative { .. } | Self::BelowAbsoluteZero { .. } => "out-of-range",
+        Self::Ambiguous { .. } => "amount-ambiguous",
+        Self::NoUnit { .. } => "amount-no-unit",
+        Self::UnknownUnit { .. } => "unit-unknown",
+        Self::KitchenWord { .. } => "unit-of-the-kitchen",
+        Self::MalformedUnit { .. } => "unit-malformed",
+        Self::SeveralAmounts { .. } => "amount-several",
+        Self::UnknownBasis { .. } => "amount-unknown-basis",
+        Self::NoSuchMeasure { .. } => "system-lacks-measure",
+        Self::WrongDimension { .. } => "amount-wrong-dimension",
+        Self::UnitOutOfRange { .. } => "unit-out-of-range",
+        Self::ValueOutOfRange { .. } => "amount-value-out-of-range",
+        Self::MalformedUncertainty { .. } => "uncertainty-malformed",
+        Self::NoStep { .. } => "rounding-no-step",
+        Self::UnknownSystem { .. } => "system-unknown",
     }
 
     fn help(&self) -> Cow<'static, str> {

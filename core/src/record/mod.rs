@@ -42,6 +42,7 @@ pub use text::RecordSheet;
 use crate::batch::BatchError;
 use crate::book::Book;
 use crate::calibrate::{CalibrateError, Counted};
+use crate::codes::codes;
 use crate::fault::{Diagnose, Faults};
 use crate::formula::FormulaError;
 use crate::material::Kind;
@@ -589,30 +590,28 @@ pub enum RecordError {
 }
 
 impl Diagnose for RecordError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoPot { .. } => "record-no-pot",
-            Self::PotTwice(_) => "record-pot-twice",
-            Self::NoStage { .. } => "record-no-stage",
-            Self::NoDraw { .. } => "record-no-draw",
-            Self::WhichStage { .. } => "record-which-stage",
-            Self::WhichDraw { .. } => "record-which-draw",
-            Self::TimedMore { .. } => "record-timed-more",
-            Self::TooManyWeighed { .. } => "record-too-many-weighed",
-            Self::NoShape { .. } => "record-no-shape",
-            Self::TooManyGood { .. } => "record-too-many-good",
-            Self::ShotMore { .. } => "record-shot-more",
-            Self::LeftMore { .. } => "record-left-more",
-            Self::UnknownMaterial(_) => "record-unknown-material",
-            Self::UnknownMold(_) => "record-unknown-mold",
-            Self::NoColor(_) => "record-no-color",
-            Self::Shot(error) => error.code(),
-            Self::Weights(error) => error.code(),
-            Self::Rejects(error) => error.code(),
-            Self::Mix(error) => error.code(),
-            Self::Formula(error) => error.code(),
-            Self::Amount(error) => error.code(),
-        }
+    codes! {
+        Self::NoPot { .. } => "record-no-pot",
+        Self::PotTwice(_) => "record-pot-twice",
+        Self::NoStage { .. } => "record-no-stage",
+        Self::NoDraw { .. } => "record-no-draw",
+        Self::WhichStage { .. } => "record-which-stage",
+        Self::WhichDraw { .. } => "record-which-draw",
+        Self::TimedMore { .. } => "record-timed-more",
+        Self::TooManyWeighed { .. } => "record-too-many-weighed",
+        Self::NoShape { .. } => "record-no-shape",
+        Self::TooManyGood { .. } => "record-too-many-good",
+        Self::ShotMore { .. } => "record-shot-more",
+        Self::LeftMore { .. } => "record-left-more",
+        Self::UnknownMaterial(_) => "record-unknown-material",
+        Self::UnknownMold(_) => "record-unknown-mold",
+        Self::NoColor(_) => "record-no-color",
+        Self::Shot(error) => error.code(),
+        Self::Weights(error) => error.code(),
+        Self::Rejects(error) => error.code(),
+        Self::Mix(error) => error.code(),
+        Self::Formula(error) => error.code(),
+        Self::Amount(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

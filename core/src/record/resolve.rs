@@ -9,6 +9,7 @@ use super::document::{
 use super::{Actuals, DrawActuals, PieceActuals, PotActuals, StageActuals, TimedHeat, WentIn};
 use crate::book::Book;
 use crate::calibrate::Counted;
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::document::written::Percent;
 use crate::fault::Faults;
@@ -99,7 +100,7 @@ impl Resolver {
             self.find_material(&book.materials, &crate::json::Name(name.to_owned()), path)?;
         if let (None, None) = (measured, weighed) {
             self.fault(
-                "went-in-nothing",
+                code!("went-in-nothing"),
                 path,
                 &"It states no amount.",
                 &"Write \"measured\": \"34 drops\", \"weighed\": \"1.5 g\", or both.",

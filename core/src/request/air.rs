@@ -1,6 +1,7 @@
 //! The pressure of the air in the shop, and what a vacuum gauge can show there.
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Altitude, Written};
 use crate::fault::Faults;
@@ -64,7 +65,7 @@ impl AirRequest {
     ) -> Option<StationPressure> {
         let (Some(altitude), None) = (&self.altitude, &self.station_pressure) else {
             resolver.fault(
-                "report-needs-altitude",
+                code!("report-needs-altitude"),
                 &At("/reported_pressure"),
                 &"A reported pressure is that of sea level.",
                 &"Give the \"altitude\" with it, and leave \"station_pressure\" out.",
@@ -90,7 +91,7 @@ pub(super) fn air(
 ) -> Option<StationPressure> {
     if altitude.is_none() && barometer.is_none() {
         resolver.fault(
-            "no-air-pressure",
+            code!("no-air-pressure"),
             &Path::ROOT,
             &"It is not known what pressure the air has.",
             &"Give \"altitude\": \"640 m\", or \"station_pressure\": what a barometer in the shop shows.",

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{request, response};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::document::process::CoolsEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
@@ -148,7 +149,7 @@ impl ClockRequest {
         let (Some(cools), Some(from), Some(to)) = (&self.cools, &self.clock_from, &self.clock_to)
         else {
             resolver.fault(
-                "hot-time-not-known",
+                code!("hot-time-not-known"),
                 &Path::ROOT,
                 &"How long the pot stays hot is not known.",
                 &"Give \"hot_for\", or how it \"cools\" with the temperatures \"clock_from\" and \"clock_to\".",

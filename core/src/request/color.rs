@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 
 use super::response;
+use crate::codes::code;
 use crate::color::ColorError;
 use crate::color::lab::{Lab, Srgb};
 use crate::document::resolve::Resolver;
@@ -90,7 +91,7 @@ impl ColorEntry {
             }
             _ => {
                 resolver.fault(
-                    "lab-or-srgb",
+                    code!("lab-or-srgb"),
                     path,
                     &"A color must be stated in one way.",
                     &"Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.",

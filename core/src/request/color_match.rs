@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::color::{Color, ColorEntry, ShownLab};
 use super::{request, response};
+use crate::codes::code;
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
 use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
@@ -187,7 +188,7 @@ impl LetDownEntry {
         let (dose, base): (Mass, Mass) = (dose?, base?);
         if base <= Mass::default() {
             resolver.fault(
-                "out-of-range",
+                code!("out-of-range"),
                 &path.key("base_mass"),
                 &"There is no base to let the colorant down in.",
                 &"Write the mass of base of the test piece's pot.",

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{request, response};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::document::process::{MoldCoolingEntry, SectionEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
@@ -95,7 +96,7 @@ impl CoolingRequest {
             Some(capacity) => {
                 let Some(mass) = &self.shot_mass else {
                     resolver.fault(
-                        "shot-mass-missing",
+                        code!("shot-mass-missing"),
                         &Path::ROOT,
                         &"How much a shot warms the mold follows from its mass, and that is missing.",
                         &"Give \"shot\", or leave the mass of the mold out.",

@@ -10,6 +10,7 @@ use super::instead::{Instead, kind_of, listed};
 use super::saving::Saving;
 use super::{Open, request, response};
 use crate::book::{Book, Layer};
+use crate::codes::code;
 use crate::document::PlanDocument;
 use crate::document::book::{BookDocument, FormulaEntry};
 use crate::document::resolve::Resolver;
@@ -167,7 +168,7 @@ impl CorrectRequest {
         {
             if given {
                 resolver.fault(
-                    "plan-and-formulas",
+                    code!("plan-and-formulas"),
                     &Path::ROOT.key(field),
                     &format_args!("\"{field}\" is given for a pot of the plan, which has its own."),
                     &"Leave it out, or ask without \"pot\", \"step\" and \"plan\".",
@@ -183,7 +184,7 @@ impl CorrectRequest {
         let meant = resolver.keep(&At("/pot"), Meant::of(pot, index, book))?;
         let (Some(meant), Some(stage)) = (meant, pot.stages.get(index)) else {
             resolver.fault(
-                "no-such-stage",
+                code!("no-such-stage"),
                 &At("/stage"),
                 &format_args!("Pot {} has no stage {stage}.", pot.pot),
                 &format_args!("It has {}.", pot.stages.len()),
@@ -231,7 +232,7 @@ impl CorrectRequest {
             let at = known.at.iter().find(|at| own.is_none_or(|pot| pot.0 == at.pot));
             let Some(at) = at else {
                 resolver.fault(
-                    "step-of-another-pot",
+                    code!("step-of-another-pot"),
                     &At("/pot"),
                     &"That step is not of this pot.",
                     &"Leave \"pot\" out: the step has it.",
@@ -245,7 +246,7 @@ impl CorrectRequest {
         let Some(pot) = &self.pot else {
             let letters: Vec<&str> = plan.pots.iter().map(|pot| pot.pot.as_str()).collect();
             resolver.fault(
-                "missing-field",
+                code!("missing-field"),
                 &Path::ROOT,
                 &"\"pot\" is missing: it is not said which pot of the plan it is.",
                 &format_args!("Add \"pot\", one of: {}.", letters.join(", ")),
@@ -259,7 +260,7 @@ impl CorrectRequest {
     fn of_formulas(&self, book: &Book, resolver: &mut Resolver) -> Option<Asked> {
         let Some(formulas) = &self.formulas else {
             resolver.fault(
-                "missing-field",
+                code!("missing-field"),
                 &Path::ROOT,
                 &"It is not said what the pot was meant to be.",
                 &"Add \"pot\": \"A\" for a pot of the open plan, or \"formulas\": [\"dusk\", \"plain\"] with \"pot_base\": \"2 cup\".",
@@ -310,7 +311,7 @@ impl CorrectRequest {
             for (material, mass) in added {
                 if changed.contains(&material) {
                     resolver.fault(
-                        "instead-twice",
+                        code!("instead-twice"),
                         &path,
                         &"It is said twice of one material.",
                         &"Keep one of the two.",
@@ -346,7 +347,7 @@ impl CorrectRequest {
             };
             if materials.iter().any(is_base) {
                 resolver.fault(
-                    "base-on-purpose",
+                    code!("base-on-purpose"),
                     path,
                     &"All doses are per base: another amount of it changes every one of them.",
                     &"Leave it out here; the way \"keep\" has the formula of the pot as it is.",
@@ -503,7 +504,7 @@ impl Asked {
                     }
                 };
                 resolver.fault(
-                    "not-one-of-kind",
+                    code!("not-one-of-kind"),
                     path,
                     &message,
                     &"Write the name of the material itself.",
@@ -534,7 +535,7 @@ impl Asked {
             Instead::Amount(amount) => mass(amount, resolver)?,
             Instead::Times(_) | Instead::More(_) | Instead::Less(_) if meant <= Mass::default() => {
                 resolver.fault(
-                    "instead-of-nothing",
+                    code!("instead-of-nothing"),
                     path,
                     &format_args!(
                         "No \"{name}\" was to go in here, so that \"{instead}\" of it says nothing."
@@ -549,7 +550,7 @@ impl Asked {
                 let less = mass(amount, resolver)?;
                 if less > meant {
                     resolver.fault(
-                        "instead-below-nothing",
+                        code!("instead-below-nothing"),
                         path,
                         &format_args!(
                             "That is less than nothing: {} was to go in.",

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::formula::Wanted;
 use super::{Open, request, response};
 use crate::book::Book;
+use crate::codes::code;
 use crate::cost::{CostError, Job, JobCost, Labor, Money, Packing, Profit, Used};
 use crate::document::book::{BookDocument, PriceText};
 use crate::document::costing::PackingEntry;
@@ -139,7 +140,7 @@ impl CostRequest {
             }
             (Some(_), None) => {
                 resolver.fault(
-                    "missing-field",
+                    code!("missing-field"),
                     &At("/work_rate"),
                     &"\"rate\" is missing.",
                     &"Add \"rate\", such as \"18.00 USD per 1 h\", or leave out \"time\".",

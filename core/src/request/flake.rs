@@ -3,6 +3,7 @@
 use alloc::string::{String, ToString};
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::book::MaterialEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
@@ -123,7 +124,7 @@ impl FlakeRequest {
                     return Some(Some((piece / mix).value));
                 }
                 resolver.fault(
-                    "piece-above-mix",
+                    code!("piece-above-mix"),
                     &At("/piece_mass"),
                     &"A piece weighs more than nothing and no more than its mix.",
                     &"Check the two masses; perhaps they are swapped.",
@@ -132,7 +133,7 @@ impl FlakeRequest {
             }
             _ => {
                 resolver.fault(
-                    "piece-and-mix",
+                    code!("piece-and-mix"),
                     &Path::ROOT,
                     &"The flakes of a piece are its share of those in the mix.",
                     &"Give both \"mix\", the finished mass that the dose is in, and \"piece\".",
@@ -171,7 +172,7 @@ fn read(path: &Path<'_>, entry: &MaterialEntry, resolver: &mut Resolver) -> Opti
     };
     let (Some(cut), Some(thickness)) = (material.cut, material.thickness) else {
         resolver.fault(
-            "flake-not-known",
+            code!("flake-not-known"),
             path,
             &"The flake's cut or the thickness of its film is not known.",
             &"Give both: \"cut\": \".035 hex\", \"thickness\": \"50 um\".",

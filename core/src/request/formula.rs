@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::{Open, request, response};
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
@@ -108,7 +109,7 @@ impl Wanted<'_> {
         match (&self.base, &self.finished) {
             (Some(_), Some(_)) => {
                 resolver.fault(
-                    "two-amounts",
+                    code!("two-amounts"),
                     &At("/finished_amount"),
                     &"Both \"base_amount\" and \"finished_amount\" are given.",
                     &"Keep one of the two.",

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use serde_json::Number;
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::document::written::Share;
 use crate::fault::Faults;
@@ -102,7 +103,7 @@ impl HardnessRequest {
             }
             _ => {
                 resolver.fault(
-                    "ratio-or-hardness",
+                    code!("ratio-or-hardness"),
                     &Path::ROOT,
                     &"It must ask for one thing.",
                     &"Give \"softener_ratio\" to learn the hardness, or \"hardness\" to learn the ratio.",

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::{request, response};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::document::process::TimingEntry;
 use crate::document::resolve::Resolver;
 use crate::document::resolve::oven::Timed;
@@ -177,7 +178,7 @@ impl HeatRequest {
         let gate = resolver.keep(&Path::ROOT, oven.gate(load, from, window, precautions));
         if let (None, Some(question)) = (&gate, &questioned) {
             resolver.fault(
-                "timing-questioned",
+                code!("timing-questioned"),
                 &At("/timings"),
                 &format_args!("A timing may be the reason. {}", question.message),
                 &"Correct it, or leave it out.",

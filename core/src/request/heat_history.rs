@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{request, response};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::document::process::BuysEntry;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Share, Sourced, Written};
@@ -121,7 +122,7 @@ impl HeatHistoryRequest {
         let before = resolver.quantity(path, written)?;
         if before > Time::default() && self.heats_before.is_none_or(|Count(heats)| heats == 0) {
             resolver.fault(
-                "spent-without-heat",
+                code!("spent-without-heat"),
                 path,
                 &"Time was spent before, and it is not said by how many heats.",
                 &"Give \"heats_before\", 1 or more, or leave \"spent_before\" out.",

@@ -12,6 +12,7 @@ use alloc::vec::Vec;
 use self::answer::Answers;
 pub use self::text::LearnSheet;
 use super::{Change, Open, request, response};
+use crate::codes::code;
 use crate::document::LoadedBook;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
@@ -111,7 +112,7 @@ fn response(
     let dated = resolver.each(&At("/records"), records, |resolver, path, record| {
         let Some(written) = &record.day else {
             resolver.fault(
-                "learn-no-day",
+                code!("learn-no-day"),
                 path,
                 &"The record has no day.",
                 &"Add \"day\": \"2027-03-05\" to it, or to the orders that it was planned from.",
@@ -151,7 +152,7 @@ fn given_once(records: &[(Day, &Record)], resolver: &mut Resolver) -> Option<()>
         let others = of_day.entry(*day).or_default();
         if let Some((first, _)) = others.iter().find(|(_, other)| other == record) {
             resolver.fault(
-                "learn-record-twice",
+                code!("learn-record-twice"),
                 &At("/records").index(place),
                 &format_args!("This is record {} again, of {day}.", first.saturating_add(1)),
                 &"Take one of the two out: a day counts once.",

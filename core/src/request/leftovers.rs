@@ -4,6 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{Open, request, response};
+use crate::codes::code;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::fault::{Fault, Faults};
@@ -62,7 +63,7 @@ impl LeftoversRequest {
     pub fn answer(self, open: Open<'_>) -> Result<LeftoversResponse, Faults> {
         if self.orders.shelf.as_ref().is_none_or(Vec::is_empty) {
             return Err(Faults::from(Fault {
-                code: "shelf-missing".into(),
+                code: code!("shelf-missing").into(),
                 path: "/orders".into(),
                 message: "The orders name no leftover.".into(),
                 help: "Add one: \"shelf\": [{ \"name\": \"dusk\", \"formulas\": [\"dusk\", \"plain\"], \"mass\": \"120 g\", \"heats\": 1 }].".into(),

@@ -4,6 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::book::MaterialEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
@@ -87,7 +88,7 @@ impl MixRequest {
             let path = At("/masses").key(name);
             let Some(material) = materials.find(name) else {
                 resolver.fault(
-                    "unknown-name",
+                    code!("unknown-name"),
                     &path,
                     &format_args!("There is no material \"{name}\" in the request."),
                     &"Add it to \"materials\".",

@@ -111,6 +111,7 @@ use alloc::vec::Vec;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::document::{LoadedBook, OpenPlan, PlanDocument};
 use crate::fault::{Fault, Faults};
@@ -312,7 +313,7 @@ calculations! {
 
 fn unknown_calculation(name: &str) -> Fault {
     Fault {
-        code: "unknown-calculation".into(),
+        code: code!("unknown-calculation").into(),
         path: "/calculate".into(),
         message: "There is no such calculation.".into(),
         help: match nearest(name, CALCULATIONS.iter().copied()) {
@@ -330,7 +331,7 @@ impl Read for Request {
         };
         let Some(Value::String(name)) = fields.get("calculate") else {
             faults.push(Fault {
-                code: "missing-field".into(),
+                code: code!("missing-field").into(),
                 path: node.path.to_string(),
                 message: "\"calculate\" is missing.".into(),
                 help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
 
+use crate::codes::code;
 use crate::document::book::BookDocument;
 use crate::document::{LoadedBook, OpenPlan, PlanDocument};
 use crate::fault::{Fault, Faults};
@@ -60,7 +61,7 @@ impl<'a> Open<'a> {
 
 fn missing(what: &str) -> Fault {
     Fault {
-        code: "missing-field".into(),
+        code: code!("missing-field").into(),
         path: String::new(),
         message: format!("\"{what}\" is missing."),
         help: format!("Add \"{what}\" here, or ask an open {what}."),
@@ -69,7 +70,7 @@ fn missing(what: &str) -> Fault {
 
 fn given_twice(what: &str) -> Fault {
     Fault {
-        code: "open-and-given".into(),
+        code: code!("open-and-given").into(),
         path: format!("/{what}"),
         message: format!("The request has a {what} of its own, but is asked of an open one."),
         help: format!("Leave \"{what}\" out, or ask without an open {what}."),

@@ -2,6 +2,7 @@
 
 use super::{request, response};
 use crate::book::PieceBody;
+use crate::codes::code;
 use crate::document::book::MaterialEntry;
 use crate::document::process::{BodyEntry, FishedWaterEntry};
 use crate::document::resolve::Resolver;
@@ -339,7 +340,7 @@ impl LoadingEntry {
             }
             _ => {
                 resolver.fault(
-                    "one-loading",
+                    code!("one-loading"),
                     &At("/loading"),
                     &"The loading must be stated in just one way.",
                     &"Write one of as_scooped, per_volume, of_base, of_finished, finished_density, piece_mass, sink_density, sink_rate.",

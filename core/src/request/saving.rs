@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::change::{Change, of_formula};
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::book::FormulaEntry;
 use crate::document::resolve::Resolver;
 use crate::json::path::Path::{self, At};
@@ -68,7 +69,7 @@ impl Saving<'_> {
             return true;
         }
         resolver.fault(
-            "formula-exists",
+            code!("formula-exists"),
             path,
             &format_args!("The book has a formula \"{name}\" already."),
             &"Choose another name, or write \"replace\": true to put this one in its place.",

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{request, response};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::document::written::{Share, Written};
 use crate::fault::Faults;
@@ -140,7 +141,7 @@ impl SettlingRequest {
             )),
             (Some(_), Some(_)) => {
                 resolver.fault(
-                    "viscosity-twice",
+                    code!("viscosity-twice"),
                     &Path::ROOT,
                     &"The viscosity is stated, and follows from the ball, too.",
                     &"Leave \"viscosity\" or \"ball\" out.",

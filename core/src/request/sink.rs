@@ -1,6 +1,7 @@
 //! How fast a piece sinks, and the density for a wanted fall.
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
@@ -95,7 +96,7 @@ impl SinkRequest {
             }
             _ => {
                 resolver.fault(
-                    "density-or-speed",
+                    code!("density-or-speed"),
                     &Path::ROOT,
                     &"It must ask for one thing.",
                     &"Give \"piece_density\" to learn the sink rate, or \"sink_rate\" to learn the density.",

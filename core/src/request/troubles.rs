@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::caution::Caution;
+use crate::codes::{Code, code};
 use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
@@ -126,7 +127,7 @@ impl TroublesRequest {
         let Some(name) = &self.pot else {
             let letters = names.collect::<Vec<_>>().join(", ");
             resolver.fault(
-                "missing-field",
+                code!("missing-field"),
                 &Path::ROOT,
                 &"\"pot\" is missing: it is not said which pot of the plan it is.",
                 &format_args!("Add \"pot\", one of: {letters}."),
@@ -138,7 +139,7 @@ impl TroublesRequest {
         let found = pot.stages.get(self.index());
         if found.is_none() {
             resolver.fault(
-                "no-such-stage",
+                code!("no-such-stage"),
                 &At("/stage"),
                 &format_args!("Pot {} has no stage {}.", pot.pot, self.stage.unwrap_or(1)),
                 &format_args!("It has {}.", pot.stages.len()),
@@ -175,7 +176,7 @@ impl TroublesRequest {
         let mass = resolver.keep(&At("/base_in_pot"), mass)?;
         if mass <= Mass::default() {
             resolver.fault(
-                "out-of-range",
+                code!("out-of-range"),
                 &At("/base_in_pot"),
                 &format_args!("{amount} is not above zero."),
                 &"Write an amount above zero, or leave the field out.",
@@ -220,7 +221,7 @@ impl TroublesRequest {
     ) -> Option<()> {
         let Some((id, material)) = self.with(kind, at.book, resolver)? else {
             row.not_calculated.push(Note {
-                code: "no-hardness-points".to_string(),
+                code: code!("no-hardness-points").to_string(),
                 message: format!(
                     "How much {kind} is not calculated: the book has no readings of one. Give it its \"hardness\": a scale, also one of your own, and two pieces or more."
                 ),
@@ -230,7 +231,7 @@ impl TroublesRequest {
         let Some(measured) = &material.hardness else { return Some(()) };
         let (Some(now), Some(wanted)) = (self.hardness_now, self.hardness_wanted) else {
             row.not_calculated.push(Note {
-                code: "no-hardness-reading".to_string(),
+                code: code!("no-hardness-reading").to_string(),
                 message: format!(
                     "How much {} is not calculated: give \"hardness_now\" and \"hardness_wanted\" on the scale {}.",
                     material.name,
@@ -314,7 +315,7 @@ impl TroublesRequest {
         let material = resolver.keep(&path, book.materials.get(id))?;
         if material.hardness.is_none() {
             resolver.fault(
-                "no-hardness-points",
+                code!("no-hardness-points"),
                 &path,
                 &format_args!("The book has no readings of \"{}\".", name.0),
                 &"Give it its \"hardness\" in the book: a scale and two points or more.",
@@ -357,19 +358,22 @@ impl Bench<'_> {
     /// How often to stir a salt in the base in the pot, or in a cup of it, the melt as thin as it may be.
     fn stir_every(&self, salt: &Material) -> Result<String, Note> {
         let missing = |error: MaterialError| because(&error);
-        let lacks = |code: &str, what: &str| Note {
+        let lacks = |code: Code, what: &str| Note {
             code: code.to_string(),
             message: format!("How often to stir {} is not calculated: {what}", salt.name),
         };
         let Some(grain) = &salt.grain else {
-            return Err(lacks("no-grain", "give it its \"grain\", the sieve that it just passes."));
+            return Err(lacks(
+                code!("no-grain"),
+                "give it its \"grain\", the sieve that it just passes.",
+            ));
         };
         let base = self.book.default_base.and_then(|id| self.book.materials.get(id).ok());
         let base = base.ok_or_else(|| because(&MixError::NoBase))?;
         let Some((viscosity, _)) = base.viscosity else {
             let what =
                 format!("give {} its \"viscosity\". Until then stir before every load.", base.name);
-            return Err(lacks("no-viscosity", &what));
+            return Err(lacks(code!("no-viscosity"), &what));
         };
         let cold = base.true_density("how salt sinks").map_err(missing)?.get();
         let solid = salt.true_density("how it sinks").map_err(missing)?.get();
@@ -397,7 +401,7 @@ impl Bench<'_> {
     fn heat(&self, row: &mut TroubleRow) {
         let Some((pot, _)) = self.pot else {
             row.not_calculated.push(Note {
-                code: "no-pot".to_string(),
+                code: code!("no-pot").to_string(),
                 message: "The heat that is left is that of a pot: name a \"pot\" of the plan."
                     .to_string(),
             });
@@ -410,7 +414,7 @@ impl Bench<'_> {
             )),
             Some(Calculated::Unknown(why)) => row.not_calculated.push(why.clone()),
             None => row.not_calculated.push(Note {
-                code: "no-heat-budget".to_string(),
+                code: code!("no-heat-budget").to_string(),
                 message: format!("Pot {}: no heat budget was given for its plastisol.", pot.pot),
             }),
         }
@@ -423,7 +427,7 @@ impl Bench<'_> {
             let unknown: Vec<&str> = unknown.map(|mold| mold.name.as_str()).collect();
             if !unknown.is_empty() {
                 row.not_calculated.push(Note {
-                    code: "feed-not-known".to_string(),
+                    code: code!("feed-not-known").to_string(),
                     message: format!(
                         "No feed share stated for {}: weigh ten pieces to measure it.",
                         unknown.join(", ")

@@ -5,6 +5,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::{request, response};
+use crate::codes::code;
 use crate::document::book::MaterialEntry;
 use crate::document::resolve;
 use crate::document::resolve::Resolver;
@@ -206,7 +207,7 @@ fn not_taken(
     help: &str,
     resolver: &mut Resolver,
 ) -> Option<Taken<'static>> {
-    resolver.fault("amount-not-taken", path, &format_args!("The amount {what}."), &help);
+    resolver.fault(code!("amount-not-taken"), path, &format_args!("The amount {what}."), &help);
     None
 }
 

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use serde::ser::SerializeMap;
 use serde_json::{Map, Value};
 
+use crate::codes::code;
 use crate::fault::Fault;
 use crate::formula::Overlap;
 use crate::json::entry::entry;
@@ -120,7 +121,7 @@ impl TrialStep {
         };
         if added.len() > 1 {
             faults.push(Fault {
-                code: "trial-step-in-two".into(),
+                code: code!("trial-step-in-two").into(),
                 path: node.path.to_string(),
                 message: "One step of the log adds and takes.".into(),
                 help: format!("Write two steps, in the order in which it was done: [{{ \"{TAKEN}\": \"10 g\" }}, {{ ... }}]."),

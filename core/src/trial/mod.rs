@@ -22,6 +22,7 @@ pub(crate) use parts::is_body;
 pub use parts::{TrialBody, TrialFormulas, TrialNames};
 
 use crate::book::{Book, Layer};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::formula::write::{self, Measure};
 use crate::formula::{FormulaError, Recipe};
@@ -244,16 +245,14 @@ pub enum TrialError {
 }
 
 impl Diagnose for TrialError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoStart(_) => "trial-no-start",
-            Self::NoPlastisol(..) => "trial-no-plastisol",
-            Self::NotTaken(_) => "trial-not-taken",
-            Self::Formula(error) => error.code(),
-            Self::Mix(error) => error.code(),
-            Self::Material(error) => error.code(),
-            Self::Amount(error) => error.code(),
-        }
+    codes! {
+        Self::NoStart(_) => "trial-no-start",
+        Self::NoPlastisol(..) => "trial-no-plastisol",
+        Self::NotTaken(_) => "trial-not-taken",
+        Self::Formula(error) => error.code(),
+        Self::Mix(error) => error.code(),
+        Self::Material(error) => error.code(),
+        Self::Amount(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -2,6 +2,7 @@
 
 use super::{Trial, TrialEntry, TrialError, TrialStep};
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::resolve::Resolver;
 use crate::formula::Overlap;
 use crate::json::path::Path;
@@ -27,7 +28,7 @@ impl TrialEntry {
                     Some(last) => last,
                     None => {
                         resolver.fault(
-                            "trial-nothing-again",
+                            code!("trial-nothing-again"),
                             &path,
                             &"Nothing was added before this \"again\".",
                             &"Write the addition itself: { \"plum\": \"3 drops\" }.",
@@ -62,7 +63,7 @@ impl TrialEntry {
         match (&self.formulas, &self.base) {
             (Some(_), Some(_)) => {
                 resolver.fault(
-                    "trial-formulas-and-base",
+                    code!("trial-formulas-and-base"),
                     &path.key("base"),
                     &"Both \"formulas\" and \"base\" are given.",
                     &"Leave \"base\" out: the formulas have their base.",
@@ -90,7 +91,7 @@ impl TrialEntry {
 fn default_base(book: &Book, resolver: &mut Resolver, path: &Path<'_>) -> Option<MaterialId> {
     if book.default_base.is_none() {
         resolver.fault(
-            "trial-no-base",
+            code!("trial-no-base"),
             path,
             &"It is not said what the trial started from, and the book has no \"default_base\".",
             &"Name a plastisol, \"base\": \"clear-base\", or \"formulas\": [\"plain\"].",

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::material::MaterialError;
 use crate::show;
@@ -96,20 +97,18 @@ impl UncertaintyError {
 }
 
 impl Diagnose for UncertaintyError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::BadInput { .. } => "uncertainty-bad-input",
-            Self::BadFreedom { .. } => "uncertainty-bad-freedom",
-            Self::Calculation { code, .. } => code,
-            Self::NoNumber => "uncertainty-no-number",
-            Self::OutOfReach { .. } => "uncertainty-out-of-reach",
-            Self::Level { .. } => "uncertainty-level",
-            Self::Tool { .. } => "uncertainty-tool",
-            Self::Figure { .. } => "uncertainty-tool-figure",
-            Self::Voids { .. } => "uncertainty-voids",
-            Self::NothingTaken { .. } => "uncertainty-nothing-taken",
-            Self::Material(error) => error.code(),
-        }
+    codes! {
+        Self::BadInput { .. } => "uncertainty-bad-input",
+        Self::BadFreedom { .. } => "uncertainty-bad-freedom",
+        Self::Calculation { code, .. } => code,
+        Self::NoNumber => "uncertainty-no-number",
+        Self::OutOfReach { .. } => "uncertainty-out-of-reach",
+        Self::Level { .. } => "uncertainty-level",
+        Self::Tool { .. } => "uncertainty-tool",
+        Self::Figure { .. } => "uncertainty-tool-figure",
+        Self::Voids { .. } => "uncertainty-voids",
+        Self::NothingTaken { .. } => "uncertainty-nothing-taken",
+        Self::Material(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -105,7 +105,7 @@ impl Written {
         let Value::Object(fields) = text::parse(&source.text).map_err(|faults| stop(&faults))?
         else {
             return Err(stop(&Faults::from(Fault {
-                code: "not-a-request".into(),
+                code: pourwright::codes::NOT_A_REQUEST.into(),
                 path: String::new(),
                 message: "The file is not a request, which is an object.".to_owned(),
                 help: format!("See an example: pourwright example {}", self.name),
@@ -113,7 +113,7 @@ impl Written {
         };
         match fields.get("calculate") {
             Some(Value::String(name)) if *name != self.name => Err(stop(&Faults::from(Fault {
-                code: "other-request".into(),
+                code: pourwright::codes::OTHER_REQUEST.into(),
                 path: "/calculate".to_owned(),
                 message: format!("This is a \"{name}\", but a \"{}\" was asked for.", self.name),
                 help: format!("Ask for it: pourwright answer {name} FILE"),

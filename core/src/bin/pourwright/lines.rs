@@ -59,7 +59,7 @@ fn answer(line: &[u8], opened: &Opened) -> Answer {
 
 fn not_utf8(byte: usize) -> Fault {
     Fault {
-        code: "not-utf8".into(),
+        code: pourwright::codes::NOT_UTF8.into(),
         path: String::new(),
         message: format!("The text is not valid UTF-8, from byte {byte} on."),
         help: "Convert the text to UTF-8 before the call.".into(),

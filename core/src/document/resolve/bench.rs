@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::Resolver;
 use crate::bench::{Balance, Bench, Cup, Handling};
 use crate::book::{Injectors, Vessel};
+use crate::codes::code;
 use crate::document::book::BenchEntry;
 use crate::document::process::ToolUncertaintyEntry;
 use crate::document::written::{Percent, Written};
@@ -65,7 +66,7 @@ impl Resolver {
         }
         if entry.cups.is_empty() {
             self.fault(
-                "no-cup",
+                code!("no-cup"),
                 &at_cups,
                 &"There is no cup to mix a pot in.",
                 &"Add one: { \"holds\": \"2 cup\", \"marks\": \"1/4 cup\" }.",
@@ -81,7 +82,7 @@ impl Resolver {
         let keeps = keeps.unwrap_or_default();
         if holds.is_some_and(|holds| keeps >= holds) {
             self.fault(
-                "injector-keeps-all",
+                code!("injector-keeps-all"),
                 &injector.key("keeps"),
                 &"The injector keeps all that it holds.",
                 &"Write what stays in it after the last shot.",
@@ -107,7 +108,7 @@ impl Resolver {
         let brim = self.given_at(&path, Parameter::VesselBrim, brim?)?;
         if holds.is_some_and(|holds| brim < holds) {
             self.fault(
-                "brim-below-marks",
+                code!("brim-below-marks"),
                 &path,
                 &"The cup holds less to its brim than to its highest mark.",
                 &"Fill it to the brim with water and weigh that: 1 g is 1 mL.",

@@ -6,6 +6,7 @@ use super::Resolver;
 use super::bench::tool_uncertainty;
 use super::product::Wanted;
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::book::BookDocument;
 use crate::fault::Faults;
 use crate::json::path::Path::At;
@@ -91,7 +92,7 @@ impl Resolver {
         let kind = self.keep(path, materials.get(found))?.kind;
         if kind != Kind::Plastisol {
             self.fault(
-                "base-no-plastisol",
+                code!("base-no-plastisol"),
                 path,
                 &format_args!("\"{}\" is a {kind}; a pot starts from a plastisol.", name.0),
                 &format_args!(

@@ -1,6 +1,7 @@
 //! How a shop calculates its costs, checked: all prices in one currency, each per what it must be.
 
 use super::Resolver;
+use crate::codes::code;
 use crate::cost::{CostError, Costing, Labor, PackItem, Profit, WorkTimes};
 use crate::document::costing::{CostingEntry, PackingEntry};
 use crate::document::written::{Percent, Written};
@@ -53,7 +54,7 @@ impl Resolver {
         let Some(rate) = &entry.rate else {
             if timed {
                 self.fault(
-                    "missing-field",
+                    code!("missing-field"),
                     &AT.key("rate"),
                     &"\"rate\" is missing: the work has times and no price.",
                     &"Add \"rate\", such as \"18.00 USD per 1 h\", or leave out the times.",

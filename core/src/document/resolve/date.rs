@@ -3,6 +3,7 @@
 use alloc::string::String;
 
 use super::Resolver;
+use crate::codes::code;
 use crate::json::path::Path;
 use crate::learn::Day;
 
@@ -19,7 +20,7 @@ impl Resolver {
             return Some(Some(date.clone()));
         }
         self.fault(
-            "not-a-date",
+            code!("not-a-date"),
             path,
             &format_args!("\"{date}\" is not a date."),
             &"Write year-month-day, such as \"2027-03-05\" (ISO 8601).",

@@ -5,6 +5,7 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::Resolver;
+use crate::codes::code;
 use crate::document::book::{BaseEntry, FormulaEntry};
 use crate::document::written::DOSE_DIMENSIONS;
 use crate::formula::{Dose, Formula, FormulaError};
@@ -34,7 +35,7 @@ impl Resolver {
             }
             Some(BaseEntry::Blend(parts)) if parts.is_empty() => {
                 self.fault(
-                    "empty-blend",
+                    code!("empty-blend"),
                     &path.key("base"),
                     &"The blend names no plastisol.",
                     &"Name its plastisols with an amount each, or leave \"base\" out.",
@@ -78,7 +79,7 @@ impl Resolver {
         if !dimensions.contains(&found) {
             let wanted: Vec<String> = dimensions.iter().map(ToString::to_string).collect();
             self.fault(
-                "wrong-dimension",
+                code!("wrong-dimension"),
                 path,
                 &format_args!("\"{amount}\" is {found}."),
                 &format_args!("Write {}.", wanted.join(" or ")),

@@ -1,6 +1,7 @@
 //! Heat of a material, and the cut of a flake.
 
 use super::Resolver;
+use crate::codes::code;
 use crate::document::book::MaterialEntry;
 use crate::document::process::{BudgetEntry, BuysEntry};
 use crate::document::written::Percent;
@@ -29,7 +30,7 @@ impl Resolver {
         for (field, is_there, kind) in named {
             if is_there && entry.kind != kind {
                 self.fault(
-                    "property-of-another-kind",
+                    code!("property-of-another-kind"),
                     &path.key(field),
                     &format_args!("\"{field}\" is of a {kind}, and this is a {}.", entry.kind),
                     &format_args!("Move it to the {kind} that it is meant for."),
@@ -76,7 +77,7 @@ impl Resolver {
         let per = entry.per.share();
         if per <= 0.0 {
             self.fault(
-                "share-of-nothing",
+                code!("share-of-nothing"),
                 &path.key("per"),
                 &"No stabilizer buys no time.",
                 &"Write the dose that buys the time, such as \"1 %\".",

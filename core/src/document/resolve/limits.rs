@@ -2,6 +2,7 @@
 
 use super::Resolver;
 use crate::book::Limits;
+use crate::codes::code;
 use crate::document::book::LimitsEntry;
 use crate::document::written::Percent;
 use crate::json::path::Path::At;
@@ -22,7 +23,7 @@ impl Resolver {
         set(&mut limits.most_full, entry.most_full);
         if limits.most_full <= 0.0 {
             self.fault(
-                "share-of-nothing",
+                code!("share-of-nothing"),
                 &At("/limits/most_full"),
                 &"A cup that may not be filled holds no pot.",
                 &"Write a share above 0 %, such as \"60 %\".",
@@ -48,7 +49,7 @@ impl Resolver {
     fn check_confidence(&mut self, confidence: Option<f64>) {
         if confidence.is_some_and(|share| !Parameter::Confidence.holds_si(share)) {
             self.fault(
-                "confidence-out-of-range",
+                code!("confidence-out-of-range"),
                 &At("/limits/confidence"),
                 &"0 % is sure without a piece, and 100 % is not to be had.",
                 &"Write a share above 0 % and below 100 %, such as \"90 %\".",

@@ -5,6 +5,7 @@ use alloc::sync::Arc;
 use alloc::vec::Vec;
 
 use super::Resolver;
+use crate::codes::code;
 use crate::document::book::{MaterialEntry, SourcedDrop};
 use crate::document::starter;
 use crate::document::written::{Percent, Written};
@@ -160,7 +161,7 @@ impl Resolver {
         let (low, high) = (low?, high?);
         if low > high {
             self.fault(
-                "viscosity-reversed",
+                code!("viscosity-reversed"),
                 path,
                 &"The lowest viscosity is above the highest.",
                 &"Write the lower one first; for one value write it twice.",
@@ -177,7 +178,7 @@ impl Resolver {
         let high = self.quantity(&path.index(1), high)?;
         if low > high {
             self.fault(
-                "shot-window-reversed",
+                code!("shot-window-reversed"),
                 &path,
                 &"The lowest temperature is above the highest.",
                 &"Write the lower one first.",
@@ -194,7 +195,7 @@ impl Resolver {
             return Some(share);
         }
         self.fault(
-            "tolerance-out-of-range",
+            code!("tolerance-out-of-range"),
             path,
             &"No bench keeps a tolerance of 0 %, and one of 100 % is none.",
             &"Write what you accept, such as \"5 %\".",
@@ -208,7 +209,7 @@ impl Resolver {
         let path = path.key("hardness");
         if !matches!(entry.kind, Kind::Softener | Kind::Hardener) {
             self.fault(
-                "hardness-of-no-softener",
+                code!("hardness-of-no-softener"),
                 &path,
                 &format_args!("Readings by how much {} is in a piece are of no use.", entry.kind),
                 &"State them at the softener or the hardener.",
@@ -227,7 +228,7 @@ impl Resolver {
             && scooped.value > density.value
         {
             self.fault(
-                "scooped-above-true",
+                code!("scooped-above-true"),
                 &path.key("as_scooped"),
                 &format_args!("\"{}\" is heavier as scooped than its grains are.", material.name),
                 &"Check the two densities; perhaps they are swapped.",

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::{Cavities, Mold, MoldCooling};
+use crate::codes::code;
 use crate::document::book::{CavitiesEntry, CavityVolume, MoldEntry};
 use crate::document::process::{MoldCoolingEntry, MoldMaterial, SectionEntry};
 use crate::document::written::{Percent, Written};
@@ -46,7 +47,7 @@ impl Resolver {
         let hook = entry.hook.as_ref().map(|hook| self.hook(&path.key("hook"), hook));
         if entry.count == Some(0) {
             self.fault(
-                "no-mold",
+                code!("no-mold"),
                 &path.key("count"),
                 &"There is no such mold.",
                 &"Give 1 or more.",
@@ -96,7 +97,7 @@ impl Resolver {
         if let Some(of) = entry.of.filter(|of| *of != MoldMaterial::Metal) {
             if !seen {
                 self.fault(
-                    "mold-not-metal",
+                    code!("mold-not-metal"),
                     &path.key("of"),
                     &format_args!("How long a shot sets in {of} cannot be calculated: its surface does not keep its temperature."),
                     &"Time one, and give the mold \"sets\": \"4 min\".",
@@ -145,7 +146,7 @@ impl Resolver {
             }
             _ => {
                 self.fault(
-                    "section-not-one",
+                    code!("section-not-one"),
                     path,
                     &"The thickest part of a piece is a rod, a plate or a ball.",
                     &"Give just one of them: { \"rod\": \"10 mm\" }.",
@@ -165,7 +166,7 @@ impl Resolver {
         let thickest = sections.reduce(|a, b| if b.0 > a.0 { b } else { a });
         if thickest.is_none() {
             self.fault(
-                "section-not-known",
+                code!("section-not-known"),
                 path,
                 &"How thick its pieces are is not known.",
                 &"Give their \"section\": { \"rod\": \"10 mm\" }, or their \"body\".",
@@ -178,7 +179,7 @@ impl Resolver {
     fn check_voids(&mut self, path: &Path<'_>, voids: Option<Percent>) {
         let Some(voids) = voids.filter(|voids| voids.share() > MOST_VOIDS) else { return };
         self.fault(
-            "out-of-range",
+            code!("out-of-range"),
             path,
             &format_args!("{voids} of a good piece cannot be air; at most {} % can.", MOST_VOIDS * 100.0),
             &format_args!(
@@ -196,7 +197,7 @@ impl Resolver {
             }
             (CavitiesEntry::Like(_), None) => {
                 self.fault(
-                    "missing-field",
+                    code!("missing-field"),
                     path,
                     &"\"cavity\" is missing.",
                     &"Add the volume of one cavity: \"cavity\": \"9.5 mL\", or the water it holds: { \"water\": \"9.47 g\", \"at\": \"22 °C\" }.",
@@ -205,7 +206,7 @@ impl Resolver {
             }
             (CavitiesEntry::Unlike(_), Some(_)) => {
                 self.fault(
-                    "one-cavity-for-unlike",
+                    code!("one-cavity-for-unlike"),
                     &path.key("cavity"),
                     &"The cavities are unlike, each with a volume of its own.",
                     &"Leave \"cavity\" out here.",
@@ -216,7 +217,7 @@ impl Resolver {
                 let parent = path.key("cavities");
                 if entry.body.is_some() {
                     self.fault(
-                        "one-body-for-unlike",
+                        code!("one-body-for-unlike"),
                         &path.key("body"),
                         &"The cavities are unlike, each with a body of its own.",
                         &"Put \"body\" next to the \"cavity\" of each shape.",
@@ -224,7 +225,7 @@ impl Resolver {
                 }
                 if shapes.is_empty() {
                     self.fault(
-                        "no-cavities",
+                        code!("no-cavities"),
                         &parent,
                         &"The mold has no cavity.",
                         &"Add at least one shape.",

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::Resolver;
 use super::product::Wanted;
 use crate::book::{Book, Product};
+use crate::codes::code;
 use crate::document::orders::{OrderLine, OrdersDocument};
 use crate::fault::Faults;
 use crate::json::path::Path::{self, At};
@@ -20,7 +21,7 @@ impl Day {
         let mut resolver = Resolver::new(book.system);
         if document.lines.is_empty() {
             resolver.fault(
-                "no-lines",
+                code!("no-lines"),
                 &At("/lines"),
                 &"The order list is empty.",
                 &"Add a line: { \"order\": \"31\", \"product\": ..., \"pieces\": 24 }.",
@@ -78,7 +79,7 @@ impl Resolver {
                     "Add \"product\", or \"mold\" with \"formulas\" or \"layers\"."
                 };
                 self.fault(
-                    "product-or-mold",
+                    code!("product-or-mold"),
                     path,
                     &"It must say what is ordered: either \"product\", or \"mold\" with \"formulas\" or \"layers\".",
                     &help,
@@ -108,7 +109,7 @@ impl Resolver {
                 let pieces = packs.checked_mul(each).filter(|pieces| *pieces <= LARGEST_COUNT);
                 if pieces.is_none() {
                     self.fault(
-                        "too-many-pieces",
+                        code!("too-many-pieces"),
                         path,
                         &format_args!("{packs} packs of {each} are more than one day can hold."),
                         &format_args!("Up to {LARGEST_COUNT} pieces are planned."),
@@ -118,7 +119,7 @@ impl Resolver {
             }
             _ => {
                 self.fault(
-                    "pieces-or-packs",
+                    code!("pieces-or-packs"),
                     path,
                     &"It must say how many: either \"pieces\", or \"packs\" with \"pack_of\".",
                     &"Write \"pieces\": 24, or \"packs\": 3, \"pack_of\": 8.",
@@ -143,7 +144,7 @@ impl Resolver {
             (None, _) => {
                 let listed: Vec<&str> = shapes().collect();
                 self.fault(
-                    "missing-field",
+                    code!("missing-field"),
                     path,
                     &"\"shape\" is missing: the mold has unlike cavities.",
                     &format_args!("Add one of: {}.", listed.join(", ")),
@@ -152,7 +153,7 @@ impl Resolver {
             }
             (Some(shape), 1) if cavities.iter().all(|cavity| cavity.shape.is_none()) => {
                 self.fault(
-                    "shape-of-like-cavities",
+                    code!("shape-of-like-cavities"),
                     &path.key("shape"),
                     &format_args!(
                         "\"{}\" is asked of a mold whose cavities are all alike.",

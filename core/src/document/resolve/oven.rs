@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::ShopOven;
+use crate::codes::code;
 use crate::document::book::{BenchEntry, BookDocument};
 use crate::document::process::{CoolsEntry, OvenEntry, TimingEntry};
 use crate::document::written::{Percent, Written};
@@ -42,7 +43,7 @@ impl Resolver {
             Some(name) => self.find_material(materials, name, &at.key("of")),
             None if default_base.is_none() => {
                 self.fault(
-                    "missing-field",
+                    code!("missing-field"),
                     at,
                     &"\"of\" is missing: the book has no default base that was timed.",
                     &"Name the plastisol that was timed: \"of\": \"clear-base\".",
@@ -170,7 +171,7 @@ impl Resolver {
         }
         for (list, index, _) in all.into_iter().filter(|(.., states)| !states) {
             self.fault(
-                "vessel-not-of-all",
+                code!("vessel-not-of-all"),
                 &At(list).index(index),
                 &"The mass of the vessel is stated elsewhere, and not here.",
                 &"State the \"mass\" of all cups and the \"vessel\" of all timings; or of none, which leaves them to the timings.",
@@ -195,7 +196,7 @@ impl Resolver {
             }
             _ => {
                 self.fault(
-                    "vessel-half-known",
+                    code!("vessel-half-known"),
                     at,
                     &"Of the vessel one number is missing.",
                     &format_args!("Give both \"{mass_name}\" and \"{heat_name}\", or neither: then it is left to the timings."),
@@ -270,7 +271,7 @@ impl Resolver {
         let volume: Volume = self.keep(path, amount.to(self.system))?;
         if density.is_none() {
             self.fault(
-                "volume-without-density",
+                code!("volume-without-density"),
                 path,
                 &format_args!(
                     "{amount} is a volume, and the density of what was heated is not known."

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::{Book, Layer, Product};
+use crate::codes::code;
 use crate::document::book::LayerEntry;
 use crate::formula::{Formula, Overlap};
 use crate::json::path::Path::{self, At};
@@ -44,7 +45,7 @@ impl Resolver {
             }
             (None, Some(_)) if wanted.overlap.is_some() => {
                 self.fault(
-                    "overlap-beside-layers",
+                    code!("overlap-beside-layers"),
                     &path.key("overlap"),
                     &"\"overlap\" is given next to \"layers\".",
                     &"Put it into the layer that it is meant for.",
@@ -54,7 +55,7 @@ impl Resolver {
             (None, Some(layers)) => self.layers(layers, &path.key("layers"), book),
             _ => {
                 self.fault(
-                    "formulas-or-layers",
+                    code!("formulas-or-layers"),
                     path,
                     &"It must say what is shot: either \"formulas\" or \"layers\".",
                     &"Write \"formulas\": [\"color\", \"body\"], or \"layers\" for a piece of two colors.",
@@ -80,7 +81,7 @@ impl Resolver {
         let sum: f64 = entries.iter().fold(0.0, |sum, entry| sum + entry.share.share());
         if (sum - 1.0).abs() > 1e-9 {
             self.fault(
-                "layer-shares",
+                code!("layer-shares"),
                 path,
                 &format_args!(
                     "The shares of the layers come to {} %.",
@@ -92,7 +93,7 @@ impl Resolver {
         }
         if entries.iter().any(|entry| entry.share.share() <= 0.0) {
             self.fault(
-                "layer-shares",
+                code!("layer-shares"),
                 path,
                 &"A layer has a share of 0 %.",
                 &"Leave it out, or give it a share.",
@@ -107,7 +108,7 @@ impl Resolver {
         let there = book.injector.count;
         if usize::try_from(there).is_ok_and(|there| layers > there) {
             self.fault(
-                "too-few-injectors",
+                code!("too-few-injectors"),
                 path,
                 &format_args!("A piece of {layers} layers takes {layers} injectors at once; the bench has {there}."),
                 &format_args!("Write \"count\": {layers} at the bench's injector, if the shop has that many."),
@@ -124,7 +125,7 @@ impl Resolver {
         book: &Book,
     ) -> Option<Layer> {
         if formulas.is_empty() {
-            self.fault("no-formula", path, &"No formula is named.", &"Name at least one.");
+            self.fault(code!("no-formula"), path, &"No formula is named.", &"Name at least one.");
             return None;
         }
         let formulas = self.each(path, formulas, |resolver, path, name| {

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::orders::ShelfEntry;
 use crate::document::written::Written;
 use crate::formula::Overlap;
@@ -23,7 +24,7 @@ impl Resolver {
         self.each(&At("/shelf"), entries, |resolver, path, entry| {
             if names.contains(&&entry.name) {
                 resolver.fault(
-                    "shelf-name-twice",
+                    code!("shelf-name-twice"),
                     &path.key("name"),
                     &format_args!("\"{}\" is on the shelf twice.", entry.name.0),
                     &"Give each leftover a name of its own.",
@@ -39,7 +40,7 @@ impl Resolver {
         let made = self.date(&path.key("made"), entry.made.as_ref());
         if book.limits.heats.is_some() && entry.heats.is_none() {
             self.fault(
-                "missing-field",
+                code!("missing-field"),
                 path,
                 &"\"heats\" is missing: the book limits them.",
                 &"Add how often it has been heated; 1 for what was left of a pot heated once.",
@@ -56,7 +57,7 @@ impl Resolver {
             (None, Some(parts)) => self.mixed(parts, &path.key("parts"), book),
             _ => {
                 self.fault(
-                    "formulas-or-parts",
+                    code!("formulas-or-parts"),
                     path,
                     &"It must say what is in it: either \"formulas\" or \"parts\".",
                     &"Write \"formulas\": [\"color\", \"body\"], or \"parts\": { \"clear-base\": \"1 cup\", ... }.",
@@ -67,7 +68,7 @@ impl Resolver {
         let there = mix.mass();
         if there <= Mass::default() {
             self.fault(
-                "shelf-empty",
+                code!("shelf-empty"),
                 path,
                 &"Nothing is in it.",
                 &"Name its parts with amounts above zero, or leave it out.",
@@ -102,7 +103,7 @@ impl Resolver {
             let Some(budget) = material.and_then(|material| material.budget) else { continue };
             if *at.get_or_insert(budget.at) != budget.at {
                 self.fault(
-                    "spent-at-two-temperatures",
+                    code!("spent-at-two-temperatures"),
                     path,
                     &"The budgets of its plastisols are stated at different temperatures, and it is not said at which of them this time counts.",
                     &"State these budgets at one temperature, or leave \"spent\" out: then it is not known.",
@@ -112,7 +113,7 @@ impl Resolver {
         }
         if at.is_none() {
             self.fault(
-                "spent-without-budget",
+                code!("spent-without-budget"),
                 path,
                 &"No plastisol in it states a \"budget\", at whose temperature this time would count.",
                 &"Give the plastisol its \"budget\", or leave \"spent\" out.",

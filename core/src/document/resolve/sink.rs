@@ -2,6 +2,7 @@
 
 use super::Resolver;
 use crate::book::{FishedWater, Mold, PieceBody, SeenDrop};
+use crate::codes::code;
 use crate::document::process::{BodyEntry, FishedWaterEntry, HookEntry, TimedDropEntry};
 use crate::json::path::Path;
 use crate::parameter::{Parameter, ParameterError, Problem};
@@ -77,7 +78,7 @@ impl Resolver {
             }
             _ => {
                 self.fault(
-                    "stick-or-ball",
+                    code!("stick-or-ball"),
                     path,
                     &"A body is either a stick or a ball.",
                     &"Write { \"stick\": { \"diameter\": \"12 mm\", \"length\": \"125 mm\" } } or { \"ball\": { \"diameter\": \"20 mm\" } }.",

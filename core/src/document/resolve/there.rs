@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::orders::{DrawThereEntry, PotThereEntry};
 use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
@@ -24,7 +25,7 @@ impl Resolver {
         self.each(&At("/pots"), entries, |resolver, path, entry| {
             if letters.contains(&&entry.pot) {
                 resolver.fault(
-                    "pot-twice",
+                    code!("pot-twice"),
                     &path.key("pot"),
                     &format_args!("Pot {} is listed twice.", entry.pot.0),
                     &"Give each pot a letter of its own.",
@@ -89,7 +90,7 @@ impl Resolver {
             cups.position(|cup| (cup.capacity - capacity).si().abs() <= 1e-6 * capacity.si());
         if found.is_none() {
             self.fault(
-                "cup-not-of-bench",
+                code!("cup-not-of-bench"),
                 path,
                 &"The bench has no such cup.",
                 &"Write the capacity of one of the bench's \"cups\", or leave it out.",
@@ -107,7 +108,7 @@ impl Resolver {
         let number = draw.line as usize;
         let Some(line) = number.checked_sub(1).filter(|line| *line < lines.len()) else {
             self.fault(
-                "no-such-line",
+                code!("no-such-line"),
                 &path.key("line"),
                 &format_args!("The order list has no line {number}."),
                 &format_args!("Lines are counted from 1; there are {}.", lines.len()),
@@ -118,7 +119,7 @@ impl Resolver {
         let number = draw.layer.unwrap_or(1) as usize;
         let Some(layer) = number.checked_sub(1).filter(|layer| *layer < layers) else {
             self.fault(
-                "no-such-layer",
+                code!("no-such-layer"),
                 &path.key("layer"),
                 &format_args!("The pieces of that line have no layer {number}."),
                 &format_args!("Layers are counted from 1; there are {layers}."),

@@ -1,6 +1,7 @@
 //! The air in the shop, and the vacuum that pots are degassed in.
 
 use super::Resolver;
+use crate::codes::code;
 use crate::document::process::VacuumEntry;
 use crate::document::written::{Altitude, Written};
 use crate::json::path::Path::{self, At};
@@ -54,7 +55,7 @@ impl Resolver {
             }
             _ => {
                 self.fault(
-                    "gauge-or-absolute",
+                    code!("gauge-or-absolute"),
                     at,
                     &"The vacuum must be stated in one way.",
                     &"Write \"gauge\": \"27 inHg\" as the gauge shows it, or \"absolute\": \"10 kPa\" for what is left in the chamber.",
@@ -64,7 +65,7 @@ impl Resolver {
         };
         if let (Some(_), Some(_)) = (&entry.absolute, &entry.dial_tolerance) {
             self.fault(
-                "tolerance-without-gauge",
+                code!("tolerance-without-gauge"),
                 &at.key("dial_tolerance"),
                 &"The tolerance is that of a vacuum gauge, and an absolute pressure is given.",
                 &"Leave it out, or give what the vacuum gauge shows.",
@@ -118,7 +119,7 @@ impl Resolver {
             }
             (Some(_), Some(_)) => {
                 self.fault(
-                    "rise-and-entrained",
+                    code!("rise-and-entrained"),
                     at,
                     &"The air in a pot is stated twice.",
                     &"Keep \"rise\", which was seen, and leave \"entrained\" out.",

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 
 use crate::book::{Book, Mold};
 use crate::caution::Caution;
+use crate::codes::code;
 use crate::material::Kind;
 use crate::mix::{Assumption, Materials};
 use crate::plan::day::{DayRecipe, FEED_NOT_KNOWN};
@@ -20,7 +21,7 @@ pub(super) fn taken_apart(apart: &TakenApart<'_>) -> Note {
     let names: Vec<String> = apart.recipes.iter().map(|recipe| recipe.name()).collect();
     let error = &apart.error;
     Note {
-        code: "pot-taken-apart".to_string(),
+        code: code!("pot-taken-apart").to_string(),
         message: format!(
             "{} could share a pot, but the bench cannot measure what goes in between: {error}",
             names.join(" and then ")
@@ -38,7 +39,7 @@ pub(super) fn raised(letter: &str, raised: &Raised) -> Note {
         ),
     };
     Note {
-        code: "pot-raised".to_string(),
+        code: code!("pot-raised").to_string(),
         message: format!(
             "Pot {letter} is {} where its orders need {}: {why}.",
             text::mass(raised.mix).text,
@@ -67,7 +68,10 @@ pub(super) fn off_marks(letter: &str, off: &OffMarks, system: System) -> Note {
             format!("up to the next mark, {next}, it would overfill the cup")
         },
     );
-    Note { code: "base-off-marks".to_string(), message: format!("Pot {letter}: {how}; {why}.") }
+    Note {
+        code: code!("base-off-marks").to_string(),
+        message: format!("Pot {letter}: {how}; {why}."),
+    }
 }
 
 /// Pots that cannot take from the shelf.
@@ -75,7 +79,7 @@ pub(super) fn shelf_not_used<'l>(layout: &'l Layout<'_>) -> impl Iterator<Item =
     let pots = layout.pots.iter().enumerate();
     let without = pots.filter(|(_, pot)| matches!(pot.from_shelf, ShelfUse::NotMeasured));
     without.map(|(pot, _)| Note {
-        code: "shelf-not-used".to_string(),
+        code: code!("shelf-not-used").to_string(),
         message: format!(
             "Pot {} takes nothing from the shelf: the bench could not measure what it then still needs.",
             layout.letter(pot)
@@ -102,7 +106,7 @@ pub(super) fn feed_not_known(shots: &[Shots<'_>]) -> Option<Note> {
     let names: Vec<&str> = molds.iter().map(|(_, mold)| mold.name.as_str()).collect();
     let share = text::percent(FEED_NOT_KNOWN.into()).text;
     (!names.is_empty()).then(|| Note {
-        code: "feed-not-known".to_string(),
+        code: code!("feed-not-known").to_string(),
         message: format!(
             "No feed share stated for {}: assumed {share}; the range holds either way. Weigh ten pieces to measure it.",
             names.join(", ")
@@ -119,17 +123,17 @@ fn assumption_note(assumptions: &[Assumption], materials: &Materials) -> Option<
     let names = names.join(", ");
     let (code, message) = match assumptions.first()? {
         Assumption::FusedAsLiquid(_) => (
-            "fused-as-liquid",
+            code!("fused-as-liquid"),
             format!("Fused density not known of {names}: pieces are weighed with the liquid one."),
         ),
         Assumption::NoExpansion(_) => (
-            "no-expansion",
+            code!("no-expansion"),
             format!(
                 "No expansion stated for {names}: assumed none, which makes shots a little heavy."
             ),
         ),
         Assumption::NoShotWindow(_) => (
-            "no-shot-window",
+            code!("no-shot-window"),
             format!(
                 "No shot window stated for {names}: shots are calculated at 20 °C, which makes them a little heavy."
             ),

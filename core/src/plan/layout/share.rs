@@ -12,6 +12,7 @@ use alloc::vec::Vec;
 use super::{FromShelf, Layout, PotLayout, ShelfLayout, ShelfUse};
 use crate::bench::Balance;
 use crate::book::Book;
+use crate::codes::codes;
 use crate::fault::{Diagnose, Fault, Faults};
 use crate::formula::WrittenIn;
 use crate::mix::{MaterialId, MixError};
@@ -44,12 +45,10 @@ pub enum ShelfError {
 }
 
 impl Diagnose for ShelfError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoBalance => "shelf-without-balance",
-            Self::Leftover(error) => error.code(),
-            Self::Mix(error) => error.code(),
-        }
+    codes! {
+        Self::NoBalance => "shelf-without-balance",
+        Self::Leftover(error) => error.code(),
+        Self::Mix(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -6,6 +6,7 @@ use alloc::string::String;
 
 use crate::batch::BatchError;
 use crate::bench::MeasureError;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::mix::MixError;
 use crate::parameter::ParameterErrors;
@@ -19,7 +20,7 @@ use crate::show::{self, text};
 /// Why a pot cannot be made.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
-pub(in crate::plan) enum PotError {
+pub(crate) enum PotError {
     /// Nothing to mix in.
     #[error("The bench has no cup to mix a pot in.")]
     NoCup,
@@ -109,26 +110,24 @@ impl PotError {
 }
 
 impl Diagnose for PotError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoCup => "pot-without-cup",
-            Self::NoMarks { .. } => "pot-cup-without-marks",
-            Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
-            Self::Measure { error, .. } => error.code(),
-            Self::ShotOverCup { .. } => "pot-shot-over-cup",
-            Self::ShotTooLong { .. } => "pot-shot-too-long",
-            Self::LeastOverCup { .. } => "pot-least-over-cup",
-            Self::OverCup { .. } => "pot-over-cup",
-            Self::TooManySolids { .. } => "too-many-solids",
-            Self::NoFreshBase { .. } => "pot-no-fresh-base",
-            Self::OutOfOrder { .. } => "pot-out-of-order",
-            Self::Batch(error) => error.code(),
-            Self::Shot(error) => error.code(),
-            Self::Mix(error) => error.code(),
-            Self::Sequence(error) => error.code(),
-            Self::Precedence(error) => error.code(),
-            Self::Split(error) => error.code(),
-        }
+    codes! {
+        Self::NoCup => "pot-without-cup",
+        Self::NoMarks { .. } => "pot-cup-without-marks",
+        Self::TooSmallToDose { .. } => "pot-too-small-to-dose",
+        Self::Measure { error, .. } => error.code(),
+        Self::ShotOverCup { .. } => "pot-shot-over-cup",
+        Self::ShotTooLong { .. } => "pot-shot-too-long",
+        Self::LeastOverCup { .. } => "pot-least-over-cup",
+        Self::OverCup { .. } => "pot-over-cup",
+        Self::TooManySolids { .. } => "too-many-solids",
+        Self::NoFreshBase { .. } => "pot-no-fresh-base",
+        Self::OutOfOrder { .. } => "pot-out-of-order",
+        Self::Batch(error) => error.code(),
+        Self::Shot(error) => error.code(),
+        Self::Mix(error) => error.code(),
+        Self::Sequence(error) => error.code(),
+        Self::Precedence(error) => error.code(),
+        Self::Split(error) => error.code(),
     }
 
     fn help(&self) -> Cow<'static, str> {

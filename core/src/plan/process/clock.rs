@@ -11,6 +11,7 @@ use alloc::vec::Vec;
 use super::heating::{Cup, heating};
 use super::note;
 use crate::book::{Book, Mold};
+use crate::codes::code;
 use crate::material::ShotWindow;
 use crate::plan::day::DayRecipe;
 use crate::plan::layout::PotLayout;
@@ -99,7 +100,7 @@ pub(in crate::plan) fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, N
 
 pub(super) fn hot_not_known() -> Note {
     note(
-        "hot-time-not-known",
+        code!("hot-time-not-known"),
         "The book does not state how long a pot stays hot. Add \"hot_for\" to the oven, or watch a pot cool and add \"cools\"."
             .to_string(),
     )
@@ -128,7 +129,7 @@ pub(in crate::plan) fn every(
     let costing = book.costing.as_ref().and_then(|costing| costing.work.as_ref());
     let hands = mold.per_shot.or_else(|| costing.map(|work| work.per_shot)).ok_or_else(|| {
         note(
-            "shot-time-not-known",
+            code!("shot-time-not-known"),
             format!(
                 "The book does not state how long a shot of {} takes. Add \"per_shot\" to the mold.",
                 mold.name
@@ -173,7 +174,7 @@ pub(in crate::plan) fn too_many_heats(book: &Book, pot: &Pot) -> Option<Note> {
     let (allowed, count) = (book.limits.heats?, pot.heats.in_all.unwrap_or(pot.heats.count));
     (count > allowed).then(|| {
         note(
-            "too-many-heats",
+            code!("too-many-heats"),
             format!(
                 "Pot {} takes {count} heats, reheats and those of its leftovers included; the book allows {allowed}. What would help: fewer pieces in it, more molds in turn, a pot that stays hot longer, or no leftover in it.",
                 pot.pot
@@ -205,7 +206,7 @@ pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
     names.dedup();
     if !names.is_empty() {
         notes.push(note(
-            "setting-not-known",
+            code!("setting-not-known"),
             format!(
                 "{}: the book does not state how long a shot sets. Assumed: no longer than the time at hand for it. Add \"sets\" or \"cooling\" to the mold.",
                 names.join(", ")

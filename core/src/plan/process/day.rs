@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::clock::{StageHeat, every};
 use super::note;
 use crate::book::Book;
+use crate::codes::code;
 use crate::plan::PlannedHeating;
 use crate::plan::layout::{Layout, StageLayout, WorkLayout};
 use crate::quantity::Time;
@@ -155,7 +156,7 @@ impl<'a> Line<'a> {
             (None, Some(Calculated::Unknown(why))) => return Err(why.clone()),
             (None, _) => {
                 return Err(note(
-                    "oven-not-timed",
+                    code!("oven-not-timed"),
                     "The book has no oven. Add the \"oven\" to the bench.".to_string(),
                 ));
             }

@@ -6,6 +6,7 @@ use alloc::string::{String, ToString};
 use super::note;
 use crate::bench::Cup;
 use crate::book::Book;
+use crate::codes::code;
 use crate::plan::layout::PotCup;
 use crate::process::chamber::{Air, Chamber, Pulled, usual_rise};
 use crate::process::degas::DegasCup;
@@ -69,7 +70,7 @@ fn degas_in(
     let system = book.system;
     let local = book.air.ok_or_else(|| {
         note(
-            "air-not-known",
+            code!("air-not-known"),
             "The vacuum depends on the air pressure outside. Add \"altitude\" or \"station_pressure\" to the book."
                 .to_string(),
         )
@@ -131,7 +132,7 @@ fn degas_in(
 /// That a pot's `rise` under vacuum is assumed, and what to do until it was seen.
 pub(crate) fn rise_assumed(rise: Ratio) -> Note {
     note(
-        "rise-assumed",
+        code!("rise-assumed"),
         format!(
             "No rise was given: assumed {} times the level (common practice, no source). Watch it. Before it reaches the brim, let some air in, wait, and pull again. Then give the vacuum its \"rise\": the level under vacuum over the level before.",
             text::factor(rise).text
@@ -143,7 +144,7 @@ pub(crate) fn rise_assumed(rise: Ratio) -> Note {
 fn degas_vessel(cup: &PotCup) -> Result<DegasCup, Note> {
     let brim = cup.vessel.brim.ok_or_else(|| {
         note(
-            "brim-not-known",
+            code!("brim-not-known"),
             "The book does not state how much the cup holds to its brim. Fill it with water, weigh that, and add \"brim\" to the cup."
                 .to_string(),
         )

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::note;
 use crate::book::{Book, ShopOven};
+use crate::codes::code;
 use crate::material::ShotWindow;
 use crate::mix::{MaterialId, reference_temperature};
 use crate::plan::day::DayRecipe;
@@ -106,7 +107,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     for cup in cups {
         let own = cup.recipe.window.ok_or_else(|| {
             note(
-                "window-not-known",
+                code!("window-not-known"),
                 "The book does not state the shot window to heat to.".to_string(),
             )
         })?;
@@ -127,7 +128,7 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     };
     if cups.iter().any(|cup| cup.first != first) {
         return Err(note(
-            UNLIKE,
+            code!("heat-unlike-cups"),
             "One of the pots is cold and another is not: heat each on its own.".to_string(),
         ));
     }
@@ -271,7 +272,7 @@ fn specific_heat(
     if known < all * LEAST_KNOWN {
         let names = not_known.join(", ");
         return Err(note(
-            "specific-heat-not-known",
+            code!("specific-heat-not-known"),
             format!(
                 "The book does not state the specific heat of {names}, more than a tenth of the mix."
             ),
@@ -292,7 +293,7 @@ pub(crate) fn question(
         let end = text::temperature(end, system).on_both_scales();
         let most = text::temperature(most, system).text;
         return Some(note(
-            "timing-ends-too-hot",
+            code!("timing-ends-too-hot"),
             format!(
                 "Timing {place} ends at {end}, far above the {most} where the window ends: check whether it is °F or °C."
             ),
@@ -301,7 +302,7 @@ pub(crate) fn question(
     oven.questioned().map(|found| {
         let [took, expected] = [found.took, found.expected].map(|time| text::time(time).text);
         note(
-            "timing-does-not-fit",
+            code!("timing-does-not-fit"),
             format!(
                 "Timing {} does not fit the others: it took {took}, they give {expected}. Check it, or time that pot again. Until then it counts like the others.",
                 found.place
@@ -331,7 +332,7 @@ pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
     (!names.is_empty()).then(|| {
         let names = names.join(", ");
         note(
-            "specific-heat-assumed",
+            code!("specific-heat-assumed"),
             format!(
                 "{names}: the book states no specific heat; assumed that of the rest of the pot."
             ),

@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::clock::hot_not_known;
 use super::note;
 use crate::book::Book;
+use crate::codes::code;
 use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::layout::{PotLayout, StageLayout};
@@ -116,7 +117,7 @@ fn before_heating(base: MaterialId, left_overs: &[&Leftover]) -> Result<Option<H
         let Some(spent) = left_over.spent.or(never) else {
             let name = &left_over.name;
             return Err(note(
-                "left-over-heat-not-known",
+                code!("left-over-heat-not-known"),
                 format!(
                     "\"{name}\" from the shelf states no \"spent\" time: add it, or the pot cannot be checked."
                 ),
@@ -138,7 +139,7 @@ fn heat_spent(
     let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
         let name = &base.name;
         return Err(note(
-            "budget-not-known",
+            code!("budget-not-known"),
             format!(
                 "The book does not state both \"budget\" and \"activation_energy\" of \"{name}\"."
             ),
@@ -182,7 +183,7 @@ fn heat_spent(
         Remaining::Overspent(over) => (Time::default(), Some(over)),
         Remaining::Unknown => {
             return Err(note(
-                "heat-not-known",
+                code!("heat-not-known"),
                 "It is not known what the heats of the pot cost its stabilizer.".to_string(),
             ));
         }
@@ -211,13 +212,13 @@ fn equivalent_time(
         Some(Calculated::Known(heating)) => heating,
         Some(Calculated::Unknown(_)) => {
             return Err(note(
-                "heating-not-known",
+                code!("heating-not-known"),
                 "One of its heats has no table of readings.".to_string(),
             ));
         }
         None => {
             return Err(note(
-                "oven-not-timed",
+                code!("oven-not-timed"),
                 "The book does not state how long a pot is heated. Add the \"oven\" to the bench."
                     .to_string(),
             ));
@@ -225,7 +226,7 @@ fn equivalent_time(
     };
     let from = heating.from.as_ref().ok_or_else(|| {
         note(
-            "reheat-not-known",
+            code!("reheat-not-known"),
             "The book does not state how warm a pot goes back into the oven. Add \"reheat_from\" to the oven.".to_string(),
         )
     })?;
@@ -312,7 +313,7 @@ pub(in crate::plan) fn too_much_heat(pot: &Pot) -> Option<Note> {
     }
     helps.push("less time hot".to_string());
     Some(note(
-        "too-much-heat",
+        code!("too-much-heat"),
         format!(
             "Pot {} gets TOO MUCH HEAT: {} at {}, but {} withstands {}. What would help: {}.",
             pot.pot,

@@ -5,6 +5,7 @@ use alloc::string::String;
 
 use super::note;
 use crate::book::{Book, Cavities, FishedWater, Mold};
+use crate::codes::code;
 use crate::process::seawater::Water;
 use crate::process::sink::{Body, Motion, SinkError};
 use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Time, Velocity, Volume};
@@ -81,9 +82,9 @@ fn sinking_in(
     cavities: &Cavities,
     layers: &[SinkLayer],
 ) -> Result<Sinking, Note> {
-    let body = cavities
-        .body
-        .ok_or_else(|| note("body-not-known", format!("\"{}\" states no body.", mold.name)))?;
+    let body = cavities.body.ok_or_else(|| {
+        note(code!("body-not-known"), format!("\"{}\" states no body.", mold.name))
+    })?;
     let (mut mass, mut volume) = (Mass::default(), Volume::default());
     // That much mass is unsure; layers of one pot are unsure together, so that their shares add up.
     let mut unsure = Some(Mass::default());

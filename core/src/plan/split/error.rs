@@ -7,6 +7,7 @@ use uom::si::mass::gram;
 use uom::si::time::second;
 
 use super::{MOST_POTS, Wanted};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::plan::cover::CoverError;
 use crate::quantity::{Mass, Time};
@@ -141,24 +142,22 @@ impl SplitError {
 }
 
 impl Diagnose for SplitError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::NoSuchFormula { .. } => "split-no-such-formula",
-            Self::Capacities { .. } => "split-capacities",
-            Self::BadNumber { .. } => "split-bad-number",
-            Self::BadShot { .. } => "split-bad-shot",
-            Self::ShotTooLarge { .. } => "split-shot-too-large",
-            Self::ShotTooLong { .. } => "split-shot-too-long",
-            Self::LeastOverCapacity { .. } => "split-least-over-capacity",
-            Self::UnlikeShots { .. } => "split-unlike-shots",
-            Self::OneLayer { .. } => "split-one-layer",
-            Self::TooFewInjectors { .. } => "split-too-few-injectors",
-            Self::NoCup => "split-no-cup",
-            Self::NoHeat => "split-no-heat",
-            Self::TooManyPots => "split-too-many-pots",
-            Self::Cover(cover) => cover.code(),
-            Self::Deadlock => "split-deadlock",
-        }
+    codes! {
+        Self::NoSuchFormula { .. } => "split-no-such-formula",
+        Self::Capacities { .. } => "split-capacities",
+        Self::BadNumber { .. } => "split-bad-number",
+        Self::BadShot { .. } => "split-bad-shot",
+        Self::ShotTooLarge { .. } => "split-shot-too-large",
+        Self::ShotTooLong { .. } => "split-shot-too-long",
+        Self::LeastOverCapacity { .. } => "split-least-over-capacity",
+        Self::UnlikeShots { .. } => "split-unlike-shots",
+        Self::OneLayer { .. } => "split-one-layer",
+        Self::TooFewInjectors { .. } => "split-too-few-injectors",
+        Self::NoCup => "split-no-cup",
+        Self::NoHeat => "split-no-heat",
+        Self::TooManyPots => "split-too-many-pots",
+        Self::Cover(cover) => cover.code(),
+        Self::Deadlock => "split-deadlock",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -4,6 +4,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 
 use super::FARTHEST_REACH;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::process::figures::seconds;
@@ -123,22 +124,20 @@ pub enum HeatError {
 }
 
 impl Diagnose for HeatError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::NotHotter { .. } => "heat-not-hotter",
-            Self::Nothing => "heat-nothing",
-            Self::NoTimings => "heat-no-timings",
-            Self::Power { .. } => "heat-power",
-            Self::MixedSettings { .. } => "heat-mixed-settings",
-            Self::OutOfReach { .. } => "heat-out-of-reach",
-            Self::Window { .. } => "heat-window",
-            Self::Narrow { .. } => "heat-window-narrow",
-            Self::TooFine { .. } => "heat-too-fine",
-            Self::TooSlow { .. } => "heat-too-slow",
-            Self::Unlike { .. } => "heat-unlike-cups",
-            Self::NoCooling { .. } => "heat-no-cooling",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::NotHotter { .. } => "heat-not-hotter",
+        Self::Nothing => "heat-nothing",
+        Self::NoTimings => "heat-no-timings",
+        Self::Power { .. } => "heat-power",
+        Self::MixedSettings { .. } => "heat-mixed-settings",
+        Self::OutOfReach { .. } => "heat-out-of-reach",
+        Self::Window { .. } => "heat-window",
+        Self::Narrow { .. } => "heat-window-narrow",
+        Self::TooFine { .. } => "heat-too-fine",
+        Self::TooSlow { .. } => "heat-too-slow",
+        Self::Unlike { .. } => "heat-unlike-cups",
+        Self::NoCooling { .. } => "heat-no-cooling",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -7,6 +7,7 @@ use uom::si::velocity::centimeter_per_second;
 
 use super::Shape;
 use super::shape::{LEAST_OF_BODY, MOST_OF_BODY};
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{Mass, MassDensity, Ratio, Time, Velocity, Volume};
@@ -78,17 +79,15 @@ pub enum SinkError {
 }
 
 impl Diagnose for SinkError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Parameters(errors) => errors.code(),
-            Self::TooShort { .. } => "sink-stick-too-short",
-            Self::VolumeNotOfBody { .. } => "sink-volume-not-of-body",
-            Self::Floats { .. } => "sink-floats",
-            Self::HookTooHeavy { .. } => "sink-hook-too-heavy",
-            Self::TooFast { .. } => "sink-too-fast",
-            Self::OutsideDrag { .. } => "sink-outside-drag",
-            Self::TooQuick { .. } => "sink-drop-too-quick",
-        }
+    codes! {
+        Self::Parameters(errors) => errors.code(),
+        Self::TooShort { .. } => "sink-stick-too-short",
+        Self::VolumeNotOfBody { .. } => "sink-volume-not-of-body",
+        Self::Floats { .. } => "sink-floats",
+        Self::HookTooHeavy { .. } => "sink-hook-too-heavy",
+        Self::TooFast { .. } => "sink-too-fast",
+        Self::OutsideDrag { .. } => "sink-outside-drag",
+        Self::TooQuick { .. } => "sink-drop-too-quick",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -2,6 +2,7 @@
 
 use alloc::borrow::Cow;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Check, Parameter};
 use crate::show;
@@ -23,10 +24,8 @@ pub enum PlainPriceError {
 }
 
 impl Diagnose for PlainPriceError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::TooLarge { .. } => "price-too-large",
-        }
+    codes! {
+        Self::TooLarge { .. } => "price-too-large",
     }
 
     fn help(&self) -> Cow<'static, str> {
