@@ -152,6 +152,8 @@ pub mod material;
 pub mod mix;
 pub mod parameter;
 pub mod plan;
+#[cfg(feature = "document")]
+pub mod plausible;
 pub mod price;
 pub mod process;
 pub mod quantity;
