@@ -82,6 +82,9 @@ quantities! {
     ScoopedDensity "The density as scooped" GramPerMilliliter possible 0.005 15.0 likely 0.03 5.0 slips ["kg/m3"]
         "no powder has it"
         "PVC resin powder 0.43 to 0.52 g/mL (ASTM D1755); the bounds: common practice, no source";
+    Packing "The density as scooped, as a share of the true one," Pure possible 0.001 1.0 likely 0.03 0.9 slips []
+        "a powder has air between its grains, and grains between its air"
+        "spheres of one size fill at most 74 % (Hales 2005, Ann. Math. 162); the lower bound: common practice, no source";
     DropMass "The mass of a drop" Gram possible 0.0005 2.0 likely 0.006 0.25 slips ["mg"]
         "a drop hangs by its surface tension, and that holds no more"
         "20 drops per mL: UCUM [drp], pharmacy practice; the bounds: common practice, no source";

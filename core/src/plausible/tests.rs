@@ -38,6 +38,7 @@ fn faults(book: &str, changes: &[(&str, Value)]) -> Vec<(String, String, String)
 #[case("/materials/plum/drop", json!("0.41 g"), "unlikely", "0.041 g")]
 #[case("/materials/plum/drop", json!("0.4 mL"), "unlikely", "0.04 mL")]
 #[case("/materials/teal-flake/as_scooped", json!("0.02 g/mL"), "unlikely", "0.2 g/mL")]
+#[case("/materials/silver-pearl/as_scooped", json!("0.05 g/mL"), "unlikely", "0.5 g/mL")]
 #[case("/materials/clear-base/specific_heat", json!("0.19 J/(g.K)"), "unlikely", "1.9 J/(g.K)")]
 #[case("/materials/teal-flake/thickness", json!("1 mm"), "unlikely", "0.1 mm")]
 #[case("/formulas/soft/doses/softener", json!("1000 % of base"), "cannot-be", "100 % of base")]

@@ -92,7 +92,12 @@ impl Resolver {
         }
     }
 
-    pub(super) fn plausible_material(&mut self, path: &Path<'_>, entry: &MaterialEntry) {
+    pub(super) fn plausible_material(
+        &mut self,
+        path: &Path<'_>,
+        entry: &MaterialEntry,
+        material: &Material,
+    ) {
         let of = Numbers::of(path, entry.sure);
         let density = match entry.kind {
             Kind::Plastisol => Quantity::PlastisolDensity,
@@ -105,6 +110,14 @@ impl Resolver {
         of.sourced(self, "density", density, entry.density.as_ref());
         of.sourced(self, "fused", density, entry.fused.as_ref());
         of.sourced(self, "as_scooped", Quantity::ScoopedDensity, entry.as_scooped.as_ref());
+        if let (Some(written), Some(scooped), Some(density)) =
+            (&entry.as_scooped, &material.as_scooped, &material.density)
+            && density.value > MassDensity::default()
+        {
+            let (path, text) = (path.key("as_scooped"), written.value.to_string());
+            let share = (scooped.value / density.value).si();
+            self.check_number(&path, of.sure, Quantity::Packing, &text, share);
+        }
         of.sourced(self, "expansion", Quantity::Expansion, entry.expansion.as_ref());
         of.sourced(self, "specific_heat", Quantity::SpecificHeat, entry.specific_heat.as_ref());
         of.sourced(
