@@ -94,7 +94,6 @@ mod tests {
     use rstest::rstest;
     use serde_json::{Map, Value};
 
-    use super::*;
     use crate::json::named::Named;
     use crate::json::reader::read_value;
 

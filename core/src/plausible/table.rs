@@ -63,7 +63,7 @@ macro_rules! quantities {
 }
 
 quantities! {
-    // At 230 °C k = 10^12.9 exp(-170 kJ/mol / RT) is 119 times that at 177 °C.
+    // At 230 °C k = 10^12.9 exp(-170 kJ/mol / RT) is about 120 times that at 177 °C.
     ShotTemperature "A shot temperature" Celsius possible 70.0 230.0 likely 140.0 200.0 slips ["°F" "°C"]
         "plastisol is not fused below it, and above it PVC soon gives off hydrogen chloride"
         "gelling from 72 °C: Wilson 1995, in Danish EPA 2010, Table 2.3; loss of HCl: Šimon & Valko 1982, Collect. Czech. Chem. Commun. 47:2336; at 200 °C PVC is tested for it: IEC 60811-3-2";
@@ -78,13 +78,13 @@ quantities! {
         "water 0.998 g/mL (IAPWS-95); dispersions of titanium dioxide stay below its 3.9 g/mL (CRC Handbook)";
     SolidDensity "The true density of a solid" GramPerMilliliter possible 0.01 22.6 likely 0.02 12.0 slips ["kg/m3"]
         "no solid has it"
-        "osmium 22.59 g/mL, the densest element (CRC Handbook)";
+        "osmium 22.59 g/mL, the densest element (from memory)";
     ScoopedDensity "The density as scooped" GramPerMilliliter possible 0.005 15.0 likely 0.03 5.0 slips ["kg/m3"]
         "no powder has it"
         "PVC resin powder 0.43 to 0.52 g/mL (ASTM D1755); the bounds: common practice, no source";
     Packing "The density as scooped, as a share of the true one," Pure possible 0.001 1.0 likely 0.03 0.9 slips []
-        "a powder has air between its grains, and grains between its air"
-        "spheres of one size fill at most 74 % (Hales 2005, Ann. Math. 162); the lower bound: common practice, no source";
+        "a powder is part grains and part air"
+        "spheres of one size fill at most 74 % (Hales 2005, Ann. Math. 162, from memory); the lower bound: common practice, no source";
     DropMass "The mass of a drop" Gram possible 0.0005 2.0 likely 0.006 0.25 slips ["mg"]
         "a drop hangs by its surface tension, and that holds no more"
         "20 drops per mL: UCUM [drp], pharmacy practice; the bounds: common practice, no source";
@@ -95,7 +95,7 @@ quantities! {
         "no liquid and no solid expands more"
         "plasticized PVC 2.1e-4 to 7.5e-4 1/K (material database); DIDP 7.4e-4 1/K (plastics additives handbook); the bounds: common practice, no source";
     SpecificHeat "The specific heat" JoulePerGramKelvin possible 0.1 5.0 likely 0.3 4.3 slips ["J/(kg.K)"]
-        "water, of which it takes the most to warm, has 4.18 J/(g.K)"
+        "water has one of the highest, 4.18 J/(g.K), and metals some of the lowest"
         "water 4.184 J/(g.K) (IAPWS-95); DEHP 1.80 J/(g.K) (Zábranský et al.); PVC 0.945 J/(g.K) (Chang 1977)";
     ActivationEnergy "The activation energy" KilojoulePerMole possible 20.0 500.0 likely 60.0 300.0 slips ["J/mol"]
         "nothing decays in the heat like that"
@@ -135,7 +135,7 @@ quantities! {
         "common practice, no source";
     ScaleStep "The step of a scale" Gram possible 0.0000001 100.0 likely 0.0001 10.0 slips ["g" "mg"]
         "no scale for a bench has it"
-        "microbalances show 0.1 µg; the bounds: common practice, no source";
+        "microbalances show 0.1 µg (from memory); the bounds: common practice, no source";
     SpoonVolume "The volume of a spoon" Milliliter possible 0.005 1000.0 likely 0.03 120.0 slips ["mL"]
         "no measuring spoon has it"
         "common practice, no source";
