@@ -101,6 +101,7 @@
 //! | [`trouble`] | bench troubles and what helps |
 //! | [`trial`] | a color found by eye: additions as they are made, and the formula that they come to |
 //! | [`book`], [`plan`], [`record`] | a shop's book ready for planning; the day's pots, steps and sheet; what was really made |
+//! | [`plausible`] | bounds of the numbers of a book: what cannot be, and what looks like a slip |
 //! | [`learn`] | what the records of many days say about the numbers of a book |
 //! | [`document`], [`json`] | books, orders and plans as JSON |
 //! | [`request`] | every calculation as one request and one answer |
@@ -154,6 +155,8 @@ pub mod material;
 pub mod mix;
 pub mod parameter;
 pub mod plan;
+#[cfg(feature = "document")]
+pub mod plausible;
 pub mod price;
 pub mod process;
 pub mod quantity;

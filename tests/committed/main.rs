@@ -1,11 +1,12 @@
 //! What is generated and committed is fresh: JSON Schemas, the reference of fields, the table of error codes, the parameter
-//! texts, the requests, the vectors, and the examples of the README.
+//! texts, what is plausible, the requests, the vectors, and the examples of the README.
 //!
 //! `UPDATE=1 cargo test -p pourwright-tests --test committed` writes them again.
 
 mod errors;
 mod fields;
 mod parameters;
+mod plausible;
 mod readme;
 mod requests;
 mod schemas;

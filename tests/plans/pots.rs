@@ -320,8 +320,10 @@ fn a_refusal_names_the_order_line_and_the_cup() {
         assert!(!fault.message.contains("tage"), "{fault}");
         fault
     };
-    let shot =
-        refused(&|book| book["bench"]["cups"] = object!([{ "holds": "20 mL", "heel": "15 g" }]));
+    let shot = refused(&|book| {
+        let cup = object!({ "holds": "20 mL", "heel": "15 g", "sure": true });
+        book["bench"]["cups"] = object!([cup]);
+    });
     assert_eq!(shot.code, "pot-shot-over-cup");
     assert_eq!(
         shot.message,

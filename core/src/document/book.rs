@@ -67,6 +67,9 @@ entry! {
             limits: LimitsEntry,
             /// How to calculate what a day costs. Default: plans show no costs.
             costing: CostingEntry,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -140,6 +143,9 @@ entry! {
             name: String,
             /// Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
             notes: String,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -153,7 +159,11 @@ entry! {
             /// The measured points, by rising ratio; two at least, the readings rising or falling all the way.
             points: Vec<MeasuredPointEntry>,
         }
-        optional {}
+        optional {
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
+        }
     }
 }
 
@@ -285,6 +295,9 @@ entry! {
             base: BaseEntry,
             /// Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
             notes: String,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -354,6 +367,9 @@ entry! {
             cooling: MoldCoolingEntry,
             /// Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
             notes: String,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -396,6 +412,9 @@ entry! {
         optional {
             /// Shape of a piece, for its sink rate. Default: not known; no sink rate is shown.
             body: BodyEntry,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -494,6 +513,9 @@ entry! {
             oven: OvenEntry,
             /// How unsure the tools are. Default: that of each field.
             uncertainty: ToolUncertaintyEntry,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -521,6 +543,9 @@ entry! {
             mass: Written<Mass>,
             /// Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
             specific_heat: Written<SpecificHeatCapacity>,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -537,6 +562,9 @@ entry! {
             keeps: Written<Volume>,
             /// Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`.
             count: u32,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -553,6 +581,9 @@ entry! {
             from: Written<Mass>,
             /// Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
             to: Written<Mass>,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -586,6 +617,9 @@ entry! {
             fresh_base: bool,
             /// Water to calculate sink rates in. Default: none; no sink rates are shown.
             water: FishedWaterEntry,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -594,8 +628,14 @@ crate::json::read_back::or_null! { FormulaEntry; }
 
 impl crate::json::read_back::ReadBack for FormulaEntry {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-        let nothing =
-            || Self { doses: Default::default(), per: None, base: None, notes: None, ext: None };
+        let nothing = || Self {
+            doses: Default::default(),
+            per: None,
+            base: None,
+            notes: None,
+            sure: None,
+            ext: None,
+        };
         Self::read(node, faults).unwrap_or_else(nothing)
     }
 }

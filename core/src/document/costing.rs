@@ -33,6 +33,9 @@ entry! {
             margin: Percent,
             /// Anything worth keeping with it. Default: none. Example: `"Prices before tax."`.
             notes: String,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }

@@ -94,6 +94,9 @@ entry! {
             /// Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power
             /// without turns. Default: 30 s. Example: `"22 s"`.
             turn: Written<Time>,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -114,6 +117,9 @@ entry! {
         optional {
             /// Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
             room: Written<ThermodynamicTemperature>,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -194,6 +200,9 @@ entry! {
             vessel: Written<Mass>,
             /// Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
             vessel_specific_heat: Written<SpecificHeatCapacity>,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }
@@ -211,6 +220,9 @@ entry! {
             /// The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example:
             /// `"2 %"`.
             with: Percent,
+            /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+            /// `false`, a number that looks like a slip is refused. Example: `true`.
+            sure: bool,
         }
     }
 }

@@ -15,6 +15,7 @@ mod material;
 mod mold;
 mod orders;
 pub(crate) mod oven;
+mod plausible;
 mod product;
 mod shelf;
 mod sink;

@@ -323,6 +323,6 @@ impl crate::document::book::FormulaEntry {
             _ => Some(BaseEntry::Blend(base)),
         };
         let doses = amounts(&formula.doses)?;
-        Ok(Self { doses, per: formula.per, base, notes: None, ext: None })
+        Ok(Self { doses, per: formula.per, base, notes: None, sure: None, ext: None })
     }
 }

@@ -5,6 +5,7 @@
 
 pub(crate) mod entry;
 pub mod named;
+mod names;
 pub(crate) mod nearest;
 pub(crate) mod one_or_list;
 pub(crate) mod path;

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use serde::{Serialize, Serializer};
 use serde_json::{Map, Value};
 
+use super::names;
 use super::reader::{Node, Read, checked_name, deserialize_by_reading};
 use crate::fault::Fault;
 
@@ -113,7 +114,9 @@ impl<T: Read> Read for Named<T> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let before = faults.len();
         let mut read = Vec::new();
-        for (name, value) in by_name(node.object(faults)?) {
+        let fields = by_name(node.object(faults)?);
+        names::report_alike(fields.iter().map(|(name, _)| name.as_str()), node, faults);
+        for (name, value) in fields {
             let node = node.child(name, value);
             checked_name(name, &node.path, faults);
             if let Some(thing) = T::read(&node, faults) {

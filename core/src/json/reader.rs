@@ -141,26 +141,29 @@ pub(crate) const LONGEST_NAME: usize = 80;
 
 /// A name that people and paths can carry: one line, not empty, not endless.
 pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>) -> bool {
-    let fault = if text.trim().is_empty() {
-        Some("A name is empty.")
+    let fault = if let Some(odd) = super::names::oddity(text) {
+        Some(odd)
+    } else if text.trim().is_empty() {
+        Some("A name is empty.".to_owned())
     } else if text.trim() != text {
-        Some("A name starts or ends with a space.")
-    } else if text.chars().any(char::is_control) {
-        Some("A name holds a control character.")
+        Some("A name starts or ends with a space.".to_owned())
     } else if text.chars().nth(LONGEST_NAME).is_some() {
-        Some("A name is too long.")
+        Some("A name is too long.".to_owned())
     } else {
         None
     };
+    let bad = fault.is_some();
     if let Some(message) = fault {
         faults.push(Fault {
             code: code!("bad-name").into(),
             path: path.to_string(),
-            message: message.into(),
-            help: format!("Give it a name of 1 to {LONGEST_NAME} characters on one line."),
+            message,
+            help: format!(
+                "Give it a name of 1 to {LONGEST_NAME} characters on one line, each of which shows."
+            ),
         });
     }
-    fault.is_none()
+    !bad
 }
 
 impl Read for String {

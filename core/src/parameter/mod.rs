@@ -13,6 +13,8 @@ pub use error::{Check, Found, ParameterError, ParameterErrors, Problem, Relation
 pub(crate) use error::{Checking, Quick};
 pub use range::Range;
 use range::SiRange;
+#[cfg(feature = "document")]
+pub(crate) use range::{Number, Shown};
 pub use unit::PlainUnit;
 #[cfg(any(feature = "document", feature = "table"))]
 pub(crate) use unit::unit_symbol;

@@ -104,7 +104,7 @@ impl SiRange {
 }
 
 /// A range with its unit, as a message shows it: `from 0 to below 1`, `above 0 g`.
-pub(super) struct Shown(pub(super) Range, pub(super) PlainUnit);
+pub(crate) struct Shown(pub(crate) Range, pub(crate) PlainUnit);
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -128,7 +128,7 @@ fn ten_digits(x: f64) -> f64 {
 }
 
 /// A number with its unit, with an exponent where it would have a row of zeros.
-pub(super) struct Number(pub(super) f64, pub(super) PlainUnit);
+pub(crate) struct Number(pub(crate) f64, pub(crate) PlainUnit);
 
 impl fmt::Display for Number {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

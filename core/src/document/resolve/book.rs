@@ -20,6 +20,7 @@ impl TryFrom<&BookDocument> for Book {
     fn try_from(document: &BookDocument) -> Result<Self, Faults> {
         let mut resolver = Resolver::new(document.measures);
         let book = resolver.book(document);
+        resolver.plausible(document);
         resolver.finish(book)
     }
 }

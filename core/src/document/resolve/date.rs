@@ -34,6 +34,12 @@ pub(crate) fn is_date(text: &str) -> bool {
     Day::parse(text).is_some()
 }
 
+/// Whether `text` is three numbers with hyphens between, and so meant as a date.
+pub(super) fn is_shaped_as_date(text: &str) -> bool {
+    let is_number = |part: &str| !part.is_empty() && part.bytes().all(|byte| byte.is_ascii_digit());
+    text.split('-').count() == 3 && text.split('-').all(is_number)
+}
+
 #[cfg(test)]
 mod tests {
     use rstest::rstest;

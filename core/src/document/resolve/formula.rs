@@ -53,7 +53,9 @@ impl Resolver {
         if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
             self.report(path, &FormulaError::NoPer(name.to_owned()));
         }
-        Formula { name: name.to_owned(), per, base, doses }
+        let formula = Formula { name: name.to_owned(), per, base, doses };
+        self.plausible_doses(path, entry, &formula, materials);
+        formula
     }
 
     fn doses(

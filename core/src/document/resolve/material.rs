@@ -111,6 +111,7 @@ impl Resolver {
         fill(&mut material.hardness, self.hardness(path, entry));
         self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
+        self.plausible_material(path, entry, &material);
         material
     }
 

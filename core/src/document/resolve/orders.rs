@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 
 use super::Resolver;
+use super::date::{is_date, is_shaped_as_date};
 use super::product::Wanted;
 use crate::book::{Book, Product};
 use crate::codes::code;
@@ -32,6 +33,7 @@ impl Day {
         });
         let shelf = resolver.shelf(document.shelf.as_deref().unwrap_or_default(), book);
         let day = document.day.as_ref().map(|day| day.0.clone());
+        resolver.day_of_orders(document);
         let stock = document.stock.as_ref();
         let stock = stock.map_or(Some(Vec::new()), |stock| resolver.stock(stock, book));
         let pots = document.pots.as_deref().unwrap_or_default();
@@ -51,6 +53,37 @@ impl Day {
 }
 
 impl Resolver {
+    /// A day that is written as a date is one of the calendar, and nothing on the shelf was made after it.
+    fn day_of_orders(&mut self, document: &OrdersDocument) {
+        let Some(day) = document.day.as_ref().map(|day| day.0.as_str()) else { return };
+        if !is_shaped_as_date(day) {
+            return;
+        }
+        if !is_date(day) {
+            self.fault(
+                "not-a-date",
+                &At("/day"),
+                &format_args!("\"{day}\" is not a day of the calendar."),
+                &"Write year-month-day, such as \"2027-03-05\" (ISO 8601), or a name that is no date, such as \"Tuesday\".",
+            );
+            return;
+        }
+        let shelf = At("/shelf");
+        for (index, entry) in document.shelf.iter().flatten().enumerate() {
+            // Dates in this form sort by time.
+            let Some(made) = entry.made.as_deref().filter(|made| is_date(made) && *made > day)
+            else {
+                continue;
+            };
+            self.fault(
+                "made-after-day",
+                &shelf.index(index).key("made"),
+                &format_args!("It was made on {made}, after {day}, the day of these orders."),
+                &"Check the two dates, and their years.",
+            );
+        }
+    }
+
     fn line(&mut self, path: &Path<'_>, line: &OrderLine, book: &Book) -> Option<Line> {
         let own = line.mold.is_some()
             || line.formulas.is_some()
@@ -242,6 +275,37 @@ mod tests {
         assert_eq!(faults.count(), 4, "{faults}");
         let none = orders_from_text(&orders(""), &small()).unwrap_err();
         assert_eq!(places(&none), [("/lines".to_owned(), "no-lines".to_owned())]);
+    }
+
+    #[rstest]
+    #[case("2027-02-30", "", &[("/day", "not-a-date")])]
+    #[case("2027-13-01", "", &[("/day", "not-a-date")])]
+    #[case("2027-2-3", "", &[("/day", "not-a-date")])]
+    #[case("2027-03-02", "", &[])]
+    #[case("Tuesday, 2nd", "", &[])]
+    #[case("2027-03-02", "2027-03-02", &[])]
+    #[case("2027-03-02", "2028-03-01", &[("/shelf/0/made", "made-after-day")])]
+    #[case("Tuesday", "2028-03-01", &[])]
+    fn a_day_is_in_the_calendar(
+        #[case] day: &str,
+        #[case] made: &str,
+        #[case] expected: &[(&str, &str)],
+    ) {
+        let shelf = if made.is_empty() {
+            "[]".to_owned()
+        } else {
+            format!(
+                r#"[{{ "name": "left", "mass": "90 g", "formulas": ["sky", "body"], "made": "{made}" }}]"#
+            )
+        };
+        let text = format!(
+            r#"{{ "format": "pourwright/1.0", "day": "{day}", "shelf": {shelf},
+                "lines": [{{ "order": "1", "product": "sky worm", "pieces": 3 }}] }}"#
+        );
+        let found = orders_from_text(&text, &small());
+        let found = found.as_ref().err().map(places).unwrap_or_default();
+        let found: Vec<_> = found.iter().map(|(path, code)| (&**path, &**code)).collect();
+        assert_eq!(found, expected);
     }
 
     #[test]

@@ -163,7 +163,7 @@ impl Resolver {
     }
 
     /// Whether a fault has been found in the value at `path`.
-    fn has_fault(&self, path: &Path<'_>) -> bool {
+    pub(super) fn has_fault(&self, path: &Path<'_>) -> bool {
         if self.faults.is_empty() {
             return false;
         }
