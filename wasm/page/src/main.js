@@ -11,10 +11,10 @@ import { largestLine, planned, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
-import { day } from './show.js'
+import { about, day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
-import { begun, demo, follow, keepNow, keepSoon, kept } from './storage.js'
+import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
@@ -71,7 +71,7 @@ function page({ plan, steps, pots }, made) {
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0 || made.status === 'working'}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
       ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
-      ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan)}
+      ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
       ${made.status === 'done' && stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
       ${guarded(() => viewOf(shown, { plan, steps, pots }, made))}
     </main>
@@ -117,8 +117,11 @@ function staleNotice(plan, { orders, book }) {
 }
 
 /** Why there is no plan of the present documents yet, and the keys that go on. */
-function underWay(made, plan) {
-  const earlier = plan ? html`<strong>The plan shown here is an earlier one.</strong>` : nothing
+function underWay(made, plan, shown) {
+  const earlier =
+    plan && shown !== 'orders' && shown !== 'book'
+      ? html`<strong>The plan shown here is an earlier one.</strong>`
+      : nothing
   if (made.status === 'working') {
     return html`<p class="notice under-way" role="status">
       Calculating the plan … ${earlier}
@@ -130,7 +133,7 @@ function underWay(made, plan) {
     ${words} ${earlier}
     <button type="button" @click=${once('plan now', planNow)}>${key}</button>
     ${
-      made.status === 'asked' || made.status === 'unfinished'
+      shown !== 'orders' && (made.status === 'asked' || made.status === 'unfinished')
         ? html`<a class="button quiet" href="#orders">Change the orders</a>`
         : nothing
     }
@@ -142,7 +145,7 @@ const WAITS = {
     const { number, pieces: most } = largestLine(orders)
     const many = (count) => count.toLocaleString('en-US')
     return [
-      `The day has ${many(pieces)} pieces, ${many(most)} of them in line ${number}${pots ? `: about ${many(pots)} pots` : ''}. Is that right?`,
+      `The day has ${many(pieces)} pieces, ${many(most)} of them in line ${number}${pots ? `: about ${many(Number(about(pots)))} pots` : ''}. Is that right?`,
       `Keep ${many(pieces)} pieces`,
     ]
   },
@@ -222,7 +225,7 @@ async function begin() {
   await load()
   let before = null
   try {
-    before = kept()
+    before = await keptLast()
   } catch (failure) {
     state.notice = `The data kept from an earlier visit cannot be read (${failure.message}): this is the demo.`
   }

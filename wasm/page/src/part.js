@@ -34,10 +34,10 @@ export function part(name, list, size, what) {
     firsts.set(name, place)
     change()
   }
-  const keys = html`<nav class="parts" aria-label="Parts of the ${what}">
+  const keys = html`<nav class="parts" aria-label="Parts of the list: ${what}">
     <button type="button" class="quiet" ?disabled=${from === 0} @click=${() => go(from - size)}>Earlier</button>
-    <span>${what} ${from + 1} to ${to} of ${list.length}</span>
     <button type="button" class="quiet" ?disabled=${to === list.length} @click=${() => go(to)}>Later</button>
+    <span>${what} ${from + 1} to ${to} of ${list.length}</span>
   </nav>`
   return { shown: list.slice(from, to), from, keys }
 }
