@@ -22,14 +22,14 @@ const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', 
 const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
 
 /** The last plan that could be made, with its steps and pots. */
-let last = { plan: null, steps: [], pots: new Map(), scale: null }
+let last = { plan: null, book: null, steps: [], pots: new Map(), scale: null }
 
 function draw() {
   const made = planned(state.book, state.orders)
   const { plan } = made
   // The steps depend on the scale that is shown.
   if (plan && (plan !== last.plan || state.scale !== last.scale)) {
-    last = { plan, pots: potsByLetter(plan), steps: steps(plan), scale: state.scale }
+    last = { plan, book: made.book, pots: potsByLetter(plan), steps: steps(plan), scale: state.scale }
   } else if (last.plan && state.scale !== last.scale) {
     last = { ...last, steps: steps(last.plan), scale: state.scale }
   }
@@ -40,7 +40,7 @@ function draw() {
   if (state.timers.length) runTimers()
 }
 
-function page({ plan, steps, pots }, made) {
+function page({ plan, steps, pots, book }, made) {
   const { bookFaults, ordersFaults } = made
   const stale = !made.plan
   const shown = view()
@@ -73,7 +73,7 @@ function page({ plan, steps, pots }, made) {
       ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
       ${made.status === 'done' && stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
-      ${guarded(() => viewOf(shown, { plan, steps, pots }, made))}
+      ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
     ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale, made.status) : nothing}
     <p id="said" class="out-of-sight" role="status"></p>
@@ -90,11 +90,13 @@ function guarded(draw) {
   }
 }
 
-function viewOf(shown, { plan, steps, pots }, made) {
+function viewOf(shown, { plan, steps, pots, book }, made) {
   const { bookFaults, ordersFaults } = made
   if (shown === 'orders') return ordersView(plan, ordersFaults, made.plan !== null)
   if (shown === 'book') return bookView(made.plan, bookFaults)
-  if (bookFaults.length && shown !== 'bench') return nothing
+  // Until its plan is there, a changed book may have faults.
+  const unread = made.status !== 'done' && made.book !== book
+  if ((bookFaults.length || unread) && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'one') return oneView(pots)
   return plan ? bench(plan, steps) : nothing

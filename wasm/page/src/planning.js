@@ -10,7 +10,7 @@ export const MANY_PIECES = 2000
 const [PIECES, LINES, ENTRIES] = [1000, 60, 150]
 
 /** Milliseconds: planning here may take the first; a worker is ended after the second. */
-const [SLOW, LONGEST] = [200, 30_000]
+const [SLOW, LONGEST] = [500, 30_000]
 
 /** The browser's note that a planning is under way. It stays if that does not end, even if the page is closed or killed. */
 const NOTE = 'pourwright-planning'
@@ -26,7 +26,7 @@ const NONE = { plan: null, bookFaults: [], ordersFaults: [] }
 /** Whether the next planning is the first of this visit. */
 let first = true
 
-/** Whether the last planning took long. */
+/** Whether a day of ordinary size took long: the next one is planned in a worker. */
 let slow = false
 
 /** The plan of a day as far as it is known. Planned again only if a document has changed. */
@@ -69,12 +69,13 @@ function make(large, longest = LONGEST) {
   note(true)
   if (large && typeof Worker === 'function') return send(longest)
   const begun = performance.now()
-  finish(plan(day.book, day.orders), performance.now() - begun)
+  const result = plan(day.book, day.orders)
+  finish(result, performance.now() - begun)
 }
 
 function finish(result, took_ms) {
   note(false)
-  slow = took_ms > SLOW
+  if (!isLargeBySize(day)) slow = took_ms > SLOW
   day = { ...day, ...result, status: 'done' }
 }
 
@@ -134,9 +135,11 @@ function piecesOfLine(line) {
 
 const piecesOf = (orders) => listOf(orders?.lines).reduce((sum, line) => sum + piecesOfLine(line), 0)
 
-function isLarge(book, orders, pieces) {
+const isLarge = (book, orders, pieces) => slow || isLargeBySize({ book, orders, pieces })
+
+function isLargeBySize({ book, orders, pieces }) {
   const entries = ['formulas', 'materials', 'products', 'molds'].map((part) => Object.keys(book?.[part] ?? {}).length)
-  return slow || pieces > PIECES || listOf(orders?.lines).length > LINES || Math.max(...entries) > ENTRIES
+  return pieces > PIECES || listOf(orders?.lines).length > LINES || Math.max(...entries) > ENTRIES
 }
 
 /** The line that orders the most, counted from 1, and its pieces. */

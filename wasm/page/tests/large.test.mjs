@@ -159,6 +159,21 @@ person('can be stopped, and give way to a newer edit', { view: 'orders' }, async
   assert.equal(await stop(page).count(), 0)
 })
 
+person('show no view of a changed book before it is read', { view: 'orders' }, async (page) => {
+  await withSilentWorkers(page)
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const [first, ...others] = state.orders.lines
+    history.replaceState(null, '', '#salt')
+    change({
+      book: { ...state.book, molds: null },
+      orders: { ...state.orders, lines: [{ ...first, pieces: 1500 }, ...others] },
+    })
+  })
+  await stop(page).waitFor()
+  assert.equal(await page.getByText('cannot be shown').count(), 0)
+})
+
 person('are given up after a time, said so', { view: 'orders', clock: '2027-03-02T08:00:00' }, async (page) => {
   await withSilentWorkers(page)
   await pieces(page).fill('1500')
