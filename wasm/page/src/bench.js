@@ -6,26 +6,61 @@ import { runsOut } from './cost.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
+import { part, reveal } from './part.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
 import { both, counted, day, short } from './show.js'
+import { change } from './state.js'
+
+/** The pots, and the entries of the order of work, that are shown at once. */
+const [POTS, ENTRIES] = [20, 40]
+
+/** What the plan and its steps have by pot and by entry of the order of work. */
+let parts = { plan: null, steps: null }
+
+function partsOf(plan, steps) {
+  if (parts.plan === plan && parts.steps === steps) return parts
+  const stepsOf = groups(steps, ({ pots }) => pots)
+  const shotsOf = groups(
+    steps.filter(({ kind }) => kind === 'shoot'),
+    ({ work }) => [work],
+  )
+  const places = new Map(plan.pots.map(({ pot }, place) => [pot, place]))
+  const itemPlaces = new Map(steps.flatMap(({ items, pots }) => items.map(({ id }) => [id, places.get(pots[0])])))
+  parts = { plan, steps, stepsOf, shotsOf, linesOf: groups(plan.lines, ({ pots }) => pots), places, itemPlaces }
+  return parts
+}
+
+/** The entries of a list by each of their keys. */
+function groups(list, keysOf) {
+  const found = new Map()
+  for (const entry of list) {
+    for (const key of keysOf(entry)) {
+      if (found.has(key)) found.get(key).push(entry)
+      else found.set(key, [entry])
+    }
+  }
+  return found
+}
 
 /** The view; `steps` are the plan's. */
 export function bench(plan, steps) {
   const now = next(steps)
+  const of = partsOf(plan, steps)
+  const { shown, keys } = part('pots', plan.pots, POTS, 'Pots')
   return html`
     <div class="bench">
       <p class="sheet-title">
         <strong>Bench sheet</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
       </p>
-      ${orderOfWork(plan, steps, now)}
+      ${orderOfWork(plan, of, now)}
       <div class="pots">
-        ${ofBefore()} ${questions(plan)}
+        ${ofBefore()} ${questions(plan)} ${keys}
         ${repeat(
-          plan.pots,
+          shown,
           (pot) => pot.pot,
-          (pot) => potCard(plan, pot, steps, now),
+          (pot) => potCard(plan, pot, of, now),
         )}
-        ${toKnow(plan)}
+        ${keys} ${toKnow(plan)}
       </div>
     </div>
   `
@@ -34,6 +69,10 @@ export function bench(plan, steps) {
 /** Scrolls to an item. */
 export function goToItem(event, id) {
   event?.preventDefault()
+  if (!document.getElementById(`item:${id}`) && parts.itemPlaces?.has(id)) {
+    reveal('pots', parts.itemPlaces.get(id), POTS)
+    change()
+  }
   if (location.hash !== '#bench') location.hash = '#bench'
   requestAnimationFrame(() => {
     const still = matchMedia('(prefers-reduced-motion: reduce)').matches
@@ -45,15 +84,15 @@ export function goToItem(event, id) {
 /** The formulas that a layer is shot from. */
 const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
 
-function orderOfWork(plan, steps, now) {
-  const shots = steps.filter(({ kind }) => kind === 'shoot')
+function orderOfWork(plan, { shotsOf }, now) {
   const { proof } = plan
+  const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
   return html`<nav class="work" aria-label="Order of work">
     <h2>Order of work</h2>
     <ol>
-      ${plan.work.map((work) => {
+      ${shown.map((work) => {
         // Reheats divide the shots of an entry into several steps.
-        const own = shots.filter((step) => step.work === work)
+        const own = shotsOf.get(work)
         const [step] = own
         const done = own.every((step) => isDone(step))
         const here = now && now.step.pots.some((pot) => step.pots.includes(pot)) && now.step.stage === step.stage
@@ -66,6 +105,7 @@ function orderOfWork(plan, steps, now) {
         </li>`
       })}
     </ol>
+    ${keys}
     <p class="proof">
       ${
         proof.pots === proof.least
@@ -104,9 +144,9 @@ function time({ clock }) {
   </p>`
 }
 
-function potCard(plan, pot, steps, now) {
-  const own = steps.filter((step) => step.pots.includes(pot.pot))
-  const lines = plan.lines.filter((line) => line.pots.includes(pot.pot))
+function potCard(plan, pot, { stepsOf, linesOf }, now) {
+  const own = stepsOf.get(pot.pot) ?? []
+  const lines = linesOf.get(pot.pot) ?? []
   const items = own.flatMap(({ items }) => items)
   const done = items.filter((item) => progress(item) === 'done').length
   return html`<section
@@ -119,10 +159,13 @@ function potCard(plan, pot, steps, now) {
       <div>
         <h2>Pot ${pot.pot} <span class="in">in the ${pot.cup_name}</span></h2>
         <p class="for">
-          ${lines.map(
-            (line) =>
-              html`<span>${line.order} · ${line.what}${line.shape ? `, ${line.shape}` : ''} × ${line.pieces}</span>`,
-          )}
+          ${lines
+            .slice(0, ENTRIES)
+            .map(
+              (line) =>
+                html`<span>${line.order} · ${line.what}${line.shape ? `, ${line.shape}` : ''} × ${line.pieces}</span>`,
+            )}
+          ${lines.length > ENTRIES ? html`<span>and ${lines.length - ENTRIES} more lines</span>` : nothing}
         </p>
       </div>
       <progress

@@ -2,9 +2,10 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { calibration } from './calibrate.js'
-import { faultsOfBook, plan as planOf } from './core.js'
+import { faultsOfBook } from './core.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
+import { planned } from './planning.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
@@ -144,7 +145,7 @@ const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 function replace(documents) {
   if (isBegun() && !confirm('This removes the ticks and clocks of the day. Go on?')) return
   // A book that cannot be read does not displace the one put aside.
-  const reads = !state.before || !planOf(state.book, state.orders).bookFaults.length
+  const reads = !state.before || !planned(state.book, state.orders).bookFaults.length
   const before = reads ? present() : state.before
   change({ ...documents, done: {}, ticked: [], tickedOn: null, timers: [], before, notice: '', removed: null })
 }

@@ -1,7 +1,19 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
-import init, { Book, PourwrightError, calculate } from '../pourwright/src/web.js'
+import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
 
-export const load = init
+/** The compiled module, for workers too. */
+export let module = null
+
+/** Loads the library. */
+export async function load() {
+  const file = new URL('../pourwright/build/pourwright_bg.wasm', import.meta.url)
+  const response = await fetch(file)
+  if (!response.ok) throw new Error(`${file.pathname}: ${response.status} ${response.statusText}`)
+  // A browser compiles while it loads only what has the right type, which not every server sends.
+  const typed = response.headers.get('content-type') === 'application/wasm'
+  module = await (typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer()))
+  await init(module)
+}
 
 /** The format that documents are written in here. */
 export const FORMAT = 'pourwright/1.0'
@@ -33,31 +45,38 @@ export function faultsOfBook(text) {
 }
 
 let held = {}
-let made = {}
 
-/** The last plan that could be made, open for requests. */
-let opened = null
+/** The last plan that could be made: its document, and once it is asked, the plan open for requests. */
+let last = { document: null, open: null }
 
 /** The reply to a request about the last plan, which leaves out book and plan. */
 export function askPlan(request) {
-  return refusable(() => ({ answer: opened.request(request), faults: [] }))
+  return refusable(() => {
+    last.open ??= Plan.from(last.document)
+    return { answer: last.open.request(request), faults: [] }
+  })
 }
 
-/** The plan of a day: `{ plan, bookFaults, ordersFaults }`. Made again only if a document has changed. */
+/** Takes a plan as the last one: its document, open already if it was made here. */
+export function took(document, open = null) {
+  last.open?.free()
+  last = { document, open }
+}
+
+/** Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. */
 export function plan(book, orders) {
-  if (made.book === book && made.orders === orders) return made.result
-  made = { book, orders, result: makePlan(book, orders) }
-  return made.result
-}
-
-function makePlan(book, orders) {
   const read = bookOf(book)
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
   const { open, faults } = refusable(() => ({ open: read.book.open(orders), faults: [] }))
   if (!open) return { plan: null, bookFaults: [], ordersFaults: faults }
-  opened?.free()
-  opened = open
-  return { plan: open.document(), bookFaults: [], ordersFaults: [] }
+  took(open.document(), open)
+  return { plan: last.document, bookFaults: [], ordersFaults: [] }
+}
+
+/** The number of pots of a day; null if it cannot be planned. */
+export function potsOf(book, orders) {
+  const { answer } = ask({ calculate: 'plan', book, orders })
+  return answer?.pots.length ?? null
 }
 
 /** Keeps the book that was read last: most changes are to the orders. */

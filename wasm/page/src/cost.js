@@ -1,6 +1,7 @@
 // What the day costs and what it takes from stock, if the book and the orders have what that needs.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { letter } from './letter.js'
+import { part } from './part.js'
 import { counted, short } from './show.js'
 
 const isZero = ({ amount }) => !/[1-9]/.test(amount)
@@ -24,8 +25,10 @@ export function costTable(plan) {
     return html`<h2>What it costs</h2>
       <p class="hint">Not known: ${unknown.message}</p>`
   if (!known) return nothing
+  const { shown, from, keys } = part('costs', plan.lines, 50, 'Lines')
   const priced = known.lines.some(({ price }) => price)
   return html`<h2>What it costs</h2>
+    ${keys}
     <div class="wide" tabindex="0" role="region" aria-label="What it costs">
       <table>
         <thead>
@@ -39,8 +42,8 @@ export function costTable(plan) {
           </tr>
         </thead>
         <tbody>
-          ${plan.lines.map((line, at) => {
-            const cost = known.lines[at]
+          ${shown.map((line, at) => {
+            const cost = known.lines[from + at]
             return html`<tr>
               <td>${line.order}</td>
               <th scope="row">${line.what}${line.shape ? `, ${line.shape}` : ''}</th>

@@ -1,6 +1,11 @@
 // Faults of the documents, each next to its field. A fault's path is a JSON Pointer; the fault is shown at the field that
 // has the longest part of the path, and in the list above.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { LINES, part, reveal } from './part.js'
+import { change } from './state.js'
+
+/** The faults that are listed at once. */
+const LISTED = 50
 
 /** The keys of a JSON Pointer. */
 export function keys(pointer) {
@@ -44,10 +49,11 @@ export function messages(id, faults) {
 /** All faults of a document, each with a link to its field. */
 export function faultList(title, document, faults) {
   if (!faults.length) return nothing
+  const { shown, keys: others } = part(`faults of ${document}`, faults, LISTED, 'Faults')
   return html`<section class="fault-list" role="alert" aria-label=${title}>
     <h2>${title}</h2>
     <ul>
-      ${faults.map(
+      ${shown.map(
         (fault) =>
           html`<li>
             <a href="#${document}" @click=${(event) => go(event, document, fault.path)}
@@ -57,6 +63,7 @@ export function faultList(title, document, faults) {
           </li>`,
       )}
     </ul>
+    ${others}
   </section>`
 }
 
@@ -68,6 +75,11 @@ function go(event, document_, path) {
   const view = `#${document_}`
   event.preventDefault()
   if (location.hash !== view) location.hash = view
+  const [list, place] = keys(path)
+  if (list === 'lines') {
+    reveal(list, Number(place ?? 0), LINES)
+    change()
+  }
   requestAnimationFrame(() => {
     for (let at = keys(path); ; at = at.slice(0, -1)) {
       const field = document.getElementById(fieldId(document_, at))

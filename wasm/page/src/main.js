@@ -2,18 +2,19 @@
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
-import { load, plan } from './core.js'
+import { load } from './core.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { headOfSheets } from './paper.js'
+import { largestLine, planned, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
-import { day } from './show.js'
+import { about, day } from './show.js'
 import { change, isInvented, onChange, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
-import { begun, demo, follow, keepNow, keepSoon, kept } from './storage.js'
+import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
@@ -21,22 +22,27 @@ const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', 
 const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
 
 /** The last plan that could be made, with its steps and pots. */
-let last = { plan: null, steps: [], pots: new Map() }
+let last = { plan: null, book: null, steps: [], pots: new Map(), scale: null }
 
 function draw() {
-  const { plan: made, bookFaults, ordersFaults } = plan(state.book, state.orders)
-  if (made && made !== last.plan) last = { plan: made, pots: potsByLetter(made) }
+  const made = planned(state.book, state.orders)
+  const { plan } = made
   // The steps depend on the scale that is shown.
-  if (last.plan) last.steps = steps(last.plan)
-  const stale = !made
+  if (plan && (plan !== last.plan || state.scale !== last.scale)) {
+    last = { plan, book: made.book, pots: potsByLetter(plan), steps: steps(plan), scale: state.scale }
+  } else if (last.plan && state.scale !== last.scale) {
+    last = { ...last, steps: steps(last.plan), scale: state.scale }
+  }
   const shop = state.book.shop ?? 'pourwright'
   document.title = `${VIEWS[view()]} · ${shop}`
   headOfSheets([VIEWS[view()], day(state.orders.day), shop].filter(Boolean).join(' · '))
-  render(page(last, stale, bookFaults, ordersFaults), document.body)
+  render(page(last, made), document.body)
   if (state.timers.length) runTimers()
 }
 
-function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
+function page({ plan, steps, pots, book }, made) {
+  const { bookFaults, ordersFaults } = made
+  const stale = !made.plan
   const shown = view()
   const faults = { orders: ordersFaults.length, book: bookFaults.length }
   return html`
@@ -62,13 +68,14 @@ function page({ plan, steps, pots }, stale, bookFaults, ordersFaults) {
         )}
       </fieldset>
     </header>
-    <main id="main" tabindex="-1" aria-busy=${state.reading > 0}>
+    <main id="main" tabindex="-1" aria-busy=${state.reading > 0 || made.status === 'working'}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
       ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
-      ${invented()} ${stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
-      ${guarded(() => viewOf(shown, plan, steps, pots, bookFaults, ordersFaults))}
+      ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
+      ${made.status === 'done' && stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
+      ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
-    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale) : nothing}
+    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale, made.status) : nothing}
     <p id="said" class="out-of-sight" role="status"></p>
   `
 }
@@ -83,10 +90,13 @@ function guarded(draw) {
   }
 }
 
-function viewOf(shown, plan, steps, pots, bookFaults, ordersFaults) {
-  if (shown === 'orders') return ordersView(plan, ordersFaults)
-  if (shown === 'book') return bookView(bookFaults.length || ordersFaults.length ? null : plan, bookFaults)
-  if (bookFaults.length && shown !== 'bench') return nothing
+function viewOf(shown, { plan, steps, pots, book }, made) {
+  const { bookFaults, ordersFaults } = made
+  if (shown === 'orders') return ordersView(plan, ordersFaults, made.plan !== null)
+  if (shown === 'book') return bookView(made.plan, bookFaults)
+  // Until its plan is there, a changed book may have faults.
+  const unread = made.status !== 'done' && made.book !== book
+  if ((bookFaults.length || unread) && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'one') return oneView(pots)
   return plan ? bench(plan, steps) : nothing
@@ -108,8 +118,47 @@ function staleNotice(plan, { orders, book }) {
   </p>`
 }
 
+/** Why there is no plan of the present documents yet, and the keys that go on. */
+function underWay(made, plan, shown) {
+  const earlier =
+    plan && shown !== 'orders' && shown !== 'book'
+      ? html`<strong>The plan shown here is an earlier one.</strong>`
+      : nothing
+  if (made.status === 'working') {
+    return html`<p class="notice under-way" role="status">
+      Calculating the plan … ${earlier}
+      <button type="button" @click=${() => stopPlanning()}>Stop</button>
+    </p>`
+  }
+  const [words, key] = WAITS[made.status](made)
+  return html`<p class="stale" role="alert">
+    ${words} ${earlier}
+    <button type="button" @click=${once('plan now', planNow)}>${key}</button>
+    ${
+      shown !== 'orders' && (made.status === 'asked' || made.status === 'unfinished')
+        ? html`<a class="button quiet" href="#orders">Change the orders</a>`
+        : nothing
+    }
+  </p>`
+}
+
+const WAITS = {
+  asked: ({ orders, pieces, pots }) => {
+    const { number, pieces: most } = largestLine(orders)
+    const many = (count) => count.toLocaleString('en-US')
+    return [
+      `The day has ${many(pieces)} pieces, ${many(most)} of them in line ${number}${pots ? `: about ${many(Number(about(pots)))} pots` : ''}. Is that right?`,
+      `Keep ${many(pieces)} pieces`,
+    ]
+  },
+  unfinished: () => ['The last visit ended before its plan was calculated.', 'Calculate it now'],
+  stopped: () => ['The calculation of the plan was stopped.', 'Calculate it again'],
+  slow: () => ['The plan was not ready after 30 s, and was stopped. Check the number of pieces.', 'Calculate it again'],
+  failed: ({ failure }) => [`The plan could not be calculated (${failure}).`, 'Calculate it again'],
+}
+
 /** The bar at the foot: the clocks, and the next thing to do with a large button. */
-function foot(shown, plan, steps, stale) {
+function foot(shown, plan, steps, stale, status) {
   const now = plan && !stale ? next(steps) : null
   return html`<aside class="foot" aria-label="Clocks and next step">
     <div class="timers">${timerBar(goToItem)}</div>
@@ -122,7 +171,7 @@ function foot(shown, plan, steps, stale) {
                       ${now.step.pots.map((pot) => letter(pot))} <span>${now.item.say}</span>
                     </a>
                     ${mainKey(now, steps)}`
-                : html`<p class="say">${stale ? 'Fix the faults first.' : 'All done.'}</p>`
+                : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`
             }
             <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${once('undo', undo)}>
               Undo
@@ -131,6 +180,13 @@ function foot(shown, plan, steps, stale) {
         : nothing
     }
   </aside>`
+}
+
+/** What the next step waits for. */
+const WAITING = {
+  done: 'Fix the faults first.',
+  working: 'Calculating the plan …',
+  ...Object.fromEntries(Object.keys(WAITS).map((status) => [status, 'There is no plan yet: see above.'])),
 }
 
 /** The button for the next thing: starts its clock, or ticks it. One that ends a running clock looks different. */
@@ -171,7 +227,7 @@ async function begin() {
   await load()
   let before = null
   try {
-    before = kept()
+    before = await keptLast()
   } catch (failure) {
     state.notice = `The data kept from an earlier visit cannot be read (${failure.message}): this is the demo.`
   }

@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsInFull } from './cautions.js'
 import { costTable, stockLeft } from './cost.js'
 import { anything, words } from './generic.js'
+import { part } from './part.js'
 import { both, day, short } from './show.js'
 
 // The fields that have a place on the page; any other is listed.
@@ -11,15 +12,20 @@ const PLAN =
     ' ',
   )
 
+/** The rows of a table or list that are shown at once. */
+const ROWS = 50
+
 /** The whole section. */
 export function toKnow(plan) {
+  const { shown, keys } = part('assumptions', plan.assumptions, ROWS, 'Notes')
   return html`<section class="to-know">
     ${parcels(plan)} ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
     ${
       plan.assumptions.length
         ? html`<h2>To know</h2>
+            ${keys}
             <ul>
-              ${plan.assumptions.map((note) => html`<li>${note.message}</li>`)}
+              ${shown.map((note) => html`<li>${note.message}</li>`)}
             </ul>`
         : nothing
     }
@@ -46,9 +52,11 @@ function borrowed(plan) {
 
 /** What each order gets. */
 function parcels(plan) {
+  const { shown, keys } = part('parcels', plan.parcels, ROWS, 'Parcels')
   return html`<h2>Parcels</h2>
+    ${keys}
     <ul>
-      ${plan.parcels.map(({ order, promised, lines, takes, net }) => {
+      ${shown.map(({ order, promised, lines, takes, net }) => {
         const pieces = lines.map((place) => plan.lines[place - 1])
         const packed = takes.map(({ name, count }) => `${count} ${name}`).join(', ')
         return html`<li>
@@ -79,11 +87,13 @@ function sinkRates(plan) {
   if (!plan.water) return nothing
   const { temperature, salinity } = plan.water
   const rows = new Map(plan.lines.map((line) => [`${line.what}${line.shape ? `, ${line.shape}` : ''}`, line]))
+  const { shown, keys } = part('sinks', [...rows], ROWS, 'Pieces')
   return html`<h2>How the pieces sink</h2>
     <p class="hint">
       With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} at
       ${both(temperature)}. A model, with its bounds.
     </p>
+    ${keys}
     <div class="wide" tabindex="0" role="region" aria-label="How the pieces sink">
       <table>
         <thead>
@@ -96,7 +106,7 @@ function sinkRates(plan) {
           </tr>
         </thead>
         <tbody>
-          ${[...rows].map(([what, line]) => {
+          ${shown.map(([what, line]) => {
             const { known, unknown } = line.sinks ?? {}
             return html`<tr>
               <th scope="row">${what}</th>

@@ -6,29 +6,34 @@ import { FORMAT } from './core.js'
 import { letter } from './letter.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
+import { LINES, part, reveal } from './part.js'
 import { once } from './press.js'
 import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
 import { change, editOrders, state, valueAt } from './state.js'
 
-/** The view: `plan` is the last one that could be made, `faults` are those of the present orders. */
-export function ordersView(plan, faults) {
+/**
+ * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
+ * those of the present orders.
+ */
+export function ordersView(last, faults, present) {
   const { lines } = state.orders
+  const plan = present ? last : null
+  const { shown, from, keys } = part('lines', lines, LINES, 'Lines')
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
     <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
-    ${ofBefore()} ${messages(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))}
+    ${ofBefore()} ${messages(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))} ${keys}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
-        lines,
-        (_, index) => index,
-        (line, index) => lineCard(line, index, plan, faults),
+        shown,
+        (_, index) => from + index,
+        (line, index) => lineCard(line, from + index, plan, faults),
       )}
     </ol>
-    ${removedLine()}
+    ${keys} ${removedLine()}
     <div class="buttons"><button type="button" @click=${once('add', addLine)}>Add a line</button></div>
-    ${faults.length ? nothing : runsOut(plan)} ${stock(faults)} ${shelf(faults)}
-    ${faults.length ? nothing : costTable(plan)}
+    ${runsOut(plan)} ${stock(faults)} ${shelf(faults)} ${costTable(plan)}
   `
 }
 
@@ -38,7 +43,7 @@ function lineCard(line, index, plan, faults) {
   const path = ['lines', index]
   const id = fieldId('orders', path)
   const own = faultsJustAt(faults, path)
-  const planned = faults.length ? null : plan?.lines[index]
+  const planned = plan?.lines[index]
   const byPack = line.packs !== undefined || line.pack_of !== undefined
   return html`<li class="line ${faultsAt(faults, path).length ? 'faulty' : ''}" id=${id} tabindex="-1">
     <div class="fields">
@@ -242,6 +247,7 @@ function addLine() {
   const { lines } = state.orders
   const product = names('products')[0]
   const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
+  reveal('lines', lines.length, LINES)
   change({ orders: { ...state.orders, lines: [...lines, line] } })
 }
 

@@ -18,6 +18,8 @@ export const state = {
   before: null,
   /** The order line that was removed last, with its place, while that can be undone. */
   removed: null,
+  /** The pieces of a day that are meant, however many; 0 if that was not asked. */
+  sure: 0,
   /** The scale shown first: "us" or "metric". */
   scale: 'us',
   /** Minutes that a degassing is held, as written; if empty, the clock counts up. */
@@ -37,7 +39,9 @@ export const state = {
 }
 
 /** The parts that are stored between visits. */
-export const KEPT = 'book orders bookText done ticked tickedOn timers before scale hold one salt calibrate'.split(' ')
+export const KEPT = 'book orders bookText done ticked tickedOn timers before sure scale hold one salt calibrate'.split(
+  ' ',
+)
 
 const listeners = []
 

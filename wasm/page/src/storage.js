@@ -3,16 +3,119 @@ import { KEPT, change, state } from './state.js'
 
 const KEY = 'pourwright'
 
+/**
+ * Every change is stored twice. `localStorage` can be written while a page closes, and other tabs hear of it; but browsers
+ * bring it to disk seconds later, and a crash loses those. So a transaction of IndexedDB stores the same text, which is
+ * either whole or not there, and on disk when it is done. Both have a count of the changes: the larger one is the later.
+ */
+let disk = null
+
+/** The count of the changes that are stored. */
+let count = 0
+
 /** The parts as they are in the store: those that differ from it are what this tab has changed. */
 let stored = {}
 
+/** What a text of the store holds: its count, and the parts. */
+function readText(text) {
+  const read = JSON.parse(text)
+  if (typeof read !== 'object' || read === null) throw new TypeError(`it is ${text}`)
+  const { count = 0, ...parts } = read
+  return { count, parts: Object.fromEntries(KEPT.filter((part) => part in parts).map((part) => [part, parts[part]])) }
+}
+
 /** What an earlier visit or another tab has stored; null if nothing. */
-export function kept() {
+function kept() {
   const text = localStorage.getItem(KEY)
   if (text === null) return null
-  const parts = JSON.parse(text)
-  if (typeof parts !== 'object' || parts === null) throw new TypeError(`it is ${text}`)
-  return Object.fromEntries(KEPT.filter((part) => part in parts).map((part) => [part, parts[part]]))
+  const read = readText(text)
+  count = Math.max(count, read.count)
+  return read.parts
+}
+
+/** What an earlier visit has stored last, also if the browser was killed; null if nothing. */
+export async function keptLast() {
+  const text = await onDisk()
+  const there = text === undefined ? null : readText(text)
+  let here
+  try {
+    here = kept()
+  } catch (failure) {
+    if (!there) throw failure
+    here = null
+  }
+  if (!there || (here && count >= there.count)) return here
+  count = there.count
+  localStorage.setItem(KEY, text)
+  return there.parts
+}
+
+const done = (request) =>
+  new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result)
+    request.onerror = () => reject(request.error)
+  })
+
+/** The text on disk; undefined if there is none. Without IndexedDB there never is, and the page shows that. */
+async function onDisk() {
+  try {
+    const opening = indexedDB.open(KEY, 1)
+    opening.onupgradeneeded = () => opening.result.createObjectStore('state')
+    disk = await done(opening)
+    // Another tab or a later version may want to delete or change it.
+    disk.onversionchange = () => disk.close()
+    return await done(disk.transaction('state').objectStore('state').get('all'))
+  } catch (failure) {
+    late = lateOnly(failure)
+    state.unkept = late
+    return undefined
+  }
+}
+
+/** Why changes are not on disk at once; empty if they are. */
+let late = ''
+
+const lateOnly = ({ name }) =>
+  `This browser stores changes late (${name}): if it crashes, those of the last seconds are lost.`
+
+/** The text that is to be written to disk next, and whether one is being written. */
+let [waits, writes] = [null, false]
+
+/** Writes a text to disk, or a later one: one transaction at a time. */
+async function toDisk(text, at) {
+  if (!disk) return
+  waits = { text, at }
+  if (writes) return
+  writes = true
+  while (waits) {
+    const now = waits
+    waits = null
+    try {
+      await written(now)
+      late = ''
+      document.documentElement.dataset.stored = now.at
+    } catch (failure) {
+      late = lateOnly(failure)
+    }
+  }
+  writes = false
+  if (late) change({ unkept: late })
+}
+
+/** One transaction: what another tab has written later stays. */
+function written({ text, at }) {
+  const transaction = disk.transaction('state', 'readwrite', { durability: 'strict' })
+  const store = transaction.objectStore('state')
+  const before = store.get('count')
+  before.onsuccess = () => {
+    if (before.result > at) return
+    store.put(text, 'all')
+    store.put(at, 'count')
+  }
+  return new Promise((resolve, reject) => {
+    transaction.oncomplete = resolve
+    transaction.onabort = () => reject(transaction.error)
+  })
 }
 
 /** The store, empty if it cannot be read: the page has reported that at its start. */
@@ -46,9 +149,9 @@ const changedHere = () => KEPT.filter((part) => state[part] !== stored[part])
 
 let waiting = 0
 
-/** Stores the changed parts soon, not at every key. */
+/** Stores the changed parts as soon as the change is drawn. */
 export function keepSoon() {
-  if (changedHere().length) waiting ||= setTimeout(keepNow, 200)
+  if (changedHere().length) waiting ||= setTimeout(keepNow)
 }
 
 /** Stores at once what this tab has changed, with what others have; the page shows it if the browser refuses. */
@@ -57,9 +160,13 @@ export function keepNow() {
   waiting = 0
   const changed = own(changedHere())
   if (!Object.keys(changed).length) return
-  let unkept = ''
+  let unkept = late
   try {
-    localStorage.setItem(KEY, JSON.stringify({ ...own(KEPT), ...readable(), ...changed }))
+    const parts = { ...own(KEPT), ...readable(), ...changed }
+    count += 1
+    const text = JSON.stringify({ count, ...parts })
+    toDisk(text, count)
+    localStorage.setItem(KEY, text)
     Object.assign(stored, changed)
   } catch (failure) {
     unkept = `This browser does not store the page's data (${failure.name}): save the book and the orders as files.`

@@ -11,7 +11,7 @@ export const pictures = new URL('target/page-pictures/', root).pathname
 
 export const read = (path) => readFile(new URL(path, root), 'utf8')
 
-const QUIET =
+export const QUIET =
   '--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
 /** Serves the page and opens a browser; `close` ends both. */

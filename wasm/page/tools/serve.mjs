@@ -1,7 +1,10 @@
-// Serves a folder of files with the page's security headers: `node serve.mjs FOLDER [PORT]`.
+// Serves a folder of files with the page's security headers: `node serve.mjs FOLDER [PORT]`. It only reads, and only what is
+// in the folder.
+import { constants } from 'node:fs'
+import { open, realpath } from 'node:fs/promises'
 import { createServer } from 'node:http'
-import { readFile } from 'node:fs/promises'
-import { extname, join, normalize } from 'node:path'
+import { extname, join, sep } from 'node:path'
+import { pipeline } from 'node:stream'
 import { fileURLToPath } from 'node:url'
 
 const TYPES = {
@@ -26,23 +29,82 @@ const HEADERS = {
   'cache-control': 'no-cache',
 }
 
+/** Limits on readers: how many at once, and the milliseconds that a request, or a pause while it is read, may take. */
+const LIMITS = { readers: 64, request: 10_000, pause: 20_000 }
+
 /** A server of `folder`, listening at `port` of this machine's `host` (a free one for 0). */
-export function serve(folder, port = 0, host = '127.0.0.1') {
-  const server = createServer(async (request, response) => {
-    try {
-      const path = normalize(decodeURIComponent(new URL(request.url, 'http://localhost').pathname))
-      const file = path.endsWith('/') ? `${path}index.html` : path
-      const body = await readFile(join(folder, file))
-      response.writeHead(200, { ...HEADERS, 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' })
-      response.end(body)
-    } catch {
-      // A bad address is not found either.
-      response.writeHead(404, HEADERS).end('Not found')
-    }
+export async function serve(folder, port = 0, host = '127.0.0.1', limits = {}) {
+  const { readers, request, pause } = { ...LIMITS, ...limits }
+  const root = await realpath(folder)
+  const server = createServer({ headersTimeout: request, requestTimeout: request, maxHeaderSize: 8192 })
+  server.maxConnections = readers
+  server.setTimeout(pause, (socket) => socket.destroy())
+  server.on('clientError', (_, socket) => {
+    if (socket.writable) socket.end('HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n')
+    else socket.destroy()
+  })
+  server.on('request', (asked, response) => {
+    answer(root, asked, response).catch(() => refuse(response, 500, 'This file cannot be read'))
   })
   return new Promise((resolve, reject) => {
     server.on('error', reject).listen(port, host, () => resolve(server))
   })
+}
+
+async function answer(root, request, response) {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    // What a refused request still sends is not read.
+    return refuse(response, 405, 'Only GET and HEAD are answered', { allow: 'GET, HEAD', connection: 'close' })
+  }
+  const path = pathOf(request.url)
+  const file = path && (await opened(root, path))
+  if (!file) return refuse(response, 404, 'Not found')
+  const { handle, size } = file
+  response.writeHead(200, {
+    ...HEADERS,
+    'content-type': TYPES[extname(path)] ?? 'application/octet-stream',
+    'content-length': size,
+  })
+  if (request.method === 'HEAD' || size === 0) {
+    response.end()
+    return handle.close()
+  }
+  // The length that was announced, even if the file grows meanwhile. A reader who leaves ends the stream, and closes the file.
+  pipeline(handle.createReadStream({ start: 0, end: size - 1 }), response, () => {})
+}
+
+function refuse(response, status, words, more = {}) {
+  if (response.headersSent) return response.destroy()
+  response.writeHead(status, { ...HEADERS, 'content-type': 'text/plain; charset=utf-8', ...more }).end(`${words}\n`)
+}
+
+/** The path in the folder that an address names; null if it is not plain: another encoding, a name with a dot first. */
+function pathOf(address) {
+  let path
+  try {
+    path = decodeURIComponent(address.split(/[?#]/, 1)[0])
+  } catch {
+    return null
+  }
+  if (path.endsWith('/')) path += 'index.html'
+  return /^(\/[\w@-][\w.@ -]*)+$/.test(path) ? path : null
+}
+
+/** A file of the folder, open, with its size; null if there is none, or it is behind a link. */
+async function opened(root, path) {
+  const name = join(root, path)
+  let handle
+  try {
+    if ((await realpath(name)) !== name || !name.startsWith(root + sep)) return null
+    // Without waiting for the other end of a pipe.
+    handle = await open(name, constants.O_RDONLY | constants.O_NOFOLLOW | constants.O_NONBLOCK)
+  } catch {
+    return null
+  }
+  const stat = await handle.stat()
+  if (stat.isFile()) return { handle, size: stat.size }
+  await handle.close()
+  return null
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
