@@ -59,13 +59,28 @@ fn edits_of(index: usize, site: &Site, edits: &mut Vec<Edit>) {
     let sequence = i64::try_from(index).unwrap_or(0);
     let (from, to) = (i64::try_from(start).unwrap_or(0), i64::try_from(end).unwrap_or(0));
     let mut around = |before: String, after: String| {
-        edits.push(Edit { at: start..start, order: (1, -to, sequence), text: before, site: index, opens: true, closes: false });
-        edits.push(Edit { at: end..end, order: (0, -from, -sequence), text: after, site: index, opens: false, closes: true });
+        edits.push(Edit {
+            at: start..start,
+            order: (1, -to, sequence),
+            text: before,
+            site: index,
+            opens: true,
+            closes: false,
+        });
+        edits.push(Edit {
+            at: end..end,
+            order: (0, -from, -sequence),
+            text: after,
+            site: index,
+            opens: false,
+            closes: true,
+        });
     };
     let mut replaced = None;
     match &site.wrap {
         Wrap::Binary { operator, by_reference, original, mutated } => {
-            let (open, comma) = if *by_reference { ("(match (&(", "), &(") } else { ("(match ((", "), (") };
+            let (open, comma) =
+                if *by_reference { ("(match (&(", "), &(") } else { ("(match ((", "), (") };
             // The parenthesis of a method call is in the source.
             let method = original.starts_with("l.");
             let (open, comma) = if method { ("(match (", ", (") } else { (open, comma) };
@@ -81,7 +96,11 @@ fn edits_of(index: usize, site: &Site, edits: &mut Vec<Edit>) {
             replaced = Some((operator.clone(), if *and { after_and } else { after_or }));
         }
         Wrap::Assign { place, head, original, mutated } => {
-            let both = choice(&site.mutants, &[format!("{place} {mutated} r")], &format!("{place} {original} r"));
+            let both = choice(
+                &site.mutants,
+                &[format!("{place} {mutated} r")],
+                &format!("{place} {original} r"),
+            );
             around("match (".into(), format!(") {{ r => {both} }}"));
             replaced = Some((head.clone(), String::new()));
         }
@@ -98,17 +117,31 @@ fn edits_of(index: usize, site: &Site, edits: &mut Vec<Edit>) {
             around(format!("{before}("), "))".into());
         }
         Wrap::Sign { operator } => {
-            around("(match (".into(), format!(") {{ l => {} }})", choice(&site.mutants, &["l".into()], "-l")));
+            around(
+                "(match (".into(),
+                format!(") {{ l => {} }})", choice(&site.mutants, &["l".into()], "-l")),
+            );
             replaced = Some((operator.clone(), String::new()));
         }
-        Wrap::Instead(other) => around(format!("(if {} {{ {other} }} else {{ ", is(first)), " })".into()),
+        Wrap::Instead(other) => {
+            around(format!("(if {} {{ {other} }} else {{ ", is(first)), " })".into())
+        }
         Wrap::Omit => around(format!("if !{} {{ ", is(first)), " }".into()),
         Wrap::Return(values) => {
             let mut text = String::new();
-            for (mutant, value) in site.mutants.iter().zip(values).filter(|(mutant, _)| mutant.id > 0) {
+            for (mutant, value) in
+                site.mutants.iter().zip(values).filter(|(mutant, _)| mutant.id > 0)
+            {
                 text.push_str(&format!(" if {} {{ return {value}; }}", is(mutant)));
             }
-            edits.push(Edit { at: start..start, order: (2, 0, sequence), text, site: index, opens: true, closes: true });
+            edits.push(Edit {
+                at: start..start,
+                order: (2, 0, sequence),
+                text,
+                site: index,
+                opens: true,
+                closes: true,
+            });
         }
     }
     if let Some((at, text)) = replaced {

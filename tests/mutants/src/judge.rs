@@ -95,9 +95,17 @@ fn on_two<T: Send>(count: usize, job: impl Fn(usize) -> T + Sync) -> Vec<T> {
 pub fn cover(binaries: &[Binary], count: usize, scratch: &Path) -> Vec<Test> {
     let mut names = Vec::new();
     for (index, binary) in binaries.iter().enumerate() {
-        let list = command(binary, 60.0).args(["--list", "--format=terse"]).stdout(Stdio::piped()).output().expect("it runs");
+        let list = command(binary, 60.0)
+            .args(["--list", "--format=terse"])
+            .stdout(Stdio::piped())
+            .output()
+            .expect("it runs");
         let list = String::from_utf8_lossy(&list.stdout).into_owned();
-        names.extend(list.lines().filter_map(|line| line.strip_suffix(": test")).map(|name| (index, name.to_owned())));
+        names.extend(
+            list.lines()
+                .filter_map(|line| line.strip_suffix(": test"))
+                .map(|name| (index, name.to_owned())),
+        );
     }
     let tests = on_two(names.len(), |at| {
         let (index, name) = &names[at];
@@ -108,7 +116,10 @@ pub fn cover(binaries: &[Binary], count: usize, scratch: &Path) -> Vec<Test> {
                 command.env("MUTANT_FIRST", "1");
             }
             let _ = fs::remove_file(&file);
-            let status = command.env("MUTANT_REACHED", &file).args(["--exact", name, "--test-threads=1"]).status();
+            let status = command
+                .env("MUTANT_REACHED", &file)
+                .args(["--exact", name, "--test-threads=1"])
+                .status();
             status.is_ok_and(|status| status.success())
         };
         let catches = !run(true);
@@ -132,7 +143,12 @@ pub fn cover(binaries: &[Binary], count: usize, scratch: &Path) -> Vec<Test> {
 }
 
 /// Judges the mutants `ids`, and hands each to `done` as it is known.
-pub fn judge(binaries: &[Binary], tests: &[Test], ids: &[usize], done: impl Fn(usize, Outcome, f64) + Sync) {
+pub fn judge(
+    binaries: &[Binary],
+    tests: &[Test],
+    ids: &[usize],
+    done: impl Fn(usize, Outcome, f64) + Sync,
+) {
     on_two(ids.len(), |at| {
         let started = Instant::now();
         let outcome = one(binaries, tests, ids[at]);
@@ -150,7 +166,10 @@ fn one(binaries: &[Binary], tests: &[Test], id: usize) -> Outcome {
     while from < reaching.len() {
         let mut to = from;
         let mut cost = 0.0;
-        while to < reaching.len() && (to == from || cost + reaching[to].seconds <= share) && to - from < 400 {
+        while to < reaching.len()
+            && (to == from || cost + reaching[to].seconds <= share)
+            && to - from < 400
+        {
             cost += reaching[to].seconds;
             to += 1;
         }
@@ -162,12 +181,14 @@ fn one(binaries: &[Binary], tests: &[Test], id: usize) -> Outcome {
             groups.entry((test.binary, test.catches)).or_default().push(test);
         }
         for ((binary, catches), group) in groups {
-            let mut command = command(&binaries[binary], group.iter().map(|test| test.seconds).sum());
+            let mut command =
+                command(&binaries[binary], group.iter().map(|test| test.seconds).sum());
             command.env("MUTANT", id.to_string()).args(["--exact", "--test-threads=1"]);
             if !catches {
                 command.env("MUTANT_FIRST", "1");
             }
-            let status = command.args(group.iter().map(|test| &test.name)).status().expect("the tests run");
+            let status =
+                command.args(group.iter().map(|test| &test.name)).status().expect("the tests run");
             use std::os::unix::process::ExitStatusExt;
             match status.signal() {
                 Some(9 | 24) => return Outcome::Timeout,
@@ -175,7 +196,11 @@ fn one(binaries: &[Binary], tests: &[Test], id: usize) -> Outcome {
                 _ => {
                     let name = group.first().map(|test| test.name.clone()).unwrap_or_default();
                     let more = group.len() - 1;
-                    return Outcome::Caught(if more == 0 { name } else { format!("{name} and {more} more") });
+                    return Outcome::Caught(if more == 0 {
+                        name
+                    } else {
+                        format!("{name} and {more} more")
+                    });
                 }
             }
         }

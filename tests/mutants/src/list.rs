@@ -12,27 +12,46 @@ pub fn survivors(path: &Path) -> BTreeMap<String, String> {
     text.lines()
         .filter(|line| !line.is_empty() && !line.starts_with("//"))
         .map(|line| {
-            let (name, reason) = line.split_once(" | ").unwrap_or_else(|| panic!("{line}: a name, \" | \" and a reason"));
+            let (name, reason) = line
+                .split_once(" | ")
+                .unwrap_or_else(|| panic!("{line}: a name, \" | \" and a reason"));
             (name.to_owned(), reason.to_owned())
         })
         .collect()
 }
+
+/// Instead of a reason: the core's own tests miss it, the others do not.
+pub const ELSEWHERE: &str = "caught by tests/";
 
 /// Names of mutants that do not compile.
 pub fn dropped(path: &Path) -> BTreeSet<String> {
     fs::read_to_string(path).unwrap_or_default().lines().map(str::to_owned).collect()
 }
 
-/// The last outcome of each mutant: what, and of which sources.
-pub fn results(path: &Path) -> BTreeMap<String, (String, String)> {
+/// What is known of a mutant: its last outcome, of which sources, and whether the core's own tests missed it.
+pub struct Known {
+    pub outcome: String,
+    pub sources: String,
+    pub missed_by_unit: bool,
+}
+
+/// The results so far; a later line for a mutant replaces an earlier one.
+pub fn results(path: &Path) -> BTreeMap<String, Known> {
     let text = fs::read_to_string(path).unwrap_or_default();
-    text.lines()
-        .filter_map(|line| serde_json::from_str::<Value>(line).ok())
-        .filter_map(|line| {
-            let field = |key: &str| line[key].as_str().map(str::to_owned);
-            Some((field("mutant")?, (field("outcome")?, field("sources")?)))
-        })
-        .collect()
+    let mut all: BTreeMap<String, Known> = BTreeMap::new();
+    for line in text.lines().filter_map(|line| serde_json::from_str::<Value>(line).ok()) {
+        let field = |key: &str| line[key].as_str().map(str::to_owned);
+        let (Some(name), Some(outcome), Some(sources)) =
+            (field("mutant"), field("outcome"), field("sources"))
+        else {
+            continue;
+        };
+        let missed = matches!(outcome.as_str(), "missed" | "unreached");
+        let before = all.get(&name).is_some_and(|known| known.missed_by_unit);
+        let missed_by_unit = if sources.ends_with("-unit") { missed } else { before || missed };
+        all.insert(name, Known { outcome, sources, missed_by_unit });
+    }
+    all
 }
 
 /// The part of the core that a mutant is in: the module.

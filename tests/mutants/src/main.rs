@@ -20,7 +20,9 @@ use tree::{Core, STAGES, Tree};
 
 /// FNV-1a, the same in every version of every tool.
 fn hash(text: &[u8]) -> u64 {
-    text.iter().fold(0xcbf2_9ce4_8422_2325, |hash, byte| (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3))
+    text.iter().fold(0xcbf2_9ce4_8422_2325, |hash, byte| {
+        (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3)
+    })
 }
 
 /// The order in which mutants are sampled: as if shuffled, and always the same.
@@ -42,7 +44,16 @@ struct Options {
 }
 
 fn options() -> Result<Options, String> {
-    let mut found = Options { check: false, unit: false, sample: None, shard: (0, 1), only: None, again: false, table: false, list: false };
+    let mut found = Options {
+        check: false,
+        unit: false,
+        sample: None,
+        shard: (0, 1),
+        only: None,
+        again: false,
+        table: false,
+        list: false,
+    };
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
         let mut value = || arguments.next().ok_or_else(|| format!("{argument} needs a value"));
@@ -52,12 +63,15 @@ fn options() -> Result<Options, String> {
             "--again" => found.again = true,
             "--table" => found.table = true,
             "--list" => found.list = true,
-            "--sample" => found.sample = Some(value()?.parse().map_err(|_| "--sample needs a number")?),
+            "--sample" => {
+                found.sample = Some(value()?.parse().map_err(|_| "--sample needs a number")?)
+            }
             "--only" => found.only = Some(value()?),
             "--shard" => {
                 let text = value()?;
                 let (k, n) = text.split_once('/').ok_or("--shard needs k/n, as 1/4")?;
-                let number = |text: &str| text.parse::<u64>().map_err(|_| "--shard needs k/n, as 1/4");
+                let number =
+                    |text: &str| text.parse::<u64>().map_err(|_| "--shard needs k/n, as 1/4");
                 let (k, n) = (number(k)?, number(n)?);
                 if k < 1 || k > n {
                     return Err("--shard needs k from 1 to n".into());
@@ -94,19 +108,31 @@ fn run(options: &Options) -> ExitCode {
     let mut core = tree::read(&repository);
     if options.table || options.list {
         core.number(&dropped, |_| true);
-        if options.table { print_table(&core, &dropped, &results, &survivors) } else { print_survivors(&core, &results, &survivors) }
+        if options.table {
+            print_table(&core, &dropped, &results, &survivors)
+        } else {
+            print_survivors(&core, &results, &survivors)
+        }
         return ExitCode::SUCCESS;
     }
 
-    let sources = sources(&repository);
+    let fingerprint = sources(&repository);
+    // What the core's own tests miss is judged again by all.
+    let sources = if options.unit { format!("{fingerprint}-unit") } else { fingerprint.clone() };
     let tree = Tree::new(&repository);
     let selected = |core: &mut Core, dropped: &_| {
         let mut names = core.number(dropped, |_| true).split_off(1);
         names.retain(|name| {
-            options.only.as_ref().is_none_or(|only| only.split(',').any(|only| name.starts_with(only)))
+            options
+                .only
+                .as_ref()
+                .is_none_or(|only| only.split(',').any(|only| name.starts_with(only)))
                 && shuffled(name) % options.shard.1 == options.shard.0
-                && !results.get(name).is_some_and(|(outcome, of)| {
-                    !options.check && (of == &sources || options.again && matches!(outcome.as_str(), "caught" | "timeout"))
+                && !results.get(name).is_some_and(|known| {
+                    let caught = matches!(known.outcome.as_str(), "caught" | "timeout");
+                    !options.check
+                        && (known.sources == sources
+                            || caught && (options.again || known.sources.starts_with(&fingerprint)))
                 })
         });
         names.sort_by_key(|name| shuffled(name));
@@ -123,7 +149,12 @@ fn run(options: &Options) -> ExitCode {
         let messages = tree.cargo(&["check", "-p", "pourwright", "--lib"]);
         let blamed = tree::blamed(&core, &places, &messages);
         let failed = messages.iter().any(|message| message["message"]["level"] == "error");
-        eprintln!("{:.0} s: {} mutants, {} do not compile", started.elapsed().as_secs_f64(), names.len() - 1, blamed.len());
+        eprintln!(
+            "{:.0} s: {} mutants, {} do not compile",
+            started.elapsed().as_secs_f64(),
+            names.len() - 1,
+            blamed.len()
+        );
         if !failed {
             break;
         }
@@ -134,12 +165,19 @@ fn run(options: &Options) -> ExitCode {
         // Instead of what is dropped, what its site falls back to.
         for (_, site) in core.sites() {
             if site.mutants.iter().any(|mutant| blamed.contains(&mutant.name)) {
-                wanted.extend(site.fallback.iter().flat_map(|(_, mutants)| mutants.iter().map(|mutant| mutant.name.clone())));
+                wanted.extend(
+                    site.fallback
+                        .iter()
+                        .flat_map(|(_, mutants)| mutants.iter().map(|mutant| mutant.name.clone())),
+                );
             }
         }
         dropped.extend(blamed);
         if !options.check {
-            tree::write_new(&dropped_path, &dropped.iter().map(|name| format!("{name}\n")).collect::<String>());
+            tree::write_new(
+                &dropped_path,
+                &dropped.iter().map(|name| format!("{name}\n")).collect::<String>(),
+            );
         }
     }
 
@@ -171,9 +209,21 @@ fn run(options: &Options) -> ExitCode {
 
     let tests = judge::cover(&binaries, names.len(), &scratch);
     let sum: f64 = tests.iter().map(|test| test.seconds).sum();
-    eprintln!("{:.0} s: {} tests, {sum:.1} s of processor time", started.elapsed().as_secs_f64(), tests.len());
+    eprintln!(
+        "{:.0} s: {} tests, {sum:.1} s of processor time",
+        started.elapsed().as_secs_f64(),
+        tests.len()
+    );
 
-    let log = Mutex::new((fs::OpenOptions::new().append(true).create(true).open(&results_path).expect("a results file"), Vec::new(), 0));
+    let log = Mutex::new((
+        fs::OpenOptions::new()
+            .append(true)
+            .create(true)
+            .open(&results_path)
+            .expect("a results file"),
+        Vec::new(),
+        0,
+    ));
     let ids: Vec<_> = (1..names.len()).collect();
     judge::judge(&binaries, &tests, &ids, |id, outcome, seconds| {
         let (word, by) = match outcome {
@@ -192,14 +242,21 @@ fn run(options: &Options) -> ExitCode {
             log.1.push(names[id].clone());
         }
         if log.2 % 500 == 0 {
-            eprintln!("{:.0} s: {} judged, {} missed", started.elapsed().as_secs_f64(), log.2, log.1.len());
+            eprintln!(
+                "{:.0} s: {} judged, {} missed",
+                started.elapsed().as_secs_f64(),
+                log.2,
+                log.1.len()
+            );
         }
     });
     let (_, missed, judged) = log.into_inner().expect("no thread panicked");
     eprintln!("{:.0} s: {judged} judged, {} missed", started.elapsed().as_secs_f64(), missed.len());
     let unlisted: Vec<_> = missed.iter().filter(|name| !survivors.contains_key(*name)).collect();
     if options.check && !unlisted.is_empty() {
-        eprintln!("Not in tests/mutants/survivors.txt, and no test notices it (add a test, or argue why none can):");
+        eprintln!(
+            "Not in tests/mutants/survivors.txt, and no test notices it (add a test, or argue why none can):"
+        );
         unlisted.iter().for_each(|name| eprintln!("  {name}"));
         return ExitCode::FAILURE;
     }
@@ -211,7 +268,9 @@ fn sources(repository: &Path) -> String {
     let mut all = Vec::new();
     for folder in ["core/src", "core/data", "core/examples", "tests"] {
         for path in tree::files(&repository.join(folder)) {
-            if !path.starts_with(repository.join("tests/mutants")) && !path.starts_with(repository.join("tests/fuzz")) {
+            if !path.starts_with(repository.join("tests/mutants"))
+                && !path.starts_with(repository.join("tests/fuzz"))
+            {
                 all.extend(fs::read(path).expect("a file"));
             }
         }
@@ -222,20 +281,22 @@ fn sources(repository: &Path) -> String {
 fn print_table(
     core: &Core,
     dropped: &std::collections::BTreeSet<String>,
-    results: &BTreeMap<String, (String, String)>,
+    results: &BTreeMap<String, list::Known>,
     survivors: &BTreeMap<String, String>,
 ) {
     let mut rows: BTreeMap<String, Row> = BTreeMap::new();
     for (file, (_, sites)) in &core.files {
         rows.entry(list::part(file).to_owned()).or_default().not_mutated += sites.frozen;
     }
-    dropped.iter().for_each(|name| rows.entry(list::part(name).to_owned()).or_default().not_mutated += 1);
+    dropped
+        .iter()
+        .for_each(|name| rows.entry(list::part(name).to_owned()).or_default().not_mutated += 1);
     for (_, site) in core.sites() {
         for mutant in &site.mutants {
-            let Some((outcome, _)) = results.get(&mutant.name) else { continue };
+            let Some(known) = results.get(&mutant.name) else { continue };
             let row = rows.entry(list::part(&mutant.name).to_owned()).or_default();
             row.judged += 1;
-            match (outcome.as_str(), survivors.get(&mutant.name).map(String::as_str)) {
+            match (known.outcome.as_str(), survivors.get(&mutant.name).map(String::as_str)) {
                 ("caught", _) => row.caught += 1,
                 ("timeout", _) => row.timeout += 1,
                 (_, None | Some("open")) => row.open += 1,
@@ -248,16 +309,24 @@ fn print_table(
 }
 
 /// The list of survivors as the results have it: reasons are kept, the others are open.
-fn print_survivors(core: &Core, results: &BTreeMap<String, (String, String)>, survivors: &BTreeMap<String, String>) {
-    let mut lines: Vec<_> = core
-        .sites()
-        .flat_map(|(_, site)| &site.mutants)
-        .filter(|mutant| results.get(&mutant.name).is_some_and(|(outcome, _)| matches!(outcome.as_str(), "missed" | "unreached")))
-        .map(|mutant| {
-            let reason = survivors.get(&mutant.name).map_or("open", String::as_str);
-            format!("{} | {reason}", mutant.name)
-        })
-        .collect();
+fn print_survivors(
+    core: &Core,
+    results: &BTreeMap<String, list::Known>,
+    survivors: &BTreeMap<String, String>,
+) {
+    let mut lines = Vec::new();
+    for mutant in core.sites().flat_map(|(_, site)| &site.mutants) {
+        let Some(known) = results.get(&mutant.name) else { continue };
+        let reason = match known.outcome.as_str() {
+            "missed" | "unreached" => survivors
+                .get(&mutant.name)
+                .filter(|reason| *reason != list::ELSEWHERE)
+                .map_or("open", String::as_str),
+            _ if known.missed_by_unit => list::ELSEWHERE,
+            _ => continue,
+        };
+        lines.push(format!("{} | {reason}", mutant.name));
+    }
     lines.sort();
     println!("{}", lines.join("\n"));
 }

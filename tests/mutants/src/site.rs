@@ -69,7 +69,14 @@ pub struct Sites {
 /// The sites of the file `file` with this `text`.
 pub fn find(file: &str, text: &str) -> Sites {
     let tree = syn::parse_file(text).unwrap_or_else(|error| panic!("{file}: {error}"));
-    let mut finder = Finder { file, text, found: Sites::default(), frozen: 0, path: Vec::new(), seen: BTreeMap::new() };
+    let mut finder = Finder {
+        file,
+        text,
+        found: Sites::default(),
+        frozen: 0,
+        path: Vec::new(),
+        seen: BTreeMap::new(),
+    };
     finder.visit_file(&tree);
     finder.found
 }
@@ -97,7 +104,13 @@ impl Finder<'_> {
         self.add_or(range, wrap, whats, None);
     }
 
-    fn add_or(&mut self, range: Range<usize>, wrap: Wrap, whats: &[String], or: Option<(Wrap, String)>) {
+    fn add_or(
+        &mut self,
+        range: Range<usize>,
+        wrap: Wrap,
+        whats: &[String],
+        or: Option<(Wrap, String)>,
+    ) {
         if self.path.is_empty() || self.frozen > 0 {
             self.found.frozen += whats.len();
             return;
@@ -141,8 +154,16 @@ impl Finder<'_> {
         if values.is_empty() {
             return;
         }
-        let whats: Vec<_> =
-            values.iter().map(|value| if value.is_empty() { "body to ()".into() } else { format!("body to {}", short(value)) }).collect();
+        let whats: Vec<_> = values
+            .iter()
+            .map(|value| {
+                if value.is_empty() {
+                    "body to ()".into()
+                } else {
+                    format!("body to {}", short(value))
+                }
+            })
+            .collect();
         let start = body.brace_token.span.open().byte_range().end;
         self.add(start..start, Wrap::Return(values), &whats);
     }
@@ -173,7 +194,11 @@ impl Finder<'_> {
                 }
                 let and = matches!(node.op, BinOp::And(_));
                 let other = if and { "||" } else { "&&" };
-                return self.add(range, Wrap::Lazy { operator, and }, &[format!("{sign} to {other}")]);
+                return self.add(
+                    range,
+                    Wrap::Lazy { operator, and },
+                    &[format!("{sign} to {other}")],
+                );
             }
             BinOp::AddAssign(_)
             | BinOp::SubAssign(_)
@@ -192,7 +217,11 @@ impl Finder<'_> {
                 let place = self.text[node.left.span().byte_range()].to_owned();
                 let head = range.start..operator.end;
                 let what = format!("{sign} to {other}");
-                return self.add(range, Wrap::Assign { place, head, original: sign, mutated: other.into() }, &[what]);
+                return self.add(
+                    range,
+                    Wrap::Assign { place, head, original: sign, mutated: other.into() },
+                    &[what],
+                );
             }
             _ => return,
         };
@@ -211,7 +240,12 @@ impl Finder<'_> {
         };
         let doubled = matches!(node.op, BinOp::Mul(_) | BinOp::Div(_))
             .then(|| (wrap(vec![format!("(l {sign} r) * 2.0")]), format!("{sign} doubled")));
-        self.add_or(range, wrap(swapped.iter().map(|other| with(other)).collect()), &whats, doubled);
+        self.add_or(
+            range,
+            wrap(swapped.iter().map(|other| with(other)).collect()),
+            &whats,
+            doubled,
+        );
     }
 
     fn literal(&mut self, lit: &Lit, range: Range<usize>) {
@@ -290,17 +324,47 @@ impl Finder<'_> {
 
 /// Calls that change what they are called on, for their effect alone.
 const CHANGES: &[&str] = &[
-    "push", "push_str", "extend", "extend_from_slice", "append", "insert", "remove", "pop", "clear", "retain",
-    "truncate", "dedup", "dedup_by", "dedup_by_key", "reverse", "sort", "sort_by", "sort_by_key", "sort_unstable",
-    "sort_unstable_by", "sort_unstable_by_key", "swap", "fill", "resize", "drain", "rotate_left", "rotate_right",
-    "push_back", "push_front", "pop_back", "pop_front",
+    "push",
+    "push_str",
+    "extend",
+    "extend_from_slice",
+    "append",
+    "insert",
+    "remove",
+    "pop",
+    "clear",
+    "retain",
+    "truncate",
+    "dedup",
+    "dedup_by",
+    "dedup_by_key",
+    "reverse",
+    "sort",
+    "sort_by",
+    "sort_by_key",
+    "sort_unstable",
+    "sort_unstable_by",
+    "sort_unstable_by_key",
+    "swap",
+    "fill",
+    "resize",
+    "drain",
+    "rotate_left",
+    "rotate_right",
+    "push_back",
+    "push_front",
+    "pop_back",
+    "pop_front",
 ];
 
 /// Whether calls of this name give a `bool`.
 fn gives_bool(method: &str) -> bool {
     method.starts_with("is_")
         || method.starts_with("has_")
-        || matches!(method, "contains" | "contains_key" | "any" | "all" | "starts_with" | "ends_with" | "eq" | "ne")
+        || matches!(
+            method,
+            "contains" | "contains_key" | "any" | "all" | "starts_with" | "ends_with" | "eq" | "ne"
+        )
 }
 
 fn has_let(of: &Expr) -> bool {
@@ -365,25 +429,48 @@ fn values(of: &Type) -> Vec<String> {
         Type::Path(path) => {
             let Some(last) = path.path.segments.last() else { return Vec::new() };
             let inner = || match &last.arguments {
-                syn::PathArguments::AngleBracketed(arguments) => arguments.args.iter().find_map(|argument| match argument {
-                    syn::GenericArgument::Type(of) => Some(of.clone()),
-                    _ => None,
-                }),
+                syn::PathArguments::AngleBracketed(arguments) => {
+                    arguments.args.iter().find_map(|argument| match argument {
+                        syn::GenericArgument::Type(of) => Some(of.clone()),
+                        _ => None,
+                    })
+                }
                 _ => None,
             };
             match last.ident.to_string().as_str() {
                 "bool" => vec!["false".into(), "true".into()],
                 "f64" => vec!["0.0".into(), "1.0".into()],
-                "usize" | "u8" | "u16" | "u32" | "u64" | "u128" | "isize" | "i8" | "i16" | "i32" | "i64" | "i128" => {
+                "usize" | "u8" | "u16" | "u32" | "u64" | "u128" | "isize" | "i8" | "i16"
+                | "i32" | "i64" | "i128" => {
                     vec!["0".into(), "1".into()]
                 }
                 "Option" => vec!["::core::option::Option::None".into()],
-                "String" | "Vec" | "BTreeMap" | "BTreeSet" | "VecDeque" | "Cow" | "Mass" | "Volume" | "MassDensity"
-                | "Ratio" | "ThermodynamicTemperature" | "TemperatureInterval" | "Pressure" | "Time" | "Length"
-                | "Velocity" | "Energy" | "Power" | "Rational" | "BigRational" => vec![DEFAULT.into()],
+                "String"
+                | "Vec"
+                | "BTreeMap"
+                | "BTreeSet"
+                | "VecDeque"
+                | "Cow"
+                | "Mass"
+                | "Volume"
+                | "MassDensity"
+                | "Ratio"
+                | "ThermodynamicTemperature"
+                | "TemperatureInterval"
+                | "Pressure"
+                | "Time"
+                | "Length"
+                | "Velocity"
+                | "Energy"
+                | "Power"
+                | "Rational"
+                | "BigRational" => vec![DEFAULT.into()],
                 "Ordering" => vec!["::core::cmp::Ordering::Equal".into()],
                 "Result" => match inner() {
-                    Some(of) => values(&of).iter().map(|value| format!("::core::result::Result::Ok({value})")).collect(),
+                    Some(of) => values(&of)
+                        .iter()
+                        .map(|value| format!("::core::result::Result::Ok({value})"))
+                        .collect(),
                     None if path.path.segments.iter().any(|segment| segment.ident == "fmt") => {
                         vec!["::core::result::Result::Ok(())".into()]
                     }
@@ -397,9 +484,14 @@ fn values(of: &Type) -> Vec<String> {
 }
 
 fn short(value: &str) -> String {
-    ["::core::default::Default::", "::core::option::Option::", "::core::result::Result::", "::core::cmp::"]
-        .iter()
-        .fold(value.to_owned(), |text, long| text.replace(long, ""))
+    [
+        "::core::default::Default::",
+        "::core::option::Option::",
+        "::core::result::Result::",
+        "::core::cmp::",
+    ]
+    .iter()
+    .fold(value.to_owned(), |text, long| text.replace(long, ""))
 }
 
 impl<'a> Visit<'a> for Finder<'_> {
@@ -412,7 +504,9 @@ impl<'a> Visit<'a> for Finder<'_> {
                 match &item.content {
                     None => self.found.modules.push(item.ident.to_string()),
                     Some((_, items)) => {
-                        self.within(item.ident.to_string(), |this| items.iter().for_each(|item| this.visit_item(item)));
+                        self.within(item.ident.to_string(), |this| {
+                            items.iter().for_each(|item| this.visit_item(item))
+                        });
                     }
                 }
             }
@@ -428,14 +522,20 @@ impl<'a> Visit<'a> for Finder<'_> {
                     return;
                 }
                 let name = match &*item.self_ty {
-                    Type::Path(path) => path.path.segments.last().map(|last| last.ident.to_string()),
+                    Type::Path(path) => {
+                        path.path.segments.last().map(|last| last.ident.to_string())
+                    }
                     Type::Reference(_) => Some("&".into()),
                     _ => None,
                 };
-                self.within(name.unwrap_or_default(), |this| item.items.iter().for_each(|item| this.visit_impl_item(item)));
+                self.within(name.unwrap_or_default(), |this| {
+                    item.items.iter().for_each(|item| this.visit_impl_item(item))
+                });
             }
             syn::Item::Trait(item) => {
-                self.within(item.ident.to_string(), |this| item.items.iter().for_each(|item| this.visit_trait_item(item)));
+                self.within(item.ident.to_string(), |this| {
+                    item.items.iter().for_each(|item| this.visit_trait_item(item))
+                });
             }
             syn::Item::Macro(item) => {
                 if item.ident.is_none() {
@@ -450,7 +550,9 @@ impl<'a> Visit<'a> for Finder<'_> {
 
     fn visit_impl_item(&mut self, node: &'a syn::ImplItem) {
         match node {
-            syn::ImplItem::Fn(item) if !is_test(&item.attrs) => self.function(&item.sig, &item.block),
+            syn::ImplItem::Fn(item) if !is_test(&item.attrs) => {
+                self.function(&item.sig, &item.block)
+            }
             syn::ImplItem::Const(item) => self.frozen(|this| this.visit_expr(&item.expr)),
             _ => {}
         }
@@ -467,7 +569,11 @@ impl<'a> Visit<'a> for Finder<'_> {
     fn visit_attribute(&mut self, _: &'a syn::Attribute) {}
     fn visit_type(&mut self, _: &'a Type) {}
     fn visit_pat(&mut self, _: &'a syn::Pat) {}
-    fn visit_angle_bracketed_generic_arguments(&mut self, _: &'a syn::AngleBracketedGenericArguments) {}
+    fn visit_angle_bracketed_generic_arguments(
+        &mut self,
+        _: &'a syn::AngleBracketedGenericArguments,
+    ) {
+    }
 
     fn visit_macro(&mut self, node: &'a syn::Macro) {
         self.tokens_of(node);
@@ -541,11 +647,17 @@ impl<'a> Visit<'a> for Finder<'_> {
             }
             Expr::Call(call) => {
                 let text = self.text[call.func.span().byte_range()].to_owned();
-                let other = [("fmin", "fmax"), ("fmax", "fmin"), ("cmp::min", "cmp::max"), ("cmp::max", "cmp::min"),
-                    ("floor", "ceil"), ("ceil", "floor")]
-                    .iter()
-                    .find(|(from, _)| text == *from || text.ends_with(&format!("::{from}")))
-                    .map(|(from, to)| (from, format!("{}{to}", &text[..text.len() - from.len()])));
+                let other = [
+                    ("fmin", "fmax"),
+                    ("fmax", "fmin"),
+                    ("cmp::min", "cmp::max"),
+                    ("cmp::max", "cmp::min"),
+                    ("floor", "ceil"),
+                    ("ceil", "floor"),
+                ]
+                .iter()
+                .find(|(from, _)| text == *from || text.ends_with(&format!("::{from}")))
+                .map(|(from, to)| (from, format!("{}{to}", &text[..text.len() - from.len()])));
                 if let Some((from, to)) = other {
                     let what = format!("{from} to {}", to.rsplit("::").next().unwrap_or(&to));
                     self.add(call.func.span().byte_range(), Wrap::Instead(to), &[what]);

@@ -12,7 +12,18 @@ use crate::emit::emit;
 use crate::site::{self, Site, Sites};
 
 /// The integration tests that judge what the core's own tests let pass.
-pub const STAGES: &[&str] = &["published", "laws", "pots", "plans", "documents", "record", "trial", "learn", "go_on", "agreement"];
+pub const STAGES: &[&str] = &[
+    "published",
+    "laws",
+    "pots",
+    "plans",
+    "documents",
+    "record",
+    "trial",
+    "learn",
+    "go_on",
+    "agreement",
+];
 
 /// The core's files with their sites, in the order of the modules.
 pub struct Core {
@@ -26,10 +37,13 @@ pub fn read(repository: &Path) -> Core {
     let mut queue = vec!["lib.rs".to_owned()];
     while let Some(name) = queue.pop() {
         let path = source.join(&name);
-        let text = fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
+        let text =
+            fs::read_to_string(&path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
         let sites = site::find(&name, &text);
         let folder = match Path::new(&name).file_name().and_then(|last| last.to_str()) {
-            Some("lib.rs" | "mod.rs") => Path::new(&name).parent().map(Path::to_path_buf).unwrap_or_default(),
+            Some("lib.rs" | "mod.rs") => {
+                Path::new(&name).parent().map(Path::to_path_buf).unwrap_or_default()
+            }
             _ => Path::new(&name).with_extension(""),
         };
         for module in &sites.modules {
@@ -46,12 +60,18 @@ pub fn read(repository: &Path) -> Core {
 impl Core {
     /// The sites of all files.
     pub fn sites(&self) -> impl Iterator<Item = (&String, &Site)> {
-        self.files.iter().flat_map(|(name, (_, sites))| sites.sites.iter().map(move |site| (name, site)))
+        self.files
+            .iter()
+            .flat_map(|(name, (_, sites))| sites.sites.iter().map(move |site| (name, site)))
     }
 
     /// Takes the fallback of each site whose first mutants are among `dropped`, forgets sites without any, and numbers
     /// the mutants of which `wanted` is true. The names by number, from 1.
-    pub fn number(&mut self, dropped: &BTreeSet<String>, wanted: impl Fn(&str) -> bool) -> Vec<String> {
+    pub fn number(
+        &mut self,
+        dropped: &BTreeSet<String>,
+        wanted: impl Fn(&str) -> bool,
+    ) -> Vec<String> {
         let mut names = vec![String::new()];
         for (_, sites) in self.files.values_mut() {
             for site in &mut sites.sites {
@@ -88,28 +108,50 @@ impl Tree {
         let root = scratch.join("tree");
         fs::create_dir_all(&root).expect("a scratch folder");
         for name in ["core", "tests"] {
-            copy(&repository.join(name), &root.join(name), &["core/src", "tests/mutants", "tests/fuzz"].map(|skipped| repository.join(skipped)));
+            copy(
+                &repository.join(name),
+                &root.join(name),
+                &["core/src", "tests/mutants", "tests/fuzz"]
+                    .map(|skipped| repository.join(skipped)),
+            );
         }
-        for name in ["ffi", "wasm", "bindings", "benches", "README.md", "DEVELOPERS.md", "CHANGELOG.md"] {
+        for name in
+            ["ffi", "wasm", "bindings", "benches", "README.md", "DEVELOPERS.md", "CHANGELOG.md"]
+        {
             let link = root.join(name);
             if !link.exists() {
                 std::os::unix::fs::symlink(repository.join(name), link).expect("a link");
             }
         }
-        let manifest = fs::read_to_string(repository.join("Cargo.toml")).expect("the workspace's manifest");
+        let manifest =
+            fs::read_to_string(repository.join("Cargo.toml")).expect("the workspace's manifest");
         let manifest: Vec<_> = manifest
             .lines()
             .filter(|line| !line.starts_with("exclude = "))
-            .map(|line| if line.starts_with("members = ") { "members = [\"core\", \"tests\"]" } else { line })
+            .map(|line| {
+                if line.starts_with("members = ") {
+                    "members = [\"core\", \"tests\"]"
+                } else {
+                    line
+                }
+            })
             .collect();
         let profile = "\n[profile.mutants]\ninherits = \"dev\"\nopt-level = 1\ndebug = false\nincremental = false\n";
         write_new(&root.join("Cargo.toml"), &(manifest.join("\n") + "\n" + profile));
-        write_new(&root.join("Cargo.lock"), &fs::read_to_string(repository.join("Cargo.lock")).expect("a lock file"));
+        write_new(
+            &root.join("Cargo.lock"),
+            &fs::read_to_string(repository.join("Cargo.lock")).expect("a lock file"),
+        );
         Self { root, build: scratch.join("build") }
     }
 
     /// Writes the sources with the numbered mutants; where each site is, by file.
-    pub fn write(&self, repository: &Path, core: &Core, count: usize) -> BTreeMap<String, Vec<Range<usize>>> {
+    pub fn write(
+        &self,
+        repository: &Path,
+        core: &Core,
+        count: usize,
+    ) -> BTreeMap<String, Vec<Range<usize>>> {
         let source = repository.join("core/src");
         let mut places = BTreeMap::new();
         for path in files(&source) {
@@ -123,7 +165,9 @@ impl Tree {
             };
             let (mut text, found) = emit(text, &sites.sites);
             if name == "lib.rs" {
-                text.push_str(&include_str!("mutant.rs.in").replace("COUNT", &(count + 1).to_string()));
+                text.push_str(
+                    &include_str!("mutant.rs.in").replace("COUNT", &(count + 1).to_string()),
+                );
             }
             write_new(&target, &text);
             places.insert(name, found);
@@ -142,12 +186,19 @@ impl Tree {
             .stderr(Stdio::inherit())
             .output()
             .expect("cargo runs");
-        String::from_utf8_lossy(&output.stdout).lines().filter_map(|line| serde_json::from_str(line).ok()).collect()
+        String::from_utf8_lossy(&output.stdout)
+            .lines()
+            .filter_map(|line| serde_json::from_str(line).ok())
+            .collect()
     }
 }
 
 /// The names of the mutants that the compiler's errors are about.
-pub fn blamed(core: &Core, places: &BTreeMap<String, Vec<Range<usize>>>, messages: &[Value]) -> BTreeSet<String> {
+pub fn blamed(
+    core: &Core,
+    places: &BTreeMap<String, Vec<Range<usize>>>,
+    messages: &[Value],
+) -> BTreeSet<String> {
     let mut names = BTreeSet::new();
     for message in messages {
         let message = &message["message"];
@@ -156,13 +207,20 @@ pub fn blamed(core: &Core, places: &BTreeMap<String, Vec<Range<usize>>>, message
         }
         let spans = message["spans"].as_array().cloned().unwrap_or_default();
         let mut found = false;
-        let (primary, others): (Vec<_>, Vec<_>) = spans.iter().partition(|span| span["is_primary"] == true);
+        let (primary, others): (Vec<_>, Vec<_>) =
+            spans.iter().partition(|span| span["is_primary"] == true);
         for span in primary.into_iter().chain(others) {
             if found {
                 break;
             }
-            let Some(file) = span["file_name"].as_str().and_then(|file| file.strip_prefix("core/src/")) else { continue };
-            let (Some(all), Some((_, sites))) = (places.get(file), core.files.get(file)) else { continue };
+            let Some(file) =
+                span["file_name"].as_str().and_then(|file| file.strip_prefix("core/src/"))
+            else {
+                continue;
+            };
+            let (Some(all), Some((_, sites))) = (places.get(file), core.files.get(file)) else {
+                continue;
+            };
             let at = |key: &str| usize::try_from(span[key].as_u64().unwrap_or(0)).unwrap_or(0);
             let (start, end) = (at("byte_start"), at("byte_end"));
             let with = all.iter().zip(&sites.sites).filter(|(place, _)| !place.is_empty());
@@ -173,11 +231,18 @@ pub fn blamed(core: &Core, places: &BTreeMap<String, Vec<Range<usize>>>, message
                 .min_by_key(|(place, _)| place.len());
             let blamed: Vec<_> = match around {
                 Some(one) => vec![one],
-                None => with.filter(|(place, _)| start <= place.start && place.end <= end).collect(),
+                None => {
+                    with.filter(|(place, _)| start <= place.start && place.end <= end).collect()
+                }
             };
             for (_, site) in blamed {
                 found = true;
-                names.extend(site.mutants.iter().filter(|mutant| mutant.id > 0).map(|mutant| mutant.name.clone()));
+                names.extend(
+                    site.mutants
+                        .iter()
+                        .filter(|mutant| mutant.id > 0)
+                        .map(|mutant| mutant.name.clone()),
+                );
             }
         }
         if !found && !spans.is_empty() {
