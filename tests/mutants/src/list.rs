@@ -13,7 +13,7 @@ pub fn survivors(path: &Path) -> BTreeMap<String, String> {
         .filter(|line| !line.is_empty() && !line.starts_with("//"))
         .map(|line| {
             let (name, reason) = line
-                .split_once(" | ")
+                .rsplit_once(" | ")
                 .unwrap_or_else(|| panic!("{line}: a name, \" | \" and a reason"));
             (name.to_owned(), reason.to_owned())
         })
