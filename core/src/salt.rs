@@ -895,6 +895,61 @@ mod tests {
         assert_eq!(refused.code(), "out-of-range");
     }
 
+    #[test]
+    fn salt_and_its_softener_swell_from_20_c_on() {
+        // At 170 °C, 150 K above: 1.2e-4 · 150 and 7.5e-4 · 150 more than cold.
+        let hot = cup().added_hot_volume().value * 1e3;
+        let expected = 1.018 / 2.165 + 0.1 / 0.98 * 1.1125;
+        assert!((hot - expected).abs() < 1e-12, "{hot}");
+        let cold = Unsalted {
+            shot_temperature: ThermodynamicTemperature::new::<degree_celsius>(20.0),
+            ..cup()
+        };
+        let expected = 1.0 / 2.165 + 0.1 / 0.98;
+        assert!((cold.added_hot_volume().value * 1e3 - expected).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_piece_with_its_hook_by_hand() {
+        // Hot 253.7/262, cold 253.7/240; half of the contraction of 9.5 mL is topped by the sprue; 1 % voids.
+        let (hot, cold) = (253.7 / 262.0, 253.7 / 240.0);
+        let piece = 9.5 * 0.99 * (hot + 0.5 * (cold - hot));
+        let density = (piece + 2.6) / (piece / (0.99 * cold) + 0.3);
+        let (least, _) = cup().reach(SaltForm::PieceMass).unwrap();
+        assert!((least.value() * 1e3 - piece).abs() < 1e-11, "{least:?}");
+        let (least, _) = cup().reach(SaltForm::SinkDensity).unwrap();
+        assert!((least.value() * 1e-3 - density).abs() < 1e-11, "{least:?}");
+    }
+
+    #[test]
+    fn raises_the_density_only_if_denser_than_the_mix() {
+        // k softener of 0.9 g/mL per salt of 2.165 g/mL against 253.7 g in 240 mL: equal at k = 4.35 or so.
+        let with = |k: f64| {
+            let softener = SaltSoftener {
+                per_salt: Ratio::from(k),
+                density: TrueDensity::new(per_ml(0.9)).unwrap(),
+                ..cup().softener.unwrap()
+            };
+            Unsalted { softener: Some(softener), ..cup() }
+        };
+        let rho = 253.7 / 240.0;
+        let equal = (1.0 - rho / 2.165) / (rho / 0.9 - 1.0);
+        assert!(with(0.99 * equal).raises_density());
+        assert!(!with(1.01 * equal).raises_density());
+    }
+
+    #[test]
+    fn a_refusal_names_its_parameter_and_numbers() {
+        let refused = cup().salt_mass(SaltLoading::OfBase(Ratio::from(5.0))).unwrap_err();
+        assert_eq!(refused.parameter(), Some(Parameter::Loading));
+        assert!(refused.numbers().is_empty());
+        let refused =
+            Unsalted { voids: Ratio::from(1.0), ..cup() }.reach(SaltForm::OfBase).unwrap_err();
+        assert_eq!(refused.parameter(), Some(Parameter::Voids));
+        assert_eq!(refused.numbers().len(), 1);
+        assert!(std::format!("{:?}", SaltLoading::OfBase(Ratio::from(0.5))).contains("OfBase"));
+    }
+
     fn mixes() -> impl Strategy<Value = Unsalted> {
         (
             (0.9..1.2, 0.0..0.3, 1.0..1.15, 0.0..0.2),

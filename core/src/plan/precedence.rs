@@ -543,6 +543,44 @@ mod tests {
         assert!(error.to_string().contains("material 3"));
     }
 
+    #[test]
+    fn the_order_in_which_doses_are_given_changes_nothing() {
+        let (one, dose) = (|| exact(1, 1), |n| exact(n, 10));
+        let rising = Composition::new([(0, one())], [(1, dose(2)), (2, dose(3))]).unwrap();
+        let falling = Composition::new([(0, one())], [(2, dose(3)), (1, dose(2))]).unwrap();
+        assert_eq!(rising, falling);
+        // Twice with another material between them.
+        let twice = Composition::new([(0, one()), (3, one())], [(0, one())]);
+        assert_eq!(twice, Err(PrecedenceError::Twice { material: 0 }));
+    }
+
+    #[test]
+    fn shares_and_blends_by_hand() {
+        let p = Precedence::new(&[formula(&[5, 250])], FreshBase::Off).unwrap();
+        let row = p.shares(0, 3).unwrap();
+        for (share, part) in row.iter().zip([1.0, 0.005, 0.25]) {
+            assert!((share - part / 1.255).abs() < 1e-15, "{row:?}");
+        }
+        assert_eq!((p.shares(0, 2), p.shares(1, 3)), (None, None));
+        let hard = Composition::new([(4, exact(1, 1))], []).unwrap();
+        let p = Precedence::new(&[formula(&[5]), hard, formula(&[])], FreshBase::Off).unwrap();
+        assert_eq!(p.blend(0), p.blend(2));
+        assert!(p.blend(0).is_some() && p.blend(0) != p.blend(1));
+    }
+
+    #[test]
+    fn doses_reach_from_1e_minus_100_to_1e100() {
+        let with = |dose: Exact| Composition::new([(0, exact(1, 1))], [(1, dose)]);
+        let large = |n: i64| Exact::new(BigInt::from(n) * BigInt::from(10).pow(99), 1.into());
+        let small = |n: i64| Exact::new(n.into(), BigInt::from(10).pow(101));
+        assert!(with(large(9)).is_ok() && with(small(15)).is_ok());
+        let refused = with(large(15)).unwrap_err();
+        assert_eq!(refused, PrecedenceError::OutOfRange { material: 1 });
+        assert_eq!(refused.code(), "precedence-out-of-range");
+        assert!(refused.help().contains("1e-100 to 1e100"));
+        assert!(with(small(5)).is_err());
+    }
+
     proptest! {
         #[test]
         fn ranks_agree_with_direct_comparison(

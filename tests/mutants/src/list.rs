@@ -1,0 +1,103 @@
+//! The committed list of survivors, the results of runs, and the table.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::Path;
+
+use serde_json::Value;
+
+/// Survivors by name: why no test could notice it, or `open`.
+pub fn survivors(path: &Path) -> BTreeMap<String, String> {
+    let text = fs::read_to_string(path).unwrap_or_default();
+    text.lines()
+        .filter(|line| !line.is_empty() && !line.starts_with("//"))
+        .map(|line| {
+            let (name, reason) = line
+                .rsplit_once(" | ")
+                .unwrap_or_else(|| panic!("{line}: a name, \" | \" and a reason"));
+            (name.to_owned(), reason.to_owned())
+        })
+        .collect()
+}
+
+/// Instead of a reason: the core's own tests miss it, the others do not.
+pub const ELSEWHERE: &str = "caught by tests/";
+
+/// Names of mutants that do not compile.
+pub fn dropped(path: &Path) -> BTreeSet<String> {
+    fs::read_to_string(path).unwrap_or_default().lines().map(str::to_owned).collect()
+}
+
+/// What is known of a mutant: its last outcome, of which sources, and whether the core's own tests missed it.
+pub struct Known {
+    pub outcome: String,
+    pub sources: String,
+    pub missed_by_unit: bool,
+}
+
+/// The results so far; a later line for a mutant replaces an earlier one.
+pub fn results(path: &Path) -> BTreeMap<String, Known> {
+    let text = fs::read_to_string(path).unwrap_or_default();
+    let mut all: BTreeMap<String, Known> = BTreeMap::new();
+    for line in text.lines().filter_map(|line| serde_json::from_str::<Value>(line).ok()) {
+        let field = |key: &str| line[key].as_str().map(str::to_owned);
+        let (Some(name), Some(outcome), Some(sources)) =
+            (field("mutant"), field("outcome"), field("sources"))
+        else {
+            continue;
+        };
+        let missed = matches!(outcome.as_str(), "missed" | "unreached");
+        let before = all.get(&name).is_some_and(|known| known.missed_by_unit);
+        let missed_by_unit = if sources.ends_with("-unit") { missed } else { before || missed };
+        all.insert(name, Known { outcome, sources, missed_by_unit });
+    }
+    all
+}
+
+/// The part of the core that a mutant is in: the module.
+pub fn part(name: &str) -> &str {
+    let end = name.find(['/', '.', ' ']).unwrap_or(name.len());
+    &name[..end]
+}
+
+/// Rows of the table, with a sum.
+#[derive(Default, Clone)]
+pub struct Row {
+    pub judged: usize,
+    pub caught: usize,
+    pub timeout: usize,
+    pub argued: usize,
+    pub open: usize,
+    pub not_mutated: usize,
+}
+
+impl Row {
+    fn add(&mut self, other: &Self) {
+        self.judged += other.judged;
+        self.caught += other.caught;
+        self.timeout += other.timeout;
+        self.argued += other.argued;
+        self.open += other.open;
+        self.not_mutated += other.not_mutated;
+    }
+}
+
+pub fn table(rows: &BTreeMap<String, Row>) -> String {
+    let mut text = String::from(
+        "| part | mutants | caught | missed (argued) | missed (open) | timeouts | not mutated |\n\
+         | --- | ---: | ---: | ---: | ---: | ---: | ---: |\n",
+    );
+    let mut sum = Row::default();
+    let mut line = |name: &str, row: &Row| {
+        text.push_str(&format!(
+            "| {name} | {} | {} | {} | {} | {} | {} |\n",
+            row.judged, row.caught, row.argued, row.open, row.timeout, row.not_mutated
+        ));
+    };
+    for (name, row) in rows {
+        line(&format!("`{name}`"), row);
+        sum.add(row);
+    }
+    line("all", &sum);
+    text
+}
