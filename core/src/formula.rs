@@ -138,6 +138,29 @@ pub struct Recipe {
     bases: usize,
 }
 
+/// Maximum number of formulas of one recipe. A recipe names all of them wherever it is shown.
+pub const MOST_FORMULAS: usize = 64;
+
+/// Maximum number of doses of one recipe.
+pub const MOST_DOSES: usize = 512;
+
+/// Refuses what no pot is made of before it is compared.
+fn check_counts(formulas: &[&Formula]) -> Result<(), FormulaError> {
+    let count = formulas.len();
+    if count > MOST_FORMULAS {
+        return Err(FormulaError::TooManyFormulas { count, most: MOST_FORMULAS });
+    }
+    let mut count = 0_usize;
+    for formula in formulas {
+        count = count.saturating_add(formula.doses.len()).saturating_add(formula.base.len());
+        if count > MOST_DOSES {
+            let formula = formula.name.clone();
+            return Err(FormulaError::TooManyDoses { formula, count, most: MOST_DOSES });
+        }
+    }
+    Ok(())
+}
+
 impl Recipe {
     /// Combines `formulas` into one recipe.
     ///
@@ -154,6 +177,7 @@ impl Recipe {
         materials: &Materials,
         system: System,
     ) -> Result<Self, FormulaError> {
+        check_counts(formulas)?;
         let base = Base::of(formulas, default_base, materials, system)?;
         let mut shares: Vec<(usize, Dosed)> = Vec::new();
         for (place, formula) in formulas.iter().enumerate() {

@@ -6,6 +6,7 @@ use super::{BookDocument, Format, MadeFrom, OpenPlan, OrdersDocument, PlanDocume
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::Plan;
+use crate::plan::budget::Budget;
 use crate::plan::day::Day;
 
 /// A shop's book, read once, checked, and ready to plan any number of days and to answer any number of requests. Its plans
@@ -52,8 +53,20 @@ impl LoadedBook {
     /// # Errors
     /// All faults of the orders, else of the plan.
     pub fn plan(&self, orders: OrdersDocument) -> Result<PlanDocument, Faults> {
+        self.plan_within(orders, &Budget::default())
+    }
+
+    /// Plans the day of an order list within `budget`.
+    ///
+    /// # Errors
+    /// Those of [`LoadedBook::plan`]; more pots or work than the budget allows, or that its caller stopped it.
+    pub fn plan_within(
+        &self,
+        orders: OrdersDocument,
+        budget: &Budget<'_>,
+    ) -> Result<PlanDocument, Faults> {
         let day = Day::resolve(&orders, &self.ready)?;
-        let plan = Plan::make(&self.ready, &day)?;
+        let plan = Plan::make_within(&self.ready, &day, budget)?;
         let made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
         Ok(PlanDocument { format: Format::V1, made_from, plan })
     }

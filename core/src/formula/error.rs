@@ -53,6 +53,26 @@ pub enum FormulaError {
         /// Its kind.
         kind: Kind,
     },
+    /// More formulas together than a pot is ever made of.
+    #[error("{count} formulas are combined, more than the {most} that one recipe may have.")]
+    TooManyFormulas {
+        /// Their number.
+        count: usize,
+        /// Maximum.
+        most: usize,
+    },
+    /// More doses than a pot is ever made of.
+    #[error(
+        "\"{formula}\" brings the doses to {count}, more than the {most} that one recipe may have."
+    )]
+    TooManyDoses {
+        /// The formula at which they become too many.
+        formula: String,
+        /// Their number.
+        count: usize,
+        /// Maximum.
+        most: usize,
+    },
     /// A dose per nothing.
     #[error("\"{0}\" does not say per how much base its doses are.")]
     NoPer(String),
@@ -104,6 +124,8 @@ impl Diagnose for FormulaError {
         Self::DosedTwice { .. } => "formula-dosed-twice",
         Self::BaseIsDosed { .. } => "formula-base-is-dosed",
         Self::BaseIsNoPlastisol { .. } => "formula-base-no-plastisol",
+        Self::TooManyFormulas { .. } => "formula-too-many",
+        Self::TooManyDoses { .. } => "formula-too-many-doses",
         Self::NoPer(_) => "formula-no-per",
         Self::ToBeFound(_) => "formula-to-be-found",
         Self::EmptyBase(_) => "formula-empty-base",
@@ -134,6 +156,12 @@ impl Diagnose for FormulaError {
                 "Name a plastisol as base and \"{material}\" among the doses, or give \"{material}\" the kind \"plastisol\"."
             )
             .into(),
+            Self::TooManyFormulas { most, .. } => {
+                format!("Combine at most {most}; write what belongs together as one formula.").into()
+            }
+            Self::TooManyDoses { most, .. } => {
+                format!("Keep to {most} doses; make a mix of some first, as a material of its own.").into()
+            }
             Self::NoPer(_) => "Add \"per\", such as \"per\": \"1 cup\".".into(),
             Self::ToBeFound(_) => {
                 "Write its doses into the book when a trial has found them. If it is the plain plastisol, name that as its \"base\".".into()

@@ -26,8 +26,8 @@ pub(super) struct Owed {
     /// Each with its place in the order list before, counted from 1; none of a new one.
     pub(super) lines: Vec<(Option<u32>, OrderLine)>,
     pub(super) not_made: Vec<NotMade>,
-    /// For each line before: the first for the same pieces.
-    pooled: Vec<u32>,
+    /// The first line before for the same pieces, and the place of a line that is owed; rising.
+    places: Vec<(u32, usize)>,
     /// Lines of which pieces were counted: line, good, still owed.
     counted: Vec<(usize, u32, u32)>,
 }
@@ -43,23 +43,26 @@ impl Owed {
         let mut owed = Self {
             lines: Vec::new(),
             not_made: Vec::new(),
-            pooled: Vec::new(),
+            places: Vec::new(),
             counted: Vec::new(),
         };
         let mut left: Vec<u32> = before.lines.iter().map(|line| line.pieces).collect();
-        let mut first: u32 = 1;
-        for line in &before.lines {
-            if line.pooled_with == first {
-                owed.pool(book, before, first, pots, now.good, &mut left);
-            }
-            first = first.saturating_add(1);
+        let mut by_kind: Vec<(u32, usize)> =
+            before.lines.iter().map(|line| line.pooled_with).zip(0..).collect();
+        by_kind.sort_unstable();
+        let still = shots_left(before.lines.len(), pots);
+        for kind in by_kind.chunk_by(|a, b| a.0 == b.0) {
+            let lines = kind.iter().filter_map(|&(_, at)| Some((at, before.lines.get(at)?)));
+            let first = kind.first().and_then(|&(first, _)| (first as usize).checked_sub(1));
+            let still = first.and_then(|first| still.get(first)).map_or(&[][..], Vec::as_slice);
+            owed.pool(book, lines.collect(), still, now.good, &mut left);
         }
         let is_broken = |mold: &str| now.broken_molds.iter().any(|broken| broken.0 == mold);
         let each = (1_u32..).zip(&before.lines).zip(&left);
         for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
             let makes = left > 0 && !is_broken(&line.mold);
-            owed.pooled.push(line.pooled_with);
             if makes {
+                owed.places.push((line.pooled_with, owed.lines.len()));
                 owed.lines.push((Some(number), rest_of(written, line, left)));
             } else if left > 0 {
                 owed.not_made.push(NotMade {
@@ -70,6 +73,7 @@ impl Owed {
                 });
             }
         }
+        owed.places.sort_unstable();
         for line in now.more {
             owed.lines.push((None, line.clone()));
         }
@@ -80,21 +84,17 @@ impl Owed {
     fn pool(
         &mut self,
         book: &Book,
-        plan: &Plan,
-        first: u32,
-        pots: &[PotNow<'_>],
+        mut lines: Vec<(usize, &PlannedLine)>,
+        still: &[u32],
         good: &[GoodEntry],
         left: &mut [u32],
     ) {
-        let lines = plan.lines.iter().enumerate();
-        let mut lines: Vec<(usize, &PlannedLine)> =
-            lines.filter(|(_, line)| line.pooled_with == first).collect();
         let Some(mold) = lines.first().map(|(_, line)| line.mold.clone()) else { return };
         let Some(mold) = book.molds.iter().find(|known| known.name == mold) else { return };
         lines.sort_by(|(_, a), (_, b)| {
             (a.promised.is_none(), &a.promised).cmp(&(b.promised.is_none(), &b.promised))
         });
-        let made = made(mold, book, first, pots, &lines, good);
+        let made = made(mold, book, still, &lines, good);
         for (cavities, (mut made, was_counted)) in mold.cavities.iter().zip(made) {
             for &(place, line) in lines.iter().filter(|(_, line)| line.shape == cavities.shape) {
                 let Some(left) = left.get_mut(place) else { continue };
@@ -110,12 +110,9 @@ impl Owed {
 
     /// The place, counted from 1, of a line for the same pieces as line `first` before; `None` if nothing of them is owed.
     pub(super) fn place_of(&self, first: u32) -> Option<u32> {
-        let same = |number: u32| {
-            let pooled = (number as usize).checked_sub(1).and_then(|place| self.pooled.get(place));
-            pooled == Some(&first)
-        };
-        let mut lines = (1_u32..).zip(&self.lines);
-        lines.find(|(_, (number, _))| number.is_some_and(same)).map(|(place, _)| place)
+        let at = self.places.partition_point(|&(kind, _)| kind < first);
+        let &(_, place) = self.places.get(at).filter(|&&(kind, _)| kind == first)?;
+        u32::try_from(place.saturating_add(1)).ok()
     }
 
     /// Sentences on lines of which pieces were counted.
@@ -146,12 +143,11 @@ impl Owed {
 fn made(
     mold: &Mold,
     book: &Book,
-    first: u32,
-    pots: &[PotNow<'_>],
+    still: &[u32],
     lines: &[(usize, &PlannedLine)],
     good: &[GoodEntry],
 ) -> Vec<(u32, bool)> {
-    let left = shots_left(first, pots);
+    let left = still.iter().copied().max().unwrap_or(0);
     let of_shape = |shape: &Option<String>| {
         let shape = shape.clone();
         lines.iter().filter(move |(_, line)| line.shape == shape)
@@ -180,24 +176,27 @@ fn made(
     .collect()
 }
 
-/// Shots of a kind of pieces that are still to come: of a laminated piece those of the layer that has most left.
-fn shots_left(first: u32, pots: &[PotNow<'_>]) -> u32 {
-    let mut left: Vec<u32> = Vec::new();
+/// Shots that are still to come, by line and layer; a laminated piece takes those of the layer that has most left.
+fn shots_left(lines: usize, pots: &[PotNow<'_>]) -> Vec<Vec<u32>> {
+    let mut left: Vec<Vec<u32>> = Vec::new();
+    left.resize(lines, Vec::new());
     for pot in pots {
         let stages = pot.planned.map_or(&[][..], |pot| &pot.stages);
         let draws =
             stages.iter().zip(&pot.shot).flat_map(|(stage, shot)| stage.draws.iter().zip(shot));
-        for (draw, shot) in draws.filter(|(draw, _)| draw.line == first) {
+        for (draw, shot) in draws {
+            let line = (draw.line as usize).checked_sub(1).and_then(|line| left.get_mut(line));
+            let Some(layers) = line else { continue };
             let layer = (draw.layer as usize).saturating_sub(1);
-            if left.len() <= layer {
-                left.resize(layer.saturating_add(1), 0);
+            if layers.len() <= layer {
+                layers.resize(layer.saturating_add(1), 0);
             }
-            let sum = left.get_mut(layer);
+            let sum = layers.get_mut(layer);
             let shots = draw.shots.saturating_sub(*shot);
             sum.into_iter().for_each(|sum| *sum = sum.saturating_add(shots));
         }
     }
-    left.into_iter().max().unwrap_or(0)
+    left
 }
 
 /// The most pieces of each shape, no more than were `ordered`, that so many shots can promise.

@@ -13,7 +13,11 @@ pub(crate) fn nearest<'a>(
         return None;
     }
     candidates
-        .filter(|candidate| candidate.chars().count() < LONGEST)
+        // Each letter that one has more is an edit, and more than the limit below are never near.
+        .filter(|candidate| {
+            let other = candidate.chars().take(LONGEST).count();
+            other < LONGEST && other.abs_diff(length).saturating_mul(3) <= length.max(3)
+        })
         .map(|candidate| (edit_distance(word, candidate), candidate))
         .min()
         .filter(|(distance, _)| distance.saturating_mul(3) <= length.max(3))

@@ -71,6 +71,11 @@ pub(super) fn assign<'a>(
     for recipe in *recipes {
         compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
+    // The formulas are compared in pairs, 64 at a time.
+    let pairs = compositions.len().saturating_mul(compositions.len()) / 64;
+    if !workshop.budget.spend(pairs) {
+        workshop.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
+    }
     let precedence = Precedence::new(&compositions, fresh_base);
     let precedence = precedence.map_err(|error| (None, error.into()))?;
     let cups = cups.iter().map(|cup| split::Cup {
@@ -92,7 +97,7 @@ pub(super) fn assign<'a>(
     };
     let layers = &taken.rest;
     let wanted = wanted(layers, workshop).map_err(|error| (None, error))?;
-    let split = split::split(&wanted, &precedence, &limits)
+    let split = split::split_within(&wanted, &precedence, &limits, workshop.budget)
         .map_err(|error| in_words(error, layers, workshop))?;
     let further = assigned(split, layers, recipes);
     let Assigned { pots, work, proof } = further.after(taken.pots.len());

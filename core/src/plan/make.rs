@@ -7,6 +7,7 @@ use alloc::vec::Vec;
 use super::Plan;
 use super::assign::{Assigned, At, Layer, assign};
 use super::borrowed::borrowed;
+use super::budget::Budget;
 use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
 use super::describe;
@@ -15,7 +16,7 @@ use super::pot::{PotError, Shots, Workshop, shots};
 use super::precedence::FreshBase;
 use super::process;
 use super::shelf::Leftover;
-use super::split::Proof;
+use super::split::{Proof, SplitError};
 use super::stock::stock;
 use super::there::{self, Taken};
 use super::tool_names::ToolNames;
@@ -30,6 +31,14 @@ impl Plan {
     /// larger than the injector, a pot that no cup holds or in which the bench cannot dose, and, if the book limits heats,
     /// a shot that takes longer than a pot stays hot.
     pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
+        Self::make_within(book, day, &Budget::default())
+    }
+
+    /// Plans `day` in the shop of `book` within `budget`.
+    ///
+    /// # Errors
+    /// As [`Plan::make`]; more pots or work than the budget allows, or that its caller stopped it.
+    pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
         let mut faults = Vec::new();
         let Pooled { recipes, batches } = pool(book, day, &mut faults);
         let keep = |batch| {
@@ -49,6 +58,7 @@ impl Plan {
             cups: PotCup::all(book),
             recipes: &recipes,
             shots: &shots,
+            budget,
         };
         let laid_out = |one_stage| workshop.lay_out(&workshop.take(&day.pots, one_stage));
         let laid_out = match laid_out(false) {
@@ -114,6 +124,10 @@ impl<'a> Workshop<'a> {
         let mut apart = Vec::new();
         let mut built = Vec::new();
         while let Some(draft) = assigned.pots.get(built.len()) {
+            let stages = draft.stages.len();
+            if !self.budget.spend(stages) {
+                self.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
+            }
             match self.build(draft) {
                 Ok(pot) => built.push(Some(pot)),
                 Err(error)

@@ -4,6 +4,7 @@
 mod assign;
 mod bits;
 pub mod borrowed;
+pub mod budget;
 pub mod correction;
 pub mod cost;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals

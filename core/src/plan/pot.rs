@@ -14,6 +14,7 @@ pub(super) use self::base::{OffMark, OffMarks};
 pub(crate) use self::error::PotError;
 use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
+use super::budget::Budget;
 use super::day::{Batch, DayRecipe};
 use super::layout::{PotCup, PotLayout};
 use super::one_or_more::OneOrMore;
@@ -70,6 +71,7 @@ pub(super) struct Workshop<'a> {
     pub(super) cups: Vec<PotCup>,
     pub(super) recipes: &'a [Rc<DayRecipe<'a>>],
     pub(super) shots: &'a [Shots<'a>],
+    pub(super) budget: &'a Budget<'a>,
 }
 
 /// Why a pot is `mix` though its orders need less.

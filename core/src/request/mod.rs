@@ -92,7 +92,7 @@ pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
 pub use open::Open;
-pub use plan::PlanRequest;
+pub use plan::{BudgetEntry, PlanRequest};
 pub use record::{RecordDocument, RecordRequest};
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};

@@ -5,6 +5,22 @@ use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::fault::Faults;
+use crate::json::entry::entry;
+use crate::json::reader::Count;
+use crate::plan::budget::{Budget, DEFAULT_POTS, DEFAULT_WORK};
+
+entry! {
+    /// What the plan may take; a day that takes more is refused with the number of pots, or where the work ended.
+    pub struct BudgetEntry {
+        required {}
+        optional {
+            /// Maximum number of pots that it begins. Default: 5000. Example: `200`.
+            pots: Count,
+            /// Maximum work, in thousands of steps: looks at a stage of a pot. Default: 50000. Example: `1000`.
+            thousand_steps: Count,
+        }
+    }
+}
 
 request! {
     /// Asks for the plan of a day.
@@ -14,6 +30,7 @@ request! {
         }
         optional {
             book: BookDocument,
+            budget: BudgetEntry,
         }
     }
 }
@@ -24,6 +41,13 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(self, open: Open<'_>) -> Result<PlanDocument, Faults> {
-        open.book(self.book)?.plan(self.orders).map_err(|faults| faults.below("/orders"))
+        let given = self.budget.as_ref();
+        let work = given.and_then(|one| one.thousand_steps);
+        let work = work.map_or(DEFAULT_WORK, |thousands| u64::from(thousands.0) * 1000);
+        let pots = given.and_then(|one| one.pots).map_or(DEFAULT_POTS, |pots| pots.0);
+        let budget = Budget::new().pots(pots).work(work);
+        open.book(self.book)?
+            .plan_within(self.orders, &budget)
+            .map_err(|faults| faults.below("/orders"))
     }
 }

@@ -18,6 +18,9 @@ pub(super) struct Bound {
 
 pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     let fills: Vec<Alone> = problem.formulas.iter().map(|f| alone(problem, f)).collect();
+    // Before the work begins: what one formula fills by itself, no plan has fewer of.
+    let most = fills.iter().map(|alone| alone.pots).max().unwrap_or(0);
+    problem.budget.check_pots(most as usize, true)?;
     let total = fills.iter().fold(0_u32, |sum, alone| sum.saturating_add(alone.pots));
     if total > MOST_POTS {
         return Err(SplitError::TooManyPots);
@@ -40,6 +43,7 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     if let Some(layers) = layers.filter(|l| l.pots() > lower(&reasons)) {
         reasons = vec![layers];
     }
+    problem.budget.check_pots(lower(&reasons), true)?;
     Ok(Bound { lower: lower(&reasons), reasons, chains: cover.chains })
 }
 

@@ -9,6 +9,7 @@ use uom::si::time::second;
 use super::{MOST_POTS, Wanted};
 use crate::codes::codes;
 use crate::fault::Diagnose;
+use crate::plan::budget::BudgetError;
 use crate::plan::cover::CoverError;
 use crate::quantity::{Mass, Time};
 
@@ -121,6 +122,9 @@ pub enum SplitError {
     /// The order of formulas could not be covered.
     #[error(transparent)]
     Cover(#[from] CoverError),
+    /// More than the budget allows, or stopped.
+    #[error(transparent)]
+    Budget(#[from] BudgetError),
     /// The pots found wait for each other: a defect of this library.
     #[error("The pots found wait for each other.")]
     Deadlock,
@@ -157,6 +161,7 @@ impl Diagnose for SplitError {
         Self::NoHeat => "split-no-heat",
         Self::TooManyPots => "split-too-many-pots",
         Self::Cover(cover) => cover.code(),
+        Self::Budget(error) => error.code(),
         Self::Deadlock => "split-deadlock",
     }
 
@@ -191,6 +196,7 @@ impl Diagnose for SplitError {
             Self::NoHeat => "Allow at least one heat.".into(),
             Self::TooManyPots => "Plan fewer orders at a time, or use a larger vessel.".into(),
             Self::Cover(cover) => cover.help(),
+            Self::Budget(error) => error.help(),
             Self::Deadlock => "Please report the orders that led here.".into(),
         }
     }

@@ -61,6 +61,7 @@ pub use error::SplitError;
 
 use self::load::Load;
 use self::problem::{Problem, Take};
+use super::budget::Budget;
 use super::precedence::Precedence;
 use super::sequence::{self, Sequence, SequenceError, Stage, Vessel};
 use crate::process::clock::Hot;
@@ -293,16 +294,33 @@ pub fn split(
     precedence: &Precedence,
     limits: &Limits<'_>,
 ) -> Result<Split, SplitError> {
-    let mut problem = Problem::new(wanted, precedence, limits, u32::MAX)?;
+    split_within(wanted, precedence, limits, &Budget::new().pots(u32::MAX).work(u64::MAX))
+}
+
+/// The same within `budget`.
+///
+/// # Errors
+///
+/// As [`split`]; more pots or work than the budget allows.
+pub fn split_within(
+    wanted: &[Wanted],
+    precedence: &Precedence,
+    limits: &Limits<'_>,
+    budget: &Budget<'_>,
+) -> Result<Split, SplitError> {
+    let new = |most_shots| Problem::new(wanted, precedence, (limits, budget), most_shots);
+    let mut problem = new(u32::MAX)?;
     let bound = bound::bound(&problem)?;
     let (mut loads, searched) = search::fewest(&problem, &bound);
     let divisible = problem.sessions.iter().any(|session| session.shots > 1);
     if loads.len() > bound.lower && divisible && shots(wanted) <= EXACT_PORTIONS as u64 {
-        let mut single = Problem::new(wanted, precedence, limits, 1)?;
+        let mut single = new(1)?;
         if let Some(fewer) = search::fewer(&mut single, bound.lower, loads.len()) {
             (problem, loads) = (single, fewer);
         }
     }
+    budget.check()?;
+    budget.check_pots(loads.len(), false)?;
     let mut pots: Vec<Pot> = loads.iter().map(Load::pot).collect();
     let work = work::order(&problem, &loads, &mut pots)?;
     let proof = Proof { lower: bound.lower, found: pots.len(), reasons: bound.reasons, searched };

@@ -9,6 +9,7 @@ use super::reheats::full;
 use super::{Cup, Limits, MOST_POTS, SplitError, Wanted};
 use crate::batch::undrawn;
 use crate::plan::bits::Bits;
+use crate::plan::budget::Budget;
 use crate::plan::precedence::{FreshBase, Precedence};
 use crate::plan::sequence::{fits, is_mass, kg, mass};
 use crate::process::clock::Hot;
@@ -36,6 +37,7 @@ pub(super) struct Problem<'a> {
     /// Formulas of the day, by place, each with its plain draws.
     pub(super) formulas: Vec<Formula>,
     pub(super) sessions: Vec<Session>,
+    pub(super) budget: &'a Budget<'a>,
 }
 
 /// A cup's room; masses in kg.
@@ -127,7 +129,7 @@ impl<'a> Problem<'a> {
     pub(super) fn new(
         wanted: &'a [Wanted],
         precedence: &'a Precedence,
-        limits: &Limits<'_>,
+        (limits, budget): (&Limits<'_>, &'a Budget<'a>),
         most_shots: u32,
     ) -> Result<Self, SplitError> {
         check_limits(precedence, limits)?;
@@ -145,6 +147,7 @@ impl<'a> Problem<'a> {
             most_base: 0.0,
             formulas: Vec::new(),
             sessions: Vec::new(),
+            budget,
         };
         for (stage, w) in wanted.iter().enumerate() {
             problem.check_stage(stage, w)?;

@@ -104,17 +104,26 @@ impl<'a> Given<'_, 'a> {
         all.saturating_sub(self.taken.get(shots).copied().unwrap_or(all))
     }
 
+    /// Order lines, rising, each with the place of its batch.
+    fn batches(&self) -> Vec<(usize, usize)> {
+        let mut all = Vec::new();
+        for (place, shots) in self.workshop.shots.iter().enumerate() {
+            all.extend(shots.batch.lines.iter().map(|line| (line.number, place)));
+        }
+        all.sort_unstable();
+        all
+    }
+
     /// Gives each pot the shots that the plan before had for it.
     fn planned(&mut self) {
         // Layers of one piece that several pots had are shot together, where they had as many shots of it.
+        let batches = self.batches();
         for pot in 0..self.pots.len() {
             let Some(there) = self.pots.get(pot).map(|pot| pot.there) else { continue };
             for &DrawThere { line, layer, shots } in &there.draws {
-                let of =
-                    self.workshop.shots.iter().position(|shots| {
-                        shots.batch.lines.iter().any(|known| known.number == line)
-                    });
-                let Some(of) = of.map(|shots| Of { shots, layer }) else { continue };
+                let known = batches.binary_search_by_key(&line, |&(line, _)| line).ok();
+                let Some(&(_, shots_of)) = known.and_then(|at| batches.get(at)) else { continue };
+                let of = Of { shots: shots_of, layer };
                 let Some((batch, _)) = self.at(of) else { continue };
                 if !batch.batch.is_laminated() {
                     let shots = shots.min(self.left(of.shots));

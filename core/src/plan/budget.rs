@@ -1,0 +1,219 @@
+//! What a plan may take: pots, and work as a count of steps; and a way to stop it.
+//!
+//! A step is a look at one stage of one pot, or 64 pairs of formulas that are compared. Steps are counted, not timed, so
+//! that the same day is refused, or planned, on every machine; a million steps take some seconds at most.
+
+use alloc::borrow::Cow;
+use alloc::format;
+use core::cell::Cell;
+
+use crate::fault::Diagnose;
+
+/// Default for the number of pots: far more than a shop pours in a day.
+pub const DEFAULT_POTS: u32 = 5_000;
+
+/// Default for the work, in steps: a day of 10 000 order lines over 500 formulas takes a tenth of it.
+pub const DEFAULT_WORK: u64 = 50_000_000;
+
+/// After this number of steps the caller is asked whether to stop.
+const STEPS_A_LOOK: u64 = 1_024;
+
+/// Limits of one plan, and what it has taken of them. Memory grows with the pots, by some 30 kB each.
+///
+/// ```
+/// use pourwright::plan::budget::Budget;
+///
+/// let budget = Budget::new().pots(200).work(1_000_000).stop_if(&|| false);
+/// assert_eq!(budget.spent(), 0);
+/// ```
+pub struct Budget<'a> {
+    pots: u32,
+    work: u64,
+    stop: Option<&'a dyn Fn() -> bool>,
+    spent: Cell<u64>,
+    stopped: Cell<bool>,
+}
+
+impl Default for Budget<'_> {
+    fn default() -> Self {
+        Self {
+            pots: DEFAULT_POTS,
+            work: DEFAULT_WORK,
+            stop: None,
+            spent: Cell::new(0),
+            stopped: Cell::new(false),
+        }
+    }
+}
+
+impl<'a> Budget<'a> {
+    /// [`DEFAULT_POTS`] and [`DEFAULT_WORK`], and nothing that stops it.
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// Maximum number of pots that the plan begins.
+    #[must_use]
+    pub fn pots(self, pots: u32) -> Self {
+        Self { pots, ..self }
+    }
+
+    /// Maximum work, in steps.
+    #[must_use]
+    pub fn work(self, work: u64) -> Self {
+        Self { work, ..self }
+    }
+
+    /// Asks `stop` from time to time; the plan ends with a fault when it says `true`.
+    #[must_use]
+    pub fn stop_if(self, stop: &'a dyn Fn() -> bool) -> Self {
+        Self { stop: Some(stop), ..self }
+    }
+
+    /// Steps so far.
+    #[must_use]
+    pub fn spent(&self) -> u64 {
+        self.spent.get()
+    }
+
+    /// Counts `steps`. Whether the plan may go on.
+    pub(super) fn spend(&self, steps: usize) -> bool {
+        let before = self.spent.get();
+        if self.stopped.get() || before > self.work {
+            return false;
+        }
+        let after = before.saturating_add(steps as u64);
+        self.spent.set(after);
+        if before / STEPS_A_LOOK != after / STEPS_A_LOOK && self.stop.is_some_and(|stop| stop()) {
+            self.stopped.set(true);
+        }
+        !self.stopped.get() && after <= self.work
+    }
+
+    /// The fault, if the plan may not go on.
+    pub(super) fn check(&self) -> Result<(), BudgetError> {
+        if self.stopped.get() {
+            return Err(BudgetError::Stopped);
+        }
+        if self.spent.get() > self.work {
+            return Err(BudgetError::Work { work: self.work });
+        }
+        Ok(())
+    }
+
+    /// The fault, if these pots are too many.
+    pub(super) fn check_pots(&self, pots: usize, at_least: bool) -> Result<(), BudgetError> {
+        if pots > self.pots as usize {
+            return Err(BudgetError::Pots { pots, at_least, allowed: self.pots });
+        }
+        Ok(())
+    }
+}
+
+/// Why a plan ended before it was made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum BudgetError {
+    /// More pots than the budget allows.
+    #[error("The day takes {}{pots} pots; the budget of this plan is {allowed}.",
+        if *.at_least { "at least " } else { "" })]
+    Pots {
+        /// Number of pots.
+        pots: usize,
+        /// Whether no plan takes fewer; else the plan that was found takes them.
+        at_least: bool,
+        /// Maximum.
+        allowed: u32,
+    },
+    /// More work than the budget allows.
+    #[error("The plan takes more than the {work} steps of work of its budget.")]
+    Work {
+        /// Maximum, in steps.
+        work: u64,
+    },
+    /// The caller stopped it.
+    #[error("The plan was stopped before it was finished.")]
+    Stopped,
+}
+
+impl Diagnose for BudgetError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::Pots { .. } => "budget-pots",
+            Self::Work { .. } => "budget-work",
+            Self::Stopped => "plan-stopped",
+        }
+    }
+
+    fn help(&self) -> Cow<'static, str> {
+        match self {
+            Self::Pots { pots, .. } => format!(
+                "Check the number of pieces. If it is right, split the orders over several days, use a larger cup, or allow \
+                 the pots: \"budget\": {{ \"pots\": {pots} }}."
+            )
+            .into(),
+            Self::Work { work } => format!(
+                "Split the orders over several days, or allow more work: \"budget\": {{ \"thousand_steps\": {} }}.",
+                work.saturating_mul(2) / 1000
+            )
+            .into(),
+            Self::Stopped => "Plan again when there is time for it.".into(),
+        }
+    }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+
+    /// The code and message of the fault of a day of `pieces` within `budget`.
+    fn refused(
+        pieces: u32,
+        budget: &Budget<'_>,
+    ) -> Option<(alloc::string::String, alloc::string::String)> {
+        let book = book_from_text(BOOK).unwrap();
+        let line = format!(r#"{{ "order": "1", "product": "sky worm", "pieces": {pieces} }}"#);
+        let day = orders_from_text(&orders(&line), &book).unwrap();
+        let faults = Plan::make_within(&book, &day, budget).err()?;
+        faults.iter().next().map(|fault| (fault.code.to_string(), fault.message.to_string()))
+    }
+
+    use alloc::string::ToString;
+
+    #[test]
+    fn too_many_pots_are_refused_before_the_work_begins() {
+        let budget = Budget::new().pots(10);
+        let (code, message) = refused(1_000_000, &budget).unwrap();
+        assert_eq!(code, "budget-pots");
+        assert!(message.starts_with("The day takes at least "), "{message}");
+        assert!(budget.spent() < 1_000, "{}", budget.spent());
+        assert_eq!(refused(30, &budget), None);
+    }
+
+    #[test]
+    fn work_is_counted_and_ends() {
+        let all = Budget::new();
+        assert_eq!(refused(2_000, &all), None);
+        assert!(all.spent() > 10);
+        let exact = Budget::new().work(all.spent());
+        assert_eq!(refused(2_000, &exact), None);
+        let less = Budget::new().work(all.spent() - 1);
+        assert_eq!(refused(2_000, &less).unwrap().0, "budget-work");
+    }
+
+    #[test]
+    fn a_plan_is_stopped_where_its_caller_says_so() {
+        let looks = Cell::new(0);
+        let stop = || {
+            looks.set(looks.get() + 1);
+            looks.get() > 1
+        };
+        let budget = Budget::new().pots(20_000).stop_if(&stop);
+        assert_eq!(refused(200_000, &budget).unwrap().0, "plan-stopped");
+        assert_eq!(looks.get(), 2);
+    }
+}
