@@ -8,6 +8,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 
 use super::reader::Node;
+use crate::codes::code;
 use crate::fault::Fault;
 
 /// What is wrong with a character of a name.
@@ -78,7 +79,7 @@ pub(super) fn report_alike<'a>(
         let look = looks(name);
         if let Some(first) = seen.get(&look) {
             faults.push(Fault {
-                code: "names-alike".into(),
+                code: code!("names-alike").into(),
                 path: node.path.key(name).to_string(),
                 message: format!("\"{name}\" looks like \"{first}\", which is here, too."),
                 help: "Keep one of the two, or give them names that differ in more than case and spaces.".into(),

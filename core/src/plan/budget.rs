@@ -7,6 +7,7 @@ use alloc::borrow::Cow;
 use alloc::format;
 use core::cell::Cell;
 
+use crate::codes::codes;
 use crate::fault::Diagnose;
 
 /// Default for the number of pots: far more than a shop pours in a day.
@@ -138,12 +139,10 @@ pub enum BudgetError {
 }
 
 impl Diagnose for BudgetError {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::Pots { .. } => "budget-pots",
-            Self::Work { .. } => "budget-work",
-            Self::Stopped => "plan-stopped",
-        }
+    codes! {
+        Self::Pots { .. } => "budget-pots",
+        Self::Work { .. } => "budget-work",
+        Self::Stopped => "plan-stopped",
     }
 
     fn help(&self) -> Cow<'static, str> {

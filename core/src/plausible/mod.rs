@@ -14,6 +14,7 @@ use alloc::string::String;
 use core::fmt;
 
 pub use self::table::Quantity;
+use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{PlainUnit, Range, Shown};
 use crate::quantity::System;
@@ -45,11 +46,9 @@ pub enum Implausible {
 }
 
 impl Diagnose for Implausible {
-    fn code(&self) -> &'static str {
-        match self {
-            Self::CannotBe { .. } => "cannot-be",
-            Self::Unlikely { .. } => "unlikely",
-        }
+    codes! {
+        Self::CannotBe { .. } => "cannot-be",
+        Self::Unlikely { .. } => "unlikely",
     }
 
     fn help(&self) -> Cow<'static, str> {

@@ -61,7 +61,7 @@ impl Resolver {
         }
         if !is_date(day) {
             self.fault(
-                "not-a-date",
+                code!("not-a-date"),
                 &At("/day"),
                 &format_args!("\"{day}\" is not a day of the calendar."),
                 &"Write year-month-day, such as \"2027-03-05\" (ISO 8601), or a name that is no date, such as \"Tuesday\".",
@@ -76,7 +76,7 @@ impl Resolver {
                 continue;
             };
             self.fault(
-                "made-after-day",
+                code!("made-after-day"),
                 &shelf.index(index).key("made"),
                 &format_args!("It was made on {made}, after {day}, the day of these orders."),
                 &"Check the two dates, and their years.",
