@@ -165,6 +165,7 @@ registry! {
     plan::errors::SequenceError,
     plan::errors::SplitError,
     plan::errors::WeighError,
+    #[cfg(feature = "document")]
     plausible::Implausible,
     price::PriceError,
     process::atmosphere::AtmosphereError,

@@ -493,6 +493,11 @@ export interface BalanceEntry {
    */
   reads: MeasuredAmount
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
    */
   to?: MeasuredAmount | null
@@ -547,6 +552,11 @@ export interface BenchEntry {
    */
   spoons?: MeasuredAmount[] | null
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * How unsure the tools are. Default: that of each field.
    */
   uncertainty?: ToolUncertaintyEntry | null
@@ -596,6 +606,11 @@ export interface CupEntry {
    * Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
    */
   specific_heat?: MeasuredAmount | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * The injectors: all alike.
@@ -619,6 +634,11 @@ export interface InjectorEntry {
    * Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`.
    */
   keeps?: MeasuredAmount | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
@@ -671,6 +691,11 @@ export interface OvenEntry {
    */
   step?: MeasuredAmount | null
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * How far the thermometer may be off. Default: 2 K. Example: `"1 K"`.
    */
   thermometer?: MeasuredAmount | null
@@ -707,6 +732,11 @@ export interface CoolsEntry {
    */
   room?: MeasuredAmount | null
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * The time between them. Example: `"150 s"`.
    */
   time: MeasuredAmount
@@ -738,6 +768,11 @@ export interface TimingEntry {
    * `"100 %"`.
    */
   setting?: Percent | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
   /**
    * How long the oven ran. Example: `"236 s"`.
    */
@@ -1001,6 +1036,11 @@ export interface BookDocument {
    * `altitude`; not known without one. Example: `"27.7 inHg"`.
    */
   station_pressure?: MeasuredAmount | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * Cost of a day in addition to its materials.
@@ -1049,6 +1089,11 @@ export interface CostingEntry {
    * Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
    */
   rate?: Price | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * Something that goes into each pack.
@@ -1104,6 +1149,11 @@ export interface FormulaEntry {
    * `"1 cup"`.
    */
   per?: Amount | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * How the shop works.
@@ -1150,6 +1200,11 @@ export interface LimitsEntry {
    * Use of the sprues. Default: `"keep"`. Example: `"melt-again"`.
    */
   sprues?: Sprues | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
   /**
    * Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no
    * source). Example: `"3 %"`.
@@ -1272,6 +1327,11 @@ export interface MaterialEntry {
    */
   specific_heat_rise?: Sourced | null
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * Of a flake: thickness of its film. Default: not known. Example: `"50 um"`.
    */
   thickness?: MeasuredAmount | null
@@ -1315,6 +1375,11 @@ export interface BudgetEntry {
   ext?: {
     [k: string]: unknown
   } | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
   /**
    * Time at the reference temperature. Example: `"45 min"`.
    */
@@ -1366,6 +1431,11 @@ export interface MeasuredHardnessEntry {
    * The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to 5 stiff"`.
    */
   scale: Name
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * A reading.
@@ -1450,6 +1520,11 @@ export interface MoldEntry {
    */
   sprue?: MeasuredAmount | null
   /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
+  /**
    * Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`.
    */
   top?: MeasuredAmount | null
@@ -1480,6 +1555,11 @@ export interface CavityEntry {
   ext?: {
     [k: string]: unknown
   } | null
+  /**
+   * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+   * `false`, a number that looks like a slip is refused. Example: `true`.
+   */
+  sure?: boolean | null
 }
 /**
  * The water that a cavity holds, weighed in air.
@@ -1695,6 +1775,25 @@ export interface Shown {
    * The number.
    */
   value: number
+}
+/**
+ * What the plan may take; a day that takes more is refused with the number of pots, or where the work ended.
+ */
+export interface BudgetEntry2 {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  } | null
+  /**
+   * Maximum number of pots that it begins. Default: 5000. Example: `200`.
+   */
+  pots?: Count | null
+  /**
+   * Maximum work, in thousands of steps: looks at a stage of a pot. Default: 50000. Example: `1000`.
+   */
+  thousand_steps?: Count | null
 }
 /**
  * How a piece sinks, with its hook: a model value between bounds.
@@ -7229,6 +7328,10 @@ export interface PlanRequest {
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
   book?: BookDocument | null
+  /**
+   * What the plan may take before it is refused. Unit: none; maximum pots and work of the plan. Default: 5000 pots and 50 million steps.
+   */
+  budget?: BudgetEntry2 | null
   calculate: 'plan'
   /**
    * An embedding program's own data; carried through untouched.

@@ -191,6 +191,9 @@ BalanceEntry = TypedDict("BalanceEntry", {
     "from": "NotRequired[MeasuredAmount | None]",
     # Step of its display. Example: `"0.1 g"`.
     "reads": "MeasuredAmount",
+    # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    # `false`, a number that looks like a slip is refused. Example: `true`.
+    "sure": "NotRequired[bool | None]",
     # Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
     "to": "NotRequired[MeasuredAmount | None]",
 })
@@ -292,6 +295,10 @@ class BenchEntry(TypedDict):
     spoons: NotRequired[list[MeasuredAmount] | None]
     """Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
     uncertainty: NotRequired[ToolUncertaintyEntry | None]
     """How unsure the tools are. Default: that of each field."""
 
@@ -389,6 +396,10 @@ class BookDocument(TypedDict):
     """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
     known without one. Example: `"27.7 inHg"`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
 
 class BookQuestion(TypedDict):
     """A day or a trend to look at."""
@@ -433,6 +444,9 @@ BudgetEntry = TypedDict("BudgetEntry", {
     "at": "MeasuredAmount",
     # An embedding program's own data; carried through untouched.
     "ext": "NotRequired[dict[str, Any] | None]",
+    # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    # `false`, a number that looks like a slip is refused. Example: `true`.
+    "sure": "NotRequired[bool | None]",
     # Time at the reference temperature. Example: `"45 min"`.
     "time": "MeasuredAmount",
     # The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example: `"2 %"`.
@@ -588,6 +602,10 @@ class CavityEntry(TypedDict):
 
     ext: NotRequired[dict[str, Any] | None]
     """An embedding program's own data; carried through untouched."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
 
 class Change(TypedDict):
@@ -756,6 +774,9 @@ CoolsEntry = TypedDict("CoolsEntry", {
     "mix": "Amount",
     # Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
     "room": "NotRequired[MeasuredAmount | None]",
+    # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    # `false`, a number that looks like a slip is refused. Example: `true`.
+    "sure": "NotRequired[bool | None]",
     # The time between them. Example: `"150 s"`.
     "time": "MeasuredAmount",
     # The second reading. Example: `"320 °F"`.
@@ -888,6 +909,10 @@ class CostingEntry(TypedDict):
     rate: NotRequired[Price | None]
     """Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
 
 class CupEntry(TypedDict):
     """A cup."""
@@ -917,6 +942,10 @@ class CupEntry(TypedDict):
 
     specific_heat: NotRequired[MeasuredAmount | None]
     """Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
 
 class DayCost(TypedDict):
@@ -1279,6 +1308,10 @@ class FormulaEntry(TypedDict):
     """Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example: `"1
     cup"`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
 
 class Found(TypedDict):
     """What weighed pieces show of their mold, once the mix is known."""
@@ -1588,6 +1621,10 @@ class InjectorEntry(TypedDict):
     keeps: NotRequired[MeasuredAmount | None]
     """Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
 
 class Jar(TypedDict):
     """A leftover for the shelf."""
@@ -1716,6 +1753,10 @@ class LimitsEntry(TypedDict):
 
     sprues: NotRequired[Sprues | None]
     """Use of the sprues. Default: `"keep"`. Example: `"melt-again"`."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
     tolerance: NotRequired[Percent | None]
     """Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no source).
@@ -1887,6 +1928,10 @@ class MaterialEntry(TypedDict):
     """Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example: `"0.0012
     1/K"`."""
 
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
+
     thickness: NotRequired[MeasuredAmount | None]
     """Of a flake: thickness of its film. Default: not known. Example: `"50 um"`."""
 
@@ -1961,6 +2006,10 @@ class MeasuredHardnessEntry(TypedDict):
     scale: Name
     """The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to
     5 stiff"`."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
 
 class MeasuredPointEntry(TypedDict):
@@ -2081,6 +2130,10 @@ class MoldEntry(TypedDict):
 
     sprue: NotRequired[MeasuredAmount | None]
     """Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
     top: NotRequired[MeasuredAmount | None]
     """Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`."""
@@ -2310,6 +2363,10 @@ class OvenEntry(TypedDict):
 
     step: NotRequired[MeasuredAmount | None]
     """Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`."""
+
+    sure: NotRequired[bool | None]
+    """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    `false`, a number that looks like a slip is refused. Example: `true`."""
 
     thermometer: NotRequired[MeasuredAmount | None]
     """How far the thermometer may be off. Default: 2 K. Example: `"1 K"`."""
@@ -3671,6 +3728,9 @@ TimingEntry = TypedDict("TimingEntry", {
     # Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100
     # %"`.
     "setting": "NotRequired[Percent | None]",
+    # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
+    # `false`, a number that looks like a slip is refused. Example: `true`.
+    "sure": "NotRequired[bool | None]",
     # How long the oven ran. Example: `"236 s"`.
     "time": "MeasuredAmount",
     # Temperature after, stirred. Example: `"335 °F"`.
