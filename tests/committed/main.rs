@@ -8,6 +8,7 @@ mod fields;
 mod parameters;
 mod readme;
 mod requests;
+mod samples;
 mod schemas;
 mod vectors;
 
