@@ -19,6 +19,7 @@ use crate::parameter::{Check, Parameter, ParameterError, ParameterErrors};
 use crate::quantity::{
     Mass, MassDensity, Measurable, TemperatureInterval, ThermodynamicTemperature, Volume,
 };
+use crate::show;
 use crate::words::words;
 
 /// A material by its place in a [`Materials`] table.
@@ -180,10 +181,7 @@ impl Mix {
     pub fn draw(&mut self, mass: Mass) -> Result<Self, MixError> {
         let total = self.mass();
         if !(mass.si() >= 0.0 && mass <= total) {
-            return Err(MixError::DrawTooLarge {
-                asked_g: mass.si() * 1000.0,
-                held_g: total.si() * 1000.0,
-            });
+            return Err(MixError::DrawTooLarge { asked: mass, held: total });
         }
         if total.si() == 0.0 {
             return Ok(Self::new());
@@ -423,12 +421,12 @@ pub enum MixError {
     #[error(transparent)]
     Parameters(#[from] ParameterErrors),
     /// More is drawn than there is.
-    #[error("{asked_g} g cannot be drawn from a mix of {held_g} g.")]
+    #[error("{} cannot be drawn from a mix of {}.", show::mass(.asked), show::mass(.held))]
     DrawTooLarge {
-        /// The mass asked for, in grams.
-        asked_g: f64,
-        /// The mass of the mix, in grams.
-        held_g: f64,
+        /// The mass asked for.
+        asked: Mass,
+        /// The mass of the mix.
+        held: Mass,
     },
     /// A negative or endless factor.
     #[error("A mix cannot be made {0} times.")]
@@ -469,7 +467,9 @@ impl Diagnose for MixError {
                 "Add 0 g or more; what went in by mistake is put right by a correction.".into()
             }
             Self::Parameters(errors) => errors.help(),
-            Self::DrawTooLarge { held_g, .. } => format!("Draw at most {held_g} g.").into(),
+            Self::DrawTooLarge { held, .. } => {
+                format!("Draw at most {}.", show::mass(held).at_most()).into()
+            }
             Self::BadFactor(_) => "Use a factor of 0 or more.".into(),
             Self::BadTemperature(_) => {
                 "Check the temperature (338 °F is 170 °C) and the materials' expansion (some 7e-4 1/K).".into()

@@ -10,13 +10,130 @@ use pourwright::request::answer_text;
 use regex::Regex;
 use serde_json::Value;
 
-use crate::root;
+use crate::samples::Sample;
+use crate::{root, samples};
 
 /// Codes that several enums share, each with one meaning.
 const SHARED: &[&str] = &["out-of-range", "pot-without-cup"];
 
-/// Codes that the typed API and plain numbers can give and no document can.
-const RUST_ONLY: &[&str] = &[];
+/// Codes of the typed API and of plain numbers. The reader of documents, or the planner before it asks, refuses what they
+/// are about.
+const RUST_ONLY: &[&str] = &[
+    "bad-property",
+    "batch-pot-too-small",
+    "color-no-film",
+    "color-wrong-bands",
+    "color-wrong-doses",
+    "correction-bad-number",
+    "correction-empty-target",
+    "correction-lengths",
+    "correction-not-in-target",
+    "cost-margin",
+    "cost-material-twice",
+    "cost-negative",
+    "cost-no-weights",
+    "cost-nothing-made",
+    "cost-nothing-used",
+    "cost-out-of-range",
+    "cost-returned-too-much",
+    "cost-share-out-of-range",
+    "cover-lengths",
+    "heat-nothing",
+    "leftover-bad-number",
+    "leftover-lengths",
+    "line-not-of-book",
+    "mix-bad-factor",
+    "mix-bad-mass",
+    "mix-bad-temperature",
+    "mix-unknown-material",
+    "no-mold",
+    "not-finite",
+    "order-cycle",
+    "order-no-such-node",
+    "order-too-many",
+    "pot-out-of-order",
+    "precedence-negative",
+    "precedence-no-base",
+    "precedence-out-of-range",
+    "precedence-twice",
+    "price-too-large",
+    "rounding-no-step",
+    "sequence-bad-composition",
+    "sequence-bad-number",
+    "sequence-no-stage",
+    "softener-mixed-scales",
+    "softener-other-scale",
+    "split-bad-number",
+    "split-bad-shot",
+    "split-capacities",
+    "split-no-cup",
+    "split-no-heat",
+    "split-no-such-formula",
+    "split-one-layer",
+    "split-too-few-injectors",
+    "split-unlike-shots",
+    "system-unknown",
+    "uncertainty-bad-freedom",
+    "uncertainty-bad-input",
+    "uncertainty-level",
+    "uncertainty-no-number",
+    "uncertainty-nothing-taken",
+    "uncertainty-out-of-reach",
+    "uncertainty-tool",
+    "uncertainty-tool-figure",
+    "uncertainty-voids",
+    "unit-out-of-range",
+    "unreadable",
+];
+
+/// Codes that have no sample yet. This list only gets shorter.
+const NO_SAMPLE: &[&str] = &[
+    "batch-above-cup-marks",
+    "bench-limit",
+    "budget-too-long",
+    "color-no-formula",
+    "correction-over-capacity",
+    "cost-empty-packs",
+    "cut-ambiguous",
+    "density-borrowed",
+    "flake-no-scoop",
+    "flake-thickness",
+    "formula-bad-amount",
+    "heat-not-known",
+    "heat-out-of-reach",
+    "heat-power",
+    "learn-bad-book",
+    "learn-bad-count",
+    "learn-bad-reading",
+    "learn-too-few-days",
+    "leftover-solver",
+    "no-grain",
+    "open-and-given",
+    "piece-above-mix",
+    "piece-and-mix",
+    "pot-cup-without-marks",
+    "pot-dropped",
+    "pot-lost",
+    "pot-no-fresh-base",
+    "pot-shot-too-long",
+    "pot-taken-apart",
+    "pot-to-finish",
+    "pot-too-small-to-dose",
+    "pot-without-cup",
+    "record-pot-twice",
+    "scooped-density-borrowed",
+    "sequence-nothing-carries",
+    "sequence-over-capacity",
+    "sequence-over-heats",
+    "shelf-not-used",
+    "split-deadlock",
+    "split-least-over-capacity",
+    "split-shot-too-large",
+    "split-shot-too-long",
+    "too-many-heats",
+    "viscosity-twice",
+    "went-in-nothing",
+];
 
 /// Where each code is declared.
 fn declared() -> BTreeMap<&'static str, BTreeSet<String>> {
@@ -58,11 +175,14 @@ fn said(value: &Value, found: &mut Vec<(String, String)>) {
     }
 }
 
-/// What the documents answer: every vector, every broken book.
+/// What the documents answer: every vector, sample and broken book.
 fn answered() -> Vec<(String, String)> {
     let mut found = Vec::new();
     for request in crate::read("tests/vectors/requests.jsonl").lines() {
         said(&serde_json::from_str(&answer_text(request)).unwrap(), &mut found);
+    }
+    for sample in samples::all() {
+        said(&sample.answer, &mut found);
     }
     let mut broken: Vec<_> = fs::read_dir(root().join("tests/documents/broken"))
         .unwrap()
@@ -103,18 +223,62 @@ fn the_list_of_codes_is_fresh() {
     crate::fresh("core/ERRORS.md", &table);
 }
 
-/// A code that is answered is declared.
+/// A code that is answered is declared; one that is declared is answered, or is known to be out of reach for a document.
 #[test]
-fn what_is_answered_is_declared() {
+fn what_is_declared_is_answered_and_nothing_else() {
     let codes = declared();
     let answered: BTreeSet<String> = answered().into_iter().map(|(code, _)| code).collect();
     let strange: Vec<_> =
         answered.iter().filter(|code| !codes.contains_key(code.as_str())).collect();
     assert!(strange.is_empty(), "not in core/src/codes.rs: {strange:?}");
-    let reached: Vec<_> = RUST_ONLY.iter().filter(|code| answered.contains(**code)).collect();
+    let out_of_reach = |code: &str| {
+        RUST_ONLY.contains(&code) || NO_SAMPLE.contains(&code) || COMMAND.contains(&code)
+    };
+    let silent: Vec<_> =
+        codes.keys().filter(|code| !answered.contains(**code) && !out_of_reach(code)).collect();
+    assert!(silent.is_empty(), "no sample gives {silent:#?}");
+    let reached: Vec<_> =
+        RUST_ONLY.iter().chain(NO_SAMPLE).filter(|code| answered.contains(**code)).collect();
     assert!(reached.is_empty(), "documents do give {reached:?}");
-    let gone: Vec<_> = RUST_ONLY.iter().filter(|code| !codes.contains_key(**code)).collect();
+    let gone: Vec<_> =
+        RUST_ONLY.iter().chain(NO_SAMPLE).filter(|code| !codes.contains_key(**code)).collect();
     assert!(gone.is_empty(), "no longer declared: {gone:?}");
+}
+
+#[test]
+fn each_sample_gets_its_code() {
+    for sample in samples::all() {
+        let mut found = Vec::new();
+        said(&sample.answer, &mut found);
+        let codes: Vec<&str> = found.iter().map(|(code, _)| code.as_str()).collect();
+        assert!(codes.contains(&sample.code.as_str()), "{}: {codes:?}", sample.code);
+    }
+}
+
+/// A fault is at a place that the request has, or at what lacks a field. Its message and help are sentences without words of
+/// ours and without absurd digits.
+#[test]
+fn faults_name_what_was_written() {
+    let ours = Regex::new(r"\b(?:Stage \d|NaN|inf|index|None|Some)\b").unwrap();
+    let digits = Regex::new(r"\d*\.?\d*").unwrap();
+    for Sample { code, request, answer } in samples::all() {
+        for fault in answer["faults"].as_array().into_iter().flatten() {
+            let [path, message, help] =
+                ["path", "message", "help"].map(|field| fault[field].as_str().unwrap());
+            if !request.is_null() && request.get("faults").is_none() {
+                let above = path.rsplit_once('/').map_or("", |(above, _)| above);
+                let is_there = request.pointer(path).or_else(|| request.pointer(above)).is_some();
+                assert!(is_there, "{code}: nothing at {path} of the request");
+            }
+            for text in [message, help] {
+                assert!(text.ends_with(['.', '?', '!']), "{code}: {text}");
+                assert!(!text.starts_with(char::is_lowercase), "{code}: {text}");
+                assert!(!ours.is_match(text), "{code}: {text}");
+                let long = digits.find_iter(text).find(|number| number.len() > 12);
+                assert!(long.is_none(), "{code}: {text}");
+            }
+        }
+    }
 }
 
 /// A code has one meaning: no two enums have the same one, but for those of every number.

@@ -9,6 +9,7 @@ mod parameters;
 mod plausible;
 mod readme;
 mod requests;
+mod samples;
 mod schemas;
 mod vectors;
 

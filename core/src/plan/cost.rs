@@ -147,7 +147,7 @@ pub(super) fn cost(layout: &Layout<'_>, day: &Day, book: &Book) -> Option<Calcul
         Ok(cost) => Calculated::Known(cost),
         Err(error) => Calculated::Unknown(Note {
             code: error.code().to_string(),
-            message: format!("No cost for the day: {error}"),
+            message: format!("No cost for the day. {error} {}", error.help()),
         }),
     })
 }

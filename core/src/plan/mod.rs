@@ -418,7 +418,7 @@ part! {
     pub struct Pieces {
         /// The shape, in a mold with unlike cavities.
         pub shape: Option<String>,
-        /// Number ordered.
+        /// Number ordered that this draw is for: its share, in proportion to its shots. The draws of an order add up to it.
         pub ordered: u32,
         /// Number that the shots make.
         pub made: u32,

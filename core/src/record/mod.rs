@@ -401,7 +401,7 @@ part! {
     pub struct PieceRecord {
         /// The shape, in a mold with unlike cavities.
         pub shape: Option<String>,
-        /// Pieces ordered.
+        /// Pieces ordered that these shots were for, as in the plan's draw.
         pub ordered: u32,
         /// Pieces made.
         pub made: u32,
@@ -503,7 +503,7 @@ pub enum RecordError {
         what: String,
     },
     /// The pot shoots the mold several times, and only one was stated.
-    #[error("{mold} is shot {times} times here, and this could be any of them.")]
+    #[error("\"{mold}\" is shot {times} times here, and this could be any of them.")]
     WhichDraw {
         /// The mold.
         mold: String,
@@ -529,7 +529,7 @@ pub enum RecordError {
         made: u32,
     },
     /// The mold has no such shape.
-    #[error("{mold} has no such shape.")]
+    #[error("\"{mold}\" has no such shape.")]
     NoShape {
         /// The mold.
         mold: String,

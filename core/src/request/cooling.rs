@@ -99,7 +99,7 @@ impl CoolingRequest {
                         code!("shot-mass-missing"),
                         &Path::ROOT,
                         &"How much a shot warms the mold follows from its mass, and that is missing.",
-                        &"Give \"shot\", or leave the mass of the mold out.",
+                        &"Give \"shot_mass\", or leave the mass of the mold out.",
                     );
                     return None;
                 };

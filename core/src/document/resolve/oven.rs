@@ -8,8 +8,10 @@ use crate::codes::code;
 use crate::document::book::{BenchEntry, BookDocument};
 use crate::document::process::{CoolsEntry, OvenEntry, TimingEntry};
 use crate::document::written::{Percent, Written};
+use crate::fault::Diagnose;
 use crate::json::path::Path::{self, At};
 use crate::mix::{MaterialId, Materials, reference_temperature};
+use crate::parameter::{Parameter, ParameterError};
 use crate::process::heat::{
     self, Cooling, HeatError, Load, Precautions, SpecificHeat, ThermometerMarks, Timing,
 };
@@ -254,8 +256,30 @@ impl Resolver {
         let load = Load::new(mass?, timed.specific_heat, vessel?);
         let load = self.keep(&at.key("mix"), load)?;
         let timing = Timing { load, setting, start: start?, end: end?, duration: duration? };
-        self.keep(at, heat::Oven::from_timings(&[timing]))?;
-        Some(timing)
+        match heat::Oven::from_timings(&[timing]) {
+            Ok(_) => Some(timing),
+            Err(error) => {
+                self.report_timing(at, &error);
+                None
+            }
+        }
+    }
+
+    /// Why a timing is none, each number at its field.
+    fn report_timing(&mut self, at: &Path<'_>, error: &HeatError) {
+        let numbers = error.numbers();
+        if numbers.is_empty() {
+            self.report(at, error);
+        }
+        for number in numbers {
+            let field = match number.parameter {
+                Parameter::Setting => "setting",
+                Parameter::TimedFrom => "from",
+                Parameter::TimedTo => "to",
+                _ => "time",
+            };
+            self.report(&at.key(field), &ParameterError { index: None, ..*number });
+        }
     }
 
     /// The mass of a mix given as a mass, or as a volume of `density`.

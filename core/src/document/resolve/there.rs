@@ -122,7 +122,7 @@ impl Resolver {
                 code!("no-such-layer"),
                 &path.key("layer"),
                 &format_args!("The pieces of that line have no layer {number}."),
-                &format_args!("Layers are counted from 1; there are {layers}."),
+                &format_args!("Layers are counted from 1, up to {layers} here."),
             );
             return None;
         };

@@ -49,11 +49,11 @@ pub(crate) enum PotError {
         show::mass(.least).at_least(), show::mass(.holds).at_most())]
     LeastOverCup { formulas: String, least: Mass, holds: Mass, cup: String },
     /// A pot does not fit its cup.
-    #[error("{formulas} comes to {} in the pot, but the {cup} may hold only {}.",
+    #[error("A pot of {formulas} comes to {}, but the {cup} may hold only {}.",
         show::mass(.held).at_least(), show::mass(.holds).at_most())]
     OverCup { formulas: String, held: Mass, holds: Mass, cup: String },
     /// Too much salt, flake and pearl.
-    #[error("{formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
+    #[error("A mix of {formulas} holds {:.1} % solids by volume; the book allows {:.1} %.", .solids * 100.0, .limit * 100.0)]
     TooManySolids { formulas: String, solids: f64, limit: f64 },
     /// A pot that was heated would need more base.
     #[error("More base would have to go into a pot that was heated to make it {formulas}.")]
