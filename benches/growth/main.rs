@@ -10,7 +10,8 @@ use std::fs;
 use std::process::{Command, ExitCode};
 use std::time::Instant;
 
-use pourwright::document::LoadedBook;
+use pourwright::document::{LoadedBook, OrdersDocument};
+use pourwright::plan::budget::Budget;
 use pourwright::request;
 use pourwright_benches::{day, growth};
 use serde_json::{Value, json};
@@ -46,7 +47,7 @@ fn main() -> ExitCode {
 
 fn all() -> Result<(), String> {
     let program = env::current_exe().map_err(|error| error.to_string())?;
-    println!("axis            count        ms   peak MB   answer kB  answer");
+    println!("axis            count        ms   peak MB   answer kB    ksteps  answer");
     for (axis, counts) in AXES {
         for count in counts {
             let row = Command::new(&program).args([axis, &count.to_string()]).status();
@@ -67,6 +68,7 @@ fn one(axis: &str, count: usize) -> Result<(), String> {
         other => return Err(format!("There is no axis \"{other}\".")),
     };
     let start;
+    let budget = Budget::new();
     let answer = if axis == "go-on" {
         let book: Value = serde_json::from_str(&book).map_err(|error| error.to_string())?;
         let orders: Value = serde_json::from_str(&orders).map_err(|error| error.to_string())?;
@@ -81,7 +83,10 @@ fn one(axis: &str, count: usize) -> Result<(), String> {
         request::answer_text(&asked)
     } else {
         start = Instant::now();
-        match LoadedBook::from_text(&book).and_then(|book| book.plan_text(&orders)) {
+        let made = LoadedBook::from_text(&book).and_then(|book| {
+            OrdersDocument::from_text(&orders).and_then(|orders| book.plan_within(orders, &budget))
+        });
+        match made {
             Ok(plan) => serde_json::to_string(&plan).map_err(|error| error.to_string())?,
             Err(faults) => {
                 let first =
@@ -93,9 +98,10 @@ fn one(axis: &str, count: usize) -> Result<(), String> {
     let elapsed = start.elapsed().as_secs_f64() * 1e3;
     let shown: String = answer.chars().take(60).collect();
     println!(
-        "{axis:<12} {count:>8} {elapsed:>9.1} {:>9} {:>11}  {}",
+        "{axis:<12} {count:>8} {elapsed:>9.1} {:>9} {:>11} {:>9}  {}",
         peak_mb().map_or_else(|| "-".into(), |mb| format!("{mb:.0}")),
         answer.len() / 1000,
+        budget.spent() / 1000,
         if shown.starts_with("{\"format") || shown.starts_with("{\"result") {
             "plan"
         } else {

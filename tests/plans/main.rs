@@ -3,6 +3,7 @@
 mod corrupted;
 mod cost;
 mod demo;
+mod growth;
 mod pots;
 mod random;
 mod sheet;

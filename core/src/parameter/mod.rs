@@ -286,7 +286,7 @@ parameters! {
         "Cups that cannot be used any more.";
     BrokenMolds broken_molds None (text "molds of the book") (nothing)
         "Molds that cannot be used any more; what is owed of them is reported as not made.";
-    Budget budget None (text "maximum pots and work of the plan") (text "5000 pots and 50 million steps")
+    Budget budget None (text "maximum pots and work of the plan") (text "5000 pots and 10 million steps")
         "What the plan may take before it is refused.";
     BudgetWith budget_with Pure (0 to 1) (zero)
         "Stabilizer that the heat budget is stated for, by mass of base.";

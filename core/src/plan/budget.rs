@@ -1,7 +1,7 @@
 //! What a plan may take: pots, and work as a count of steps; and a way to stop it.
 //!
-//! A step is a look at one stage of one pot, or 64 pairs of formulas that are compared. Steps are counted, not timed, so
-//! that the same day is refused, or planned, on every machine; a million steps take some seconds at most.
+//! A step is a trial of one stage of one pot, a material weighed in, 64 quick looks at pots, or 64 pairs of formulas that are compared. Steps are counted, not timed, so
+//! that the same day is refused, or planned, on every machine; a million steps take about a second.
 
 use alloc::borrow::Cow;
 use alloc::format;
@@ -13,8 +13,8 @@ use crate::fault::Diagnose;
 /// Default for the number of pots: far more than a shop pours in a day.
 pub const DEFAULT_POTS: u32 = 5_000;
 
-/// Default for the work, in steps: a day of 10 000 order lines over 500 formulas takes a tenth of it.
-pub const DEFAULT_WORK: u64 = 50_000_000;
+/// Default for the work, in steps: a day of 10 000 order lines over 500 formulas takes a twentieth of it.
+pub const DEFAULT_WORK: u64 = 10_000_000;
 
 /// After this number of steps the caller is asked whether to stop.
 const STEPS_A_LOOK: u64 = 1_024;

@@ -124,8 +124,10 @@ impl<'a> Workshop<'a> {
         let mut apart = Vec::new();
         let mut built = Vec::new();
         while let Some(draft) = assigned.pots.get(built.len()) {
-            let stages = draft.stages.len();
-            if !self.budget.spend(stages) {
+            let weighed = draft.stages.iter().fold(0_usize, |sum, stage| {
+                sum.saturating_add(stage.recipe.recipe.ingredients().count())
+            });
+            if !self.budget.spend(weighed) {
                 self.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
             }
             match self.build(draft) {

@@ -16,7 +16,7 @@ entry! {
         optional {
             /// Maximum number of pots that it begins. Default: 5000. Example: `200`.
             pots: Count,
-            /// Maximum work, in thousands of steps: looks at a stage of a pot. Default: 50000. Example: `1000`.
+            /// Maximum work, in thousands of steps: looks at a stage of a pot. Default: 10000. Example: `1000`.
             thousand_steps: Count,
         }
     }

@@ -180,14 +180,12 @@ impl State {
         look: Look,
     ) -> bool {
         let Some(load) = self.loads.get(pot) else { return false };
-        if !problem.budget.spend(load.stops.len().saturating_add(1)) {
-            return false;
-        }
         let mut pots = ask.session().and_then(|s| self.pots_of.get(s)).into_iter().flatten();
         if pots.any(|&p| p == pot) || !load.looks_open(problem, ask) {
             return false;
         }
-        self.trial.keeps_limits(problem, load, Some(ask), look)
+        problem.budget.spend(load.stops.len().saturating_add(1))
+            && self.trial.keeps_limits(problem, load, Some(ask), look)
     }
 
     /// Whether every pot keeps its limits as it is.

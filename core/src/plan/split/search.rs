@@ -234,6 +234,7 @@ impl Fit<'_> {
     fn put_whole(&mut self, portion: &Portion) {
         let Self { problem, state, open, taken } = self;
         let plain = portion.session().is_none();
+        look_over(problem, open);
         // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
         let as_before = |before: &Portion| {
             before.take == portion.take && (!problem.counts_reheats() || before.is_like(portion))
@@ -258,6 +259,7 @@ impl Fit<'_> {
         if left.is_empty() {
             return;
         }
+        look_over(problem, open);
         let all = Portion { formula, take: problem.take(&left), what: What::Plain(left.clone()) };
         if open.iter().any(|&pot| state.put(problem, pot, &all, Look::Whole)) {
             return;
@@ -272,6 +274,11 @@ impl Fit<'_> {
             }
         }
     }
+}
+
+/// Counts the quick looks at the `open` pots. Where the budget ends, no pot takes anything more.
+fn look_over(problem: &Problem<'_>, open: &[usize]) {
+    problem.budget.spend(open.len() / 64);
 }
 
 /// Puts as many shots of `left`, from its first on, into `pot` as it holds: what went in, or `None`.
