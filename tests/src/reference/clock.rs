@@ -4,7 +4,8 @@ use serde_json::Value;
 
 use super::amount;
 
-fn seconds(text: &Value) -> Option<f64> {
+/// Seconds of a text such as `4 min`.
+pub fn seconds(text: &Value) -> Option<f64> {
     let (number, unit) = amount::number(text.as_str()?)?;
     Some(number * if unit == "min" { 60.0 } else { 1.0 })
 }

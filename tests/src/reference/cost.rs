@@ -51,7 +51,8 @@ pub fn line_costs(
         for stage in list(&pot["stages"]) {
             for weigh in list(&stage["weigh"]) {
                 let name = weigh["material"].as_str().unwrap_or_default();
-                let cost = costing.per_g[name] * value(&weigh["best"]["gives"]);
+                let per_g = costing.per_g.get(name).copied().unwrap_or(f64::NAN);
+                let cost = per_g * value(&weigh["best"]["gives"]);
                 in_pot += cost;
                 added += cost;
             }
@@ -115,6 +116,7 @@ fn sharing(
     Some(batch.lines.iter().map(|line| (*line, mass(line) / all)).collect())
 }
 
+/// The number of a quantity; no number where it has none, so that every comparison fails.
 fn value(shown: &Value) -> f64 {
-    shown["value"].as_f64().or(shown.as_f64()).unwrap_or_else(|| panic!("no number: {shown}"))
+    shown["value"].as_f64().or(shown.as_f64()).unwrap_or(f64::NAN)
 }

@@ -14,6 +14,13 @@ use super::clock;
 use super::shop::{Recipe, Shop, share, text, whole};
 use super::shot::piece_g;
 
+mod cost;
+mod day;
+mod process;
+mod rest;
+mod shown;
+mod steps;
+
 /// How far two computations of the same number may lie apart, relative to it.
 const ROUNDING: f64 = 1e-9;
 
@@ -46,18 +53,33 @@ pub(crate) struct Taken {
 }
 
 /// Objections to a plan; none where it is right.
-pub fn objections<'a>(
-    book: &'a Value,
+pub fn objections(book: &Value, orders: &Value, starter: &Value, plan: &Value) -> Vec<String> {
+    Judge::new(book, orders, starter).objections(plan)
+}
+
+/// A book and orders, read once to judge plans by them.
+pub struct Judge<'a> {
+    shop: Shop<'a>,
     orders: &'a Value,
-    starter: &Value,
-    plan: &'a Value,
-) -> Vec<String> {
-    let shop = Shop::new(book, starter);
-    let batches = batches(&shop, orders);
-    let there = list(&orders["pots"]);
-    let mut check = Check { shop, batches, plan, there, found: Vec::new() };
-    check.plan(orders);
-    check.found
+    batches: Vec<Batch>,
+}
+
+impl<'a> Judge<'a> {
+    /// Reads valid documents; `starter` is the table that `like` refers to.
+    pub fn new(book: &'a Value, orders: &'a Value, starter: &Value) -> Self {
+        let shop = Shop::new(book, starter);
+        let batches = batches(&shop, orders);
+        Self { shop, orders, batches }
+    }
+
+    /// Objections to a plan; none where it is right.
+    pub fn objections(&self, plan: &Value) -> Vec<String> {
+        let there = list(&self.orders["pots"]);
+        let (shop, batches) = (&self.shop, self.batches.as_slice());
+        let mut check = Check { shop, batches, plan, there, found: Vec::new() };
+        check.plan(self.orders);
+        check.found
+    }
 }
 
 pub(crate) fn batches(shop: &Shop<'_>, orders: &Value) -> Vec<Batch> {
@@ -163,8 +185,8 @@ fn near(a: f64, b: f64) -> bool {
 }
 
 struct Check<'a> {
-    shop: Shop<'a>,
-    batches: Vec<Batch>,
+    shop: &'a Shop<'a>,
+    batches: &'a [Batch],
     plan: &'a Value,
     /// Pots that are there already.
     there: &'a [Value],
@@ -219,6 +241,7 @@ impl<'a> Check<'a> {
         self.shots_made();
         self.work();
         self.lines(orders);
+        self.rest(orders);
     }
 
     fn pot(&mut self, pot: &'a Value) {
@@ -294,7 +317,7 @@ impl<'a> Check<'a> {
         self.object(!stages.is_empty(), || format!("pot {name}: no stage"));
         for (index, stage) in stages.iter().enumerate() {
             let at = format!("pot {name}, stage {index}");
-            let Some(recipe) = recipe_of(&self.shop, &self.batches, stage) else {
+            let Some(recipe) = recipe_of(self.shop, self.batches, stage) else {
                 self.found.push(format!("{at}: no order asks for {}", stage["formulas"]));
                 return;
             };
@@ -565,7 +588,7 @@ impl<'a> Check<'a> {
         let most = capacity * self.shop.limit("most_full").unwrap_or(1.0);
         let mut before: Option<f64> = None;
         for stage in stages {
-            let Some(recipe) = recipe_of(&self.shop, &self.batches, stage) else { return false };
+            let Some(recipe) = recipe_of(self.shop, self.batches, stage) else { return false };
             let base = 1.0 / recipe.total();
             // All base is in the pot: a lower share of it is a larger pot.
             more *= before.map_or(1.0, |before| before / base);
@@ -597,7 +620,7 @@ impl<'a> Check<'a> {
         };
         let known = self.batches.iter().any(is_its);
         self.object(known, || format!("{at}: not layer {layer} of line {line}"));
-        let taken = taken(&self.shop, mold, recipe, part);
+        let taken = taken(self.shop, mold, recipe, part);
         self.shown_as(&format!("{at}, shot"), &draw["per_shot"], taken.fill);
         let sprue = self.shown(&format!("{at}, sprue"), &draw["sprue"]);
         self.object((sprue - taken.sprue).abs() <= ROUNDING * taken.fill, || {
@@ -625,7 +648,7 @@ impl<'a> Check<'a> {
             .filter(|batch| batch.layers.iter().any(|(_, share)| *share == part))
             .map(|batch| {
                 let loads = batch.layers.iter().map(|(recipe, share)| {
-                    let taken = self::taken(&self.shop, mold, recipe, *share);
+                    let taken = self::taken(self.shop, mold, recipe, *share);
                     ((holds - keeps) * taken.hot / taken.fill * (1.0 + ROUNDING)) as u32
                 });
                 loads.min().unwrap_or(0)
@@ -707,7 +730,7 @@ impl<'a> Check<'a> {
     fn shots_made(&mut self) {
         let mut made: Vec<Tally> = Vec::new();
         for stage in list(&self.plan["pots"]).iter().flat_map(|pot| list(&pot["stages"])) {
-            let Some(recipe) = recipe_of(&self.shop, &self.batches, stage) else { continue };
+            let Some(recipe) = recipe_of(self.shop, self.batches, stage) else { continue };
             for draw in list(&stage["draws"]) {
                 let (mold, part) = (text(&draw["mold"]), value(&draw["share"]));
                 let ordered =
@@ -716,7 +739,7 @@ impl<'a> Check<'a> {
             }
         }
         let mut asked: Vec<Tally> = Vec::new();
-        for batch in &self.batches {
+        for batch in self.batches {
             for (recipe, part) in &batch.layers {
                 let wanted = (batch.shots, batch.ordered.clone());
                 tally(&mut asked, batch.mold.clone(), recipe, *part, wanted);
@@ -854,7 +877,7 @@ impl<'a> Check<'a> {
             self.object(planned["shape"] == line["shape"], || format!("{at}: shape"));
             let weighs: f64 = layers
                 .iter()
-                .map(|(recipe, part)| taken(&self.shop, mold, recipe, *part).per_ml * volume)
+                .map(|(recipe, part)| taken(self.shop, mold, recipe, *part).per_ml * volume)
                 .sum();
             self.shown_as(&format!("{at}, piece"), &planned["piece"], weighs);
             self.pots_of(&at, planned, &mold_name, &layers);
@@ -869,8 +892,7 @@ impl<'a> Check<'a> {
             let mut served = false;
             for pot in list(&self.plan["pots"]) {
                 let shoots = list(&pot["stages"]).iter().any(|stage| {
-                    recipe_of(&self.shop, &self.batches, stage)
-                        .is_some_and(|other| other.is(recipe))
+                    recipe_of(self.shop, self.batches, stage).is_some_and(|other| other.is(recipe))
                         && list(&stage["draws"])
                             .iter()
                             .any(|draw| draw["mold"] == mold && value(&draw["share"]) == *part)
@@ -1031,9 +1053,12 @@ fn tally(
 
 /// Whether a text in cups is a number of milliliters to the nearest eighth of a cup.
 fn is_near_in_cups(text: &str, ml: f64, system: &str) -> bool {
+    if !text.ends_with("cup") || amount::number(text).is_none() {
+        return false;
+    }
     let cup = amount::household_ml("cup", system).unwrap_or(f64::NAN);
     let said = amount::ml(text, system).unwrap_or(f64::NAN);
-    text.ends_with("cup") && (said - ml).abs() <= cup / 16.0 * (1.0 + 1e-6)
+    (said - ml).abs() <= cup / 16.0 * (1.0 + 1e-6)
 }
 
 /// Whether `text` shows `number` as well as its digits can.
@@ -1045,6 +1070,9 @@ fn says(text: &str, number: f64, unit: &str, system: &str) -> bool {
         "g/mL" => rest == "g/mL" && within(0.0005),
         "1" => rest == "%" && (first / 100.0 - number).abs() <= 0.000_5 * (1.0 + 1e-6),
         "°C" => {
+            if !matches!(rest, "°F" | "°C") {
+                return false;
+            }
             let bound = if text.ends_with("°F") { 0.5 / 1.8 } else { 0.5 };
             (amount::celsius(text) - number).abs() <= bound + 1e-6
         }

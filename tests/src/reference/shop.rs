@@ -27,6 +27,8 @@ pub struct Material {
     pub window: Option<(f64, f64)>,
     /// Relative tolerance of a dose.
     pub tolerance: Option<f64>,
+    /// Whether its specific heat is stated.
+    pub has_specific_heat: bool,
 }
 
 impl Material {
@@ -323,6 +325,7 @@ fn material(entry: &Value, starter: &Value, system: &str) -> Material {
         expansion: stated("expansion").map_or(0.0, |text| amount::per_kelvin(&text)),
         window,
         tolerance: share(&entry["tolerance"]),
+        has_specific_heat: stated("specific_heat").is_some(),
     }
 }
 
