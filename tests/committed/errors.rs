@@ -132,7 +132,6 @@ const NO_SAMPLE: &[&str] = &[
     "split-shot-too-long",
     "too-many-heats",
     "viscosity-twice",
-    "went-in-nothing",
 ];
 
 /// Where each code is declared.
