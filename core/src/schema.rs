@@ -7,6 +7,7 @@ use alloc::string::String;
 
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, Schema};
+use serde_json::Value;
 
 use crate::document::{BookDocument, OrdersDocument, PlanDocument};
 use crate::record::ActualsDocument;
@@ -42,4 +43,42 @@ pub fn text(name: &str) -> Result<Option<String>, serde_json::Error> {
     let mut text = serde_json::to_string_pretty(&schema)?;
     text.push('\n');
     Ok(Some(text))
+}
+
+/// Takes null out of the fields that may be omitted: a document leaves such a field out, and its reader refuses null.
+pub(crate) fn without_null(schema: &mut Schema) {
+    let Some(object) = schema.as_object_mut() else { return };
+    let required = object.get("required").cloned().unwrap_or_default();
+    let is_required = |name: &str| {
+        let names = required.as_array();
+        names.is_some_and(|names| names.iter().any(|required| required.as_str() == Some(name)))
+    };
+    let fields = object.get_mut("properties").and_then(Value::as_object_mut);
+    for (name, field) in fields.into_iter().flatten() {
+        if !is_required(name) {
+            take_null(field);
+        }
+    }
+}
+
+fn take_null(field: &mut Value) {
+    let Some(field) = field.as_object_mut() else { return };
+    if let Some(Value::Array(types)) = field.get_mut("type") {
+        types.retain(|kind| kind.as_str() != Some("null"));
+        if let [only] = &mut types[..] {
+            let only = only.take();
+            field.insert("type".into(), only);
+        }
+    }
+    if let Some(Value::Array(forms)) = field.get_mut("anyOf") {
+        forms.retain(|form| form.get("type").and_then(Value::as_str) != Some("null"));
+        if let [Value::Object(only)] = &mut forms[..] {
+            let only = core::mem::take(only);
+            field.remove("anyOf");
+            // What the field says of itself stays.
+            for (key, value) in only {
+                field.entry(key).or_insert(value);
+            }
+        }
+    }
 }

@@ -51,6 +51,7 @@ const RUST_ONLY: &[&str] = &[
     "order-cycle",
     "order-no-such-node",
     "order-too-many",
+    "plan-stopped",
     "pot-out-of-order",
     "precedence-negative",
     "precedence-no-base",
@@ -99,6 +100,8 @@ const NO_SAMPLE: &[&str] = &[
     "flake-no-scoop",
     "flake-thickness",
     "formula-bad-amount",
+    "formula-too-many",
+    "formula-too-many-doses",
     "heat-not-known",
     "heat-out-of-reach",
     "heat-power",
@@ -132,7 +135,6 @@ const NO_SAMPLE: &[&str] = &[
     "split-shot-too-long",
     "too-many-heats",
     "viscosity-twice",
-    "went-in-nothing",
 ];
 
 /// Where each code is declared.

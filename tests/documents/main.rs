@@ -3,3 +3,4 @@
 mod broken;
 mod forms;
 mod mutated;
+mod schema;

@@ -269,13 +269,13 @@ export interface ActualsDocument {
   /**
    * Anything a reader should know about it. Default: none. Example: `"Cold morning."`.
    */
-  about?: string | null
+  about?: string
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The format and its version. Example: `"pourwright/1.0"`.
    */
@@ -299,30 +299,30 @@ export interface PotActualsEntry {
    * Name under which the body as made goes into the book, with its base. Default: the book stays as it is.
    * Example: `"salted, heavier"`.
    */
-  body_as?: Name | null
+  body_as?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Heats as timed, in their order. Default: not timed.
    */
-  heats?: HeatActualsEntry[] | null
+  heats?: HeatActualsEntry[]
   /**
    * Mass that the injector kept, weighed once taken out of it; a list of several cleanings. Default: not weighed.
    * Example: `"4.1 g"`.
    */
-  injector?: (MeasuredAmount | MeasuredAmount[]) | null
+  injector?: MeasuredAmount | MeasuredAmount[]
   /**
    * Name written on the jar with what was left. Default: the formulas, pot and day. Example: `"dusk, March 2"`.
    */
-  jar?: Name | null
+  jar?: Name
   /**
    * Mass left in the cup after the last shot, without the cup. Default: not weighed. Example: `"101.5 g"`.
    */
-  left?: MeasuredAmount | null
+  left?: MeasuredAmount
   /**
    * The shots, by mold; of a mold that is shot several times, a list in the order of the sheet. Default: as planned.
    */
@@ -331,27 +331,27 @@ export interface PotActualsEntry {
      * One thing written by itself, or a list of several.
      */
     [k: string]: ShotsEntry | ShotsEntry[]
-  } | null
+  }
   /**
    * Anything worth keeping with it. Default: none. Example: `"Smoked a little at 345 °F."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Number of times that it was reheated, its first heat not counted. Default: as planned. Example: `2`.
    */
-  reheats?: Count | null
+  reheats?: Count
   /**
    * Name under which the color as made goes into the book, apart from its body. Default: the book stays as it is.
    * Example: `"dusk, darker"`.
    */
-  save_as?: Name | null
+  save_as?: Name
   /**
    * What went in, by material, if it was not what the sheet said; 0 if nothing did. Default: what the sheet said.
    * Example: `{ "plum": "34 drops", "fine-salt": "40 g", "moss": { "measured": "20 drops", "weighed": "0.9 g" } }`.
    */
   went_in?: {
     [k: string]: WentInEntry
-  } | null
+  }
 }
 /**
  * A heat as it was timed.
@@ -362,15 +362,15 @@ export interface HeatActualsEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The reading before. Default: not read. Example: `"68 °F"`.
    */
-  from?: MeasuredAmount | null
+  from?: MeasuredAmount
   /**
    * Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100 %"`.
    */
-  setting?: Percent | null
+  setting?: Percent
   /**
    * How long the oven ran, all bursts together. Example: `"206 s"`.
    */
@@ -378,7 +378,7 @@ export interface HeatActualsEntry {
   /**
    * The reading after, stirred. Default: not read. Example: `"338 °F"`.
    */
-  to?: MeasuredAmount | null
+  to?: MeasuredAmount
 }
 /**
  * Shots into a mold.
@@ -389,32 +389,32 @@ export interface ShotsEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Number of pieces that are fit to sell. Those of a laminated shot belong to one of its pots. Default: not
    * counted. Example: `26`.
    */
-  good?: Count | null
+  good?: Count
   /**
    * The pieces by shape, in a mold with unlike cavities. Default: none; required there instead of `good` and
    * `weights`.
    */
   shapes?: {
     [k: string]: ShapeActualsEntry
-  } | null
+  }
   /**
    * Number of shots made. Default: as planned. Example: `7`.
    */
-  shots?: Count | null
+  shots?: Count
   /**
    * Time from the first shot to the last. Default: not timed. Example: `"6 min"`.
    */
-  took?: MeasuredAmount | null
+  took?: MeasuredAmount
   /**
    * Pieces that were weighed: one by one, or several together. Default: none.
    * Example: `["10.1 g", "10.3 g", { "count": 3, "weigh": "30.4 g" }]`.
    */
-  weights?: (PieceWeightEntry | PieceWeightEntry[]) | null
+  weights?: PieceWeightEntry | PieceWeightEntry[]
 }
 /**
  * The pieces of one shape.
@@ -425,15 +425,15 @@ export interface ShapeActualsEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Number of pieces that are fit to sell. Default: not counted. Example: `26`.
    */
-  good?: Count | null
+  good?: Count
   /**
    * Pieces that were weighed: one by one, or several together. Default: none. Example: `["8.6 g", "8.7 g"]`.
    */
-  weights?: (PieceWeightEntry | PieceWeightEntry[]) | null
+  weights?: PieceWeightEntry | PieceWeightEntry[]
 }
 /**
  * Several pieces that were weighed together.
@@ -448,7 +448,7 @@ export interface PiecesTogetherEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * What they weigh together. Example: `"30.4 g"`.
    */
@@ -464,15 +464,15 @@ export interface MeasuredAndWeighedEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * As it was measured. Default: as the sheet said. Example: `"34 drops"`.
    */
-  measured?: Amount | null
+  measured?: Amount
   /**
    * What the scale showed for it; this counts. Default: not weighed. Example: `"1.5 g"`.
    */
-  weighed?: MeasuredAmount | null
+  weighed?: MeasuredAmount
 }
 /**
  * A scale.
@@ -483,11 +483,11 @@ export interface BalanceEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
    */
-  from?: MeasuredAmount | null
+  from?: MeasuredAmount
   /**
    * Step of its display. Example: `"0.1 g"`.
    */
@@ -496,11 +496,11 @@ export interface BalanceEntry {
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
    */
-  to?: MeasuredAmount | null
+  to?: MeasuredAmount
 }
 /**
  * A piece about as long as thick.
@@ -515,7 +515,7 @@ export interface BallEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
 }
 /**
  * The tools on the bench.
@@ -524,7 +524,7 @@ export interface BenchEntry {
   /**
    * The scale. Default: none; nothing is then weighed.
    */
-  balance?: BalanceEntry | null
+  balance?: BalanceEntry
   /**
    * Cups to mix and heat a pot in; at least one.
    */
@@ -534,7 +534,7 @@ export interface BenchEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The injector.
    */
@@ -542,28 +542,28 @@ export interface BenchEntry {
   /**
    * Largest number of drops that you still count. Default: 60. Example: `40`.
    */
-  most_drops?: number | null
+  most_drops?: number
   /**
    * The oven, by the shop's own timings. Default: not known; no heating times are shown.
    */
-  oven?: OvenEntry | null
+  oven?: OvenEntry
   /**
    * Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`.
    */
-  spoons?: MeasuredAmount[] | null
+  spoons?: MeasuredAmount[]
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * How unsure the tools are. Default: that of each field.
    */
-  uncertainty?: ToolUncertaintyEntry | null
+  uncertainty?: ToolUncertaintyEntry
   /**
    * The vacuum that pots are degassed in. Default: not known; no degassing step is shown.
    */
-  vacuum?: VacuumEntry | null
+  vacuum?: VacuumEntry
 }
 /**
  * A cup.
@@ -574,21 +574,21 @@ export interface CupEntry {
    * fills at most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example:
    * `"590 mL"`.
    */
-  brim?: MeasuredAmount | null
+  brim?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`.
    */
-  film?: MeasuredAmount | null
+  film?: MeasuredAmount
   /**
    * Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`.
    */
-  heel?: MeasuredAmount | null
+  heel?: MeasuredAmount
   /**
    * Volume up to its highest mark. Example: `"2 cup"`.
    */
@@ -596,21 +596,21 @@ export interface CupEntry {
   /**
    * Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`.
    */
-  marks?: MeasuredAmount | null
+  marks?: MeasuredAmount
   /**
    * Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of
    * the oven's timings. Example: `"180 g"`.
    */
-  mass?: MeasuredAmount | null
+  mass?: MeasuredAmount
   /**
    * Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`.
    */
-  specific_heat?: MeasuredAmount | null
+  specific_heat?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * The injectors: all alike.
@@ -619,13 +619,13 @@ export interface InjectorEntry {
   /**
    * Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`.
    */
-  count?: number | null
+  count?: number
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Largest volume that one takes up. Example: `"4 fl oz"`.
    */
@@ -633,12 +633,12 @@ export interface InjectorEntry {
   /**
    * Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`.
    */
-  keeps?: MeasuredAmount | null
+  keeps?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
@@ -648,66 +648,66 @@ export interface OvenEntry {
   /**
    * A pot that was watched to cool. Default: not known.
    */
-  cools?: CoolsEntry | null
+  cools?: CoolsEntry
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`.
    * Example: `"8 min"`.
    */
-  hot_for?: MeasuredAmount | null
+  hot_for?: MeasuredAmount
   /**
    * Longest burst without a stir. Default: 120 s. Example: `"90 s"`.
    */
-  longest?: MeasuredAmount | null
+  longest?: MeasuredAmount
   /**
    * The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`.
    */
-  of?: Name | null
+  of?: Name
   /**
    * The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are
    * timings. Default: not known. Example: `"900 W"`.
    */
-  power?: MeasuredAmount | null
+  power?: MeasuredAmount
   /**
    * Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its
    * window if nothing is added, else not known. Example: `"240 °F"`.
    */
-  reheat_from?: MeasuredAmount | null
+  reheat_from?: MeasuredAmount
   /**
    * Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`.
    */
-  room?: MeasuredAmount | null
+  room?: MeasuredAmount
   /**
    * The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`.
    */
-  setting?: Percent | null
+  setting?: Percent
   /**
    * Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`.
    */
-  step?: MeasuredAmount | null
+  step?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * How far the thermometer may be off. Default: 2 K. Example: `"1 K"`.
    */
-  thermometer?: MeasuredAmount | null
+  thermometer?: MeasuredAmount
   /**
    * Heatings that were timed. Default: none; required without `power`.
    */
-  timings?: TimingEntry[] | null
+  timings?: TimingEntry[]
   /**
    * Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power
    * without turns. Default: 30 s. Example: `"22 s"`.
    */
-  turn?: MeasuredAmount | null
+  turn?: MeasuredAmount
 }
 /**
  * A pot that was watched to cool on the bench, stirred before each reading, from the second minute on.
@@ -718,7 +718,7 @@ export interface CoolsEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The first reading. Example: `"340 °F"`.
    */
@@ -730,12 +730,12 @@ export interface CoolsEntry {
   /**
    * Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
    */
-  room?: MeasuredAmount | null
+  room?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * The time between them. Example: `"150 s"`.
    */
@@ -754,7 +754,7 @@ export interface TimingEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Temperature before. Example: `"68 °F"`.
    */
@@ -767,12 +767,12 @@ export interface TimingEntry {
    * Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example:
    * `"100 %"`.
    */
-  setting?: Percent | null
+  setting?: Percent
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * How long the oven ran. Example: `"236 s"`.
    */
@@ -785,11 +785,11 @@ export interface TimingEntry {
    * Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is
    * part of the timing. Example: `"180 g"`.
    */
-  vessel?: MeasuredAmount | null
+  vessel?: MeasuredAmount
   /**
    * Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
    */
-  vessel_specific_heat?: MeasuredAmount | null
+  vessel_specific_heat?: MeasuredAmount
 }
 /**
  * Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured.
@@ -798,41 +798,41 @@ export interface ToolUncertaintyEntry {
   /**
    * Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`.
    */
-  balance_span?: Percent | null
+  balance_span?: Percent
   /**
    * Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`.
    */
-  cup_filling?: Percent | null
+  cup_filling?: Percent
   /**
    * Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`.
    */
-  cup_size?: Percent | null
+  cup_size?: Percent
   /**
    * Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`.
    */
-  drop?: Percent | null
+  drop?: Percent
   /**
    * Of one drop against the next. Default: 5 %. Example: `"4 %"`.
    */
-  drop_scatter?: Percent | null
+  drop_scatter?: Percent
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Of leveling one spoonful. Default: 3 %. Example: `"4 %"`.
    */
-  spoon_level?: Percent | null
+  spoon_level?: Percent
   /**
    * Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`.
    */
-  spoon_size?: Percent | null
+  spoon_size?: Percent
   /**
    * Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`.
    */
-  unweighed_drop?: Percent | null
+  unweighed_drop?: Percent
 }
 /**
  * The vacuum that pots are degassed in: either `gauge` or `absolute`.
@@ -842,30 +842,30 @@ export interface VacuumEntry {
    * Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`.
    * Example: `"10 kPa"`.
    */
-  absolute?: MeasuredAmount | null
+  absolute?: MeasuredAmount
   /**
    * How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`.
    */
-  dial_tolerance?: MeasuredAmount | null
+  dial_tolerance?: MeasuredAmount
   /**
    * Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`.
    */
-  entrained?: Percent | null
+  entrained?: Percent
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`.
    */
-  gauge?: MeasuredAmount | null
+  gauge?: MeasuredAmount
   /**
    * Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3
    * is assumed. Example: `1.8`.
    */
-  rise?: number | null
+  rise?: number
 }
 /**
  * Shape of a piece as it sinks: either a `stick` or a `ball`.
@@ -874,22 +874,22 @@ export interface BodyEntry {
   /**
    * A piece about as long as thick. Default: none; required without `stick`.
    */
-  ball?: BallEntry | null
+  ball?: BallEntry
   /**
    * A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is
    * used.
    */
-  drop?: TimedDropEntry | null
+  drop?: TimedDropEntry
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * A piece longer than thick, which sinks sideways. Default: none; required without `ball`.
    */
-  stick?: StickEntry | null
+  stick?: StickEntry
 }
 /**
  * A drop of a piece that the shop has timed, let go just below the surface.
@@ -908,7 +908,7 @@ export interface TimedDropEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Time to that depth. Example: `"6.4 s"`.
    */
@@ -916,7 +916,7 @@ export interface TimedDropEntry {
   /**
    * The water that it sank in. Default: that of the limits, or of the request.
    */
-  water?: FishedWaterEntry | null
+  water?: FishedWaterEntry
 }
 /**
  * Water that a piece sinks in.
@@ -927,16 +927,16 @@ export interface FishedWaterEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh
    * water. Example: `"35 g/kg"`.
    */
-  salinity_absolute?: MeasuredAmount | null
+  salinity_absolute?: MeasuredAmount
   /**
    * Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`.
    */
-  salinity_practical?: number | null
+  salinity_practical?: number
   /**
    * Its temperature. Example: `"60 °F"`.
    */
@@ -955,7 +955,7 @@ export interface StickEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Length. Example: `"127 mm"`.
    */
@@ -968,11 +968,11 @@ export interface BookDocument {
   /**
    * Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`.
    */
-  about?: string | null
+  about?: string
   /**
    * Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`.
    */
-  altitude?: MeasuredAmount | null
+  altitude?: MeasuredAmount
   /**
    * The tools on the bench.
    */
@@ -980,17 +980,17 @@ export interface BookDocument {
   /**
    * How to calculate what a day costs. Default: plans show no costs.
    */
-  costing?: CostingEntry | null
+  costing?: CostingEntry
   /**
    * Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`.
    */
-  default_base?: Name | null
+  default_base?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The format and its version. Example: `"pourwright/1.0"`.
    */
@@ -1004,7 +1004,7 @@ export interface BookDocument {
   /**
    * How the shop works. Default: that of each field.
    */
-  limits?: LimitsEntry | null
+  limits?: LimitsEntry
   /**
    * Materials by name.
    */
@@ -1026,21 +1026,21 @@ export interface BookDocument {
    */
   products?: {
     [k: string]: ProductEntry
-  } | null
+  }
   /**
    * Whose book it is. Default: none. Example: `"Tern Island workshop"`.
    */
-  shop?: Name | null
+  shop?: Name
   /**
    * Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at
    * `altitude`; not known without one. Example: `"27.7 inHg"`.
    */
-  station_pressure?: MeasuredAmount | null
+  station_pressure?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * Cost of a day in addition to its materials.
@@ -1051,49 +1051,49 @@ export interface CostingEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %.
    * Example: `"60 %"`.
    */
-  left_over_worth?: Percent | null
+  left_over_worth?: Percent
   /**
    * Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`.
    */
-  margin?: Percent | null
+  margin?: Percent
   /**
    * Anything worth keeping with it. Default: none. Example: `"Prices before tax."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Contents of each pack besides the pieces. Default: nothing.
    */
-  packing?: PackingEntry[] | null
+  packing?: PackingEntry[]
   /**
    * Work on one heat. Default: none. Example: `"4 min"`.
    */
-  per_heat?: MeasuredAmount | null
+  per_heat?: MeasuredAmount
   /**
    * Work on packing one pack. Default: none. Example: `"40 s"`.
    */
-  per_pack?: MeasuredAmount | null
+  per_pack?: MeasuredAmount
   /**
    * Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`.
    */
-  per_pot?: MeasuredAmount | null
+  per_pot?: MeasuredAmount
   /**
    * Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`.
    */
-  per_shot?: MeasuredAmount | null
+  per_shot?: MeasuredAmount
   /**
    * Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`.
    */
-  rate?: Price | null
+  rate?: Price
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * Something that goes into each pack.
@@ -1104,7 +1104,7 @@ export interface PackingEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Its name. Example: `"bag"`.
    */
@@ -1112,7 +1112,7 @@ export interface PackingEntry {
   /**
    * Number of it in one pack. Default: 1. Example: `2`.
    */
-  per_pack?: number | null
+  per_pack?: number
   /**
    * Its price per number of pieces. Example: `"9.00 USD per 100 pieces"`.
    */
@@ -1127,7 +1127,7 @@ export interface FormulaEntry {
    * `{ "soft": "3 cup", "hard": "1 cup" }`. Default: that of the formulas it is combined with, else
    * `default_base`. Example: `"clear-base"`.
    */
-  base?: BaseEntry | null
+  base?: BaseEntry
   /**
    * Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`.
    */
@@ -1139,21 +1139,21 @@ export interface FormulaEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example:
    * `"1 cup"`.
    */
-  per?: Amount | null
+  per?: Amount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * How the shop works.
@@ -1163,57 +1163,57 @@ export interface LimitsEntry {
    * Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example:
    * `"95 %"`.
    */
-  confidence?: Percent | null
+  confidence?: Percent
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`.
    */
-  fresh_base?: boolean | null
+  fresh_base?: boolean
   /**
    * Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`.
    */
-  heats?: number | null
+  heats?: number
   /**
    * Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`.
    */
-  least_pot?: MeasuredAmount | null
+  least_pot?: MeasuredAmount
   /**
    * How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example:
    * `"80 %"`.
    */
-  most_full?: Percent | null
+  most_full?: Percent
   /**
    * Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`.
    */
-  rejects?: Percent | null
+  rejects?: Percent
   /**
    * Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example:
    * `"20 %"`.
    */
-  solids?: Percent | null
+  solids?: Percent
   /**
    * Use of the sprues. Default: `"keep"`. Example: `"melt-again"`.
    */
-  sprues?: Sprues | null
+  sprues?: Sprues
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no
    * source). Example: `"3 %"`.
    */
-  tolerance?: Percent | null
+  tolerance?: Percent
   /**
    * Water to calculate sink rates in. Default: none; no sink rates are shown.
    */
-  water?: FishedWaterEntry | null
+  water?: FishedWaterEntry
 }
 /**
  * A material. Omit what you do not know; a calculation that needs it says so.
@@ -1223,65 +1223,65 @@ export interface MaterialEntry {
    * Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known.
    * Example: `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`.
    */
-  activation_energy?: Sourced | null
+  activation_energy?: Sourced
   /**
    * When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind
    * (common practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`.
    */
-  add?: Adding | null
+  add?: Adding
   /**
    * Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default:
    * not known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`.
    */
-  as_scooped?: Sourced | null
+  as_scooped?: Sourced
   /**
    * Of a plastisol: the heat that it withstands. Default: not known.
    */
-  budget?: BudgetEntry | null
+  budget?: BudgetEntry
   /**
    * Of a stabilizer: the heat that more of it buys. Default: none.
    */
-  buys?: BuysEntry | null
+  buys?: BuysEntry
   /**
    * Of a flake: its cut. Default: not known. Example: `".035 hex"`.
    */
-  cut?: Cut | null
+  cut?: Cut
   /**
    * True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example:
    * `"1.03 g/mL ± 0.01"`.
    */
-  density?: Sourced | null
+  density?: Sourced
   /**
    * Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy
    * practice), and less sure. Example: `"0.044 g ± 0.003"`.
    */
-  drop?: SourcedDrop | null
+  drop?: SourcedDrop
   /**
    * Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and
    * results say so. Example: `"6.5e-4 1/K"`.
    */
-  expansion?: Sourced | null
+  expansion?: Sourced
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example:
    * `"1.042 g/mL ± 0.008"`.
    */
-  fused?: Sourced | null
+  fused?: Sourced
   /**
    * Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not
    * known. Example: `"0.3 mm"`.
    */
-  grain?: Sourced | null
+  grain?: Sourced
   /**
    * Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
    * how much to add to a pot that is too thick or too soft is then not calculated.
    */
-  hardness?: MeasuredHardnessEntry | null
+  hardness?: MeasuredHardnessEntry
   /**
    * Purpose of the material. Example: `"plastisol"`.
    */
@@ -1290,24 +1290,24 @@ export interface MaterialEntry {
    * Row of the starter table that fills in the properties omitted here. Default: none. Example:
    * `"sodium-chloride"`.
    */
-  like?: Name | null
+  like?: Name
   /**
    * Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the
    * formula's is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`.
    */
-  most?: MostDose | null
+  most?: MostDose
   /**
    * Its full name. Default: none. Example: `"clear plastisol, medium"`.
    */
-  name?: string | null
+  name?: string
   /**
    * Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
    */
-  price?: Price | null
+  price?: Price
   /**
    * Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20
    * °C, and results say so. Example: `["325 °F", "350 °F"]`.
@@ -1315,30 +1315,30 @@ export interface MaterialEntry {
    * @minItems 2
    * @maxItems 2
    */
-  shot_window?: [unknown, unknown] | null
+  shot_window?: [unknown, unknown]
   /**
    * Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required
    * of the plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`.
    */
-  specific_heat?: Sourced | null
+  specific_heat?: Sourced
   /**
    * Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example:
    * `"0.0012 1/K"`.
    */
-  specific_heat_rise?: Sourced | null
+  specific_heat_rise?: Sourced
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * Of a flake: thickness of its film. Default: not known. Example: `"50 um"`.
    */
-  thickness?: MeasuredAmount | null
+  thickness?: MeasuredAmount
   /**
    * Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`.
    */
-  tolerance?: Percent | null
+  tolerance?: Percent
   /**
    * Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it.
    * Default: not known. Example: `["0.3 Pa.s", "3 Pa.s"]`.
@@ -1346,7 +1346,7 @@ export interface MaterialEntry {
    * @minItems 2
    * @maxItems 2
    */
-  viscosity?: [unknown, unknown] | null
+  viscosity?: [unknown, unknown]
 }
 /**
  * A quantity with its source.
@@ -1355,7 +1355,7 @@ export interface WithSource {
   /**
    * Its source.
    */
-  source: string
+  source?: string
   /**
    * The quantity.
    */
@@ -1374,12 +1374,12 @@ export interface BudgetEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * Time at the reference temperature. Example: `"45 min"`.
    */
@@ -1388,7 +1388,7 @@ export interface BudgetEntry {
    * The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example:
    * `"2 %"`.
    */
-  with?: Percent | null
+  with?: Percent
 }
 /**
  * The heat that more of a stabilizer buys.
@@ -1399,7 +1399,7 @@ export interface BuysEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Highest dose that this holds for, as a share of the mass of base. Example: `"4 %"`.
    */
@@ -1422,7 +1422,7 @@ export interface MeasuredHardnessEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The measured points, by rising ratio; two at least, the readings rising or falling all the way.
    */
@@ -1435,7 +1435,7 @@ export interface MeasuredHardnessEntry {
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * A reading.
@@ -1446,7 +1446,7 @@ export interface MeasuredPointEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The reading, 0 to 100. Example: `4`.
    */
@@ -1464,7 +1464,7 @@ export interface MoldEntry {
    * Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink
    * rate is shown.
    */
-  body?: BodyEntry | null
+  body?: BodyEntry
   /**
    * Number of like cavities, or unlike ones by shape. Example: `4`.
    */
@@ -1473,65 +1473,65 @@ export interface MoldEntry {
    * Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none;
    * required unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`.
    */
-  cavity?: CavityVolume | null
+  cavity?: CavityVolume
   /**
    * How a shot cools in it, if `sets` is not stated. Default: not known.
    */
-  cooling?: MoldCoolingEntry | null
+  cooling?: MoldCoolingEntry
   /**
    * Number of such molds, shot in turn. Default: 1. Example: `2`.
    */
-  count?: number | null
+  count?: number
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece
    * then has a range of weights. Example: `"60 %"`.
    */
-  feed?: Percent | null
+  feed?: Percent
   /**
    * Hook and weight on a piece. Default: none.
    */
-  hook?: HookEntry | null
+  hook?: HookEntry
   /**
    * Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example:
    * `"40 s"`.
    */
-  per_shot?: MeasuredAmount | null
+  per_shot?: MeasuredAmount
   /**
    * Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`.
    */
-  rejects?: Percent | null
+  rejects?: Percent
   /**
    * Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`.
    * Example: `"4 min"`.
    */
-  sets?: MeasuredAmount | null
+  sets?: MeasuredAmount
   /**
    * Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`.
    */
-  sprue?: MeasuredAmount | null
+  sprue?: MeasuredAmount
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
   /**
    * Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`.
    */
-  top?: MeasuredAmount | null
+  top?: MeasuredAmount
   /**
    * Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`.
    */
-  voids?: Percent | null
+  voids?: Percent
 }
 /**
  * The cavities of one shape in a mold with unlike ones.
@@ -1540,7 +1540,7 @@ export interface CavityEntry {
   /**
    * Shape of a piece, for its sink rate. Default: not known; no sink rate is shown.
    */
-  body?: BodyEntry | null
+  body?: BodyEntry
   /**
    * Volume of one, or the water that it holds. Example: `"8.8 mL"`.
    */
@@ -1554,12 +1554,12 @@ export interface CavityEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
-  sure?: boolean | null
+  sure?: boolean
 }
 /**
  * The water that a cavity holds, weighed in air.
@@ -1574,7 +1574,7 @@ export interface WaterEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Reading of the scale. Example: `"10.82 g ± 0.1"`.
    */
@@ -1588,35 +1588,35 @@ export interface MoldCoolingEntry {
    * Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example:
    * `"90 °F"`.
    */
-  at?: MeasuredAmount | null
+  at?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`.
    */
-  mass?: MeasuredAmount | null
+  mass?: MeasuredAmount
   /**
    * The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example:
    * `"metal"`.
    */
-  of?: MoldMaterial | null
+  of?: MoldMaterial
   /**
    * The thickest part of a piece. Default: its `body`.
    */
-  section?: SectionEntry | null
+  section?: SectionEntry
   /**
    * Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`.
    */
-  specific_heat?: MeasuredAmount | null
+  specific_heat?: MeasuredAmount
   /**
    * Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source).
    * Example: `"120 °F"`.
    */
-  take_out?: MeasuredAmount | null
+  take_out?: MeasuredAmount
 }
 /**
  * The thickest part of a piece: a `rod`, a `plate` or a `ball`.
@@ -1626,23 +1626,23 @@ export interface SectionEntry {
    * As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
    * `"16 mm"`.
    */
-  ball?: MeasuredAmount | null
+  ball?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the
    * others. Example: `"4 mm"`.
    */
-  plate?: MeasuredAmount | null
+  plate?: MeasuredAmount
   /**
    * Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example:
    * `"9.6 mm"`.
    */
-  rod?: MeasuredAmount | null
+  rod?: MeasuredAmount
 }
 /**
  * Hook and weight on a piece.
@@ -1653,7 +1653,7 @@ export interface HookEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Their mass. Example: `"1.1 g"`.
    */
@@ -1672,16 +1672,16 @@ export interface ProductEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
    * `["dusk", "salted"]`.
    */
-  formulas?: Name[] | null
+  formulas?: Name[]
   /**
    * Layers of a laminated piece. Default: none; required without `formulas`.
    */
-  layers?: LayerEntry[] | null
+  layers?: LayerEntry[]
   /**
    * The mold. Example: `"finger-5"`.
    */
@@ -1689,11 +1689,11 @@ export interface ProductEntry {
   /**
    * Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
 }
 /**
  * One color of a laminated piece.
@@ -1704,7 +1704,7 @@ export interface LayerEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Its formulas: a color and a body. Example: `["reed", "plain"]`.
    */
@@ -1712,7 +1712,7 @@ export interface LayerEntry {
   /**
    * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * Its share of the cavity and the sprue; the shares of a piece add up to 100 %. Example: `"60 %"`.
    */
@@ -1785,15 +1785,15 @@ export interface BudgetEntry2 {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Maximum number of pots that it begins. Default: 5000. Example: `200`.
    */
-  pots?: Count | null
+  pots?: Count
   /**
-   * Maximum work, in thousands of steps: looks at a stage of a pot. Default: 50000. Example: `1000`.
+   * Maximum work, in thousands of steps: looks at a stage of a pot. Default: 10000. Example: `1000`.
    */
-  thousand_steps?: Count | null
+  thousand_steps?: Count
 }
 /**
  * How a piece sinks, with its hook: a model value between bounds.
@@ -2278,21 +2278,21 @@ export interface ColorEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * L*, a*, b* of a reading, in daylight (D65).
    *
    * @minItems 3
    * @maxItems 3
    */
-  lab?: [number, number, number] | null
+  lab?: [number, number, number]
   /**
    * Red, green and blue from 0 to 255, as a photograph next to white stores them.
    *
    * @minItems 3
    * @maxItems 3
    */
-  srgb?: [number, number, number] | null
+  srgb?: [number, number, number]
 }
 /**
  * A colorant, by test pieces with two or more doses of it alone.
@@ -2307,7 +2307,7 @@ export interface ColorantEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The test pieces.
    */
@@ -2334,7 +2334,7 @@ export interface LetDownEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
 }
 /**
  * How such a pot cools, as the shop watched it, and how long this one has stood.
@@ -2345,7 +2345,7 @@ export interface CoolingEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The temperature when the watch began.
    */
@@ -2353,7 +2353,7 @@ export interface CoolingEntry {
   /**
    * How much was watched; default: as much as is heated.
    */
-  mix?: Amount | null
+  mix?: Amount
   /**
    * The temperature of the room.
    */
@@ -2380,7 +2380,7 @@ export interface CountedEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
    */
@@ -2473,7 +2473,7 @@ export interface Pieces {
    */
   made: number
   /**
-   * Number ordered.
+   * Number ordered that this draw is for: its share, in proportion to its shots. The draws of an order add up to it.
    */
   ordered: number
   /**
@@ -2568,7 +2568,7 @@ export interface PieceRecord {
    */
   made: number
   /**
-   * Pieces ordered.
+   * Pieces ordered that these shots were for, as in the plan's draw.
    */
   ordered: number
   /**
@@ -2614,11 +2614,11 @@ export interface DrawThereEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The layer of a laminated piece that they make, counted from 1. Default: 1. Example: `2`.
    */
-  layer?: number | null
+  layer?: number
   /**
    * An order line that they are for, counted from 1. Example: `2`.
    */
@@ -2645,7 +2645,7 @@ export interface EmptiedEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
 }
 /**
  * What weighed pieces show of their mold, once the mix is known.
@@ -2785,7 +2785,7 @@ export interface GoodEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * An order line that they are for, counted from 1. Example: `2`.
    */
@@ -2804,7 +2804,7 @@ export interface HardnessPointEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Durometer reading of a measured point. Unit: 1; 0 to 100.
    */
@@ -2936,7 +2936,7 @@ export interface LoadEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Mix in it: a mass, or a volume cold and liquid.
    */
@@ -2944,15 +2944,15 @@ export interface LoadEntry {
   /**
    * Specific heat of that. Default: as of the mix.
    */
-  specific_heat?: MeasuredAmount | null
+  specific_heat?: MeasuredAmount
   /**
    * Mass of its vessel.
    */
-  vessel?: MeasuredAmount | null
+  vessel?: MeasuredAmount
   /**
    * Specific heat of its vessel. Default: with the mass of the vessel, those of the vessel of the mix.
    */
-  vessel_specific_heat?: MeasuredAmount | null
+  vessel_specific_heat?: MeasuredAmount
 }
 /**
  * A salt loading, stated in just one way: by the words of [`SaltForm`], or as a sink rate.
@@ -2962,42 +2962,42 @@ export interface LoadingEntry {
    * Volume of salt as scooped: for the base of the request, or per volume of base. Example: `"2 tbsp"` or
    * `"2 tbsp/cup"`.
    */
-  as_scooped?: Amount | null
+  as_scooped?: Amount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Density of the finished plastic at 20 °C, voids counted. Example: `"1.12 g/mL"`.
    */
-  finished_density?: MeasuredAmount | null
+  finished_density?: MeasuredAmount
   /**
    * Mass of salt as a share of the mass of base. Example: `"12 %"`.
    */
-  of_base?: Share | null
+  of_base?: Share
   /**
    * Mass of salt as a share of the finished mass. Example: `"10 %"`.
    */
-  of_finished?: Share | null
+  of_finished?: Share
   /**
    * Mass of salt for the volume of base of the request, or per volume of base. Example: `"30 g"` or
    * `"30 g/cup"`.
    */
-  per_volume?: Amount | null
+  per_volume?: Amount
   /**
    * Mass of a piece from the cavity of the request. Example: `"10.4 g"`.
    */
-  piece_mass?: MeasuredAmount | null
+  piece_mass?: MeasuredAmount
   /**
    * Mean density of that piece with its hook and weight. Example: `"1.15 g/mL"`.
    */
-  sink_density?: MeasuredAmount | null
+  sink_density?: MeasuredAmount
   /**
    * Sink rate of that piece with its hook, in the water of the request. Example: `"14 cm/s"`.
    */
-  sink_rate?: MeasuredAmount | null
+  sink_rate?: MeasuredAmount
 }
 /**
  * A book and an order list: all that a plan is made from.
@@ -3019,17 +3019,17 @@ export interface OrdersDocument {
   /**
    * Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`.
    */
-  about?: string | null
+  about?: string
   /**
    * The day, as the shop writes it. Default: none. Example: `"2027-03-02"`.
    */
-  day?: Name | null
+  day?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The format and its version. Example: `"pourwright/1.0"`.
    */
@@ -3040,7 +3040,7 @@ export interface OrdersDocument {
    */
   letters?: {
     [k: string]: Name
-  } | null
+  }
   /**
    * The order lines; at least one.
    */
@@ -3048,18 +3048,18 @@ export interface OrdersDocument {
   /**
    * Pots that are there already, hot or set: the day goes on from them. Default: none.
    */
-  pots?: PotThereEntry[] | null
+  pots?: PotThereEntry[]
   /**
    * Leftover mixes that may go into the day's pots. Default: none.
    */
-  shelf?: ShelfEntry[] | null
+  shelf?: ShelfEntry[]
   /**
    * Stock before the day, by material; the plan shows shortages. Default: not known.
    * Example: `{ "clear-base": "1 gal", "fine-salt": "8 lb" }`.
    */
   stock?: {
     [k: string]: Amount
-  } | null
+  }
 }
 /**
  * One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`.
@@ -3070,19 +3070,19 @@ export interface OrderLine {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`.
    */
-  formulas?: Name[] | null
+  formulas?: Name[]
   /**
    * Layers of a laminated piece. Default: none.
    */
-  layers?: LayerEntry[] | null
+  layers?: LayerEntry[]
   /**
    * A mold of the book. Default: none; required without `product`. Example: `"finger-5"`.
    */
-  mold?: Name | null
+  mold?: Name
   /**
    * The order it belongs to. Example: `"31"`.
    */
@@ -3090,31 +3090,31 @@ export interface OrderLine {
   /**
    * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * Number of pieces in a pack. Default: none; required with `packs`. Example: `6`.
    */
-  pack_of?: number | null
+  pack_of?: number
   /**
    * Number of packs. Default: none; required without `pieces`. Example: `4`.
    */
-  packs?: number | null
+  packs?: number
   /**
    * Number of pieces. Default: none; required without `packs`. Example: `24`.
    */
-  pieces?: number | null
+  pieces?: number
   /**
    * A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`.
    */
-  product?: Name | null
+  product?: Name
   /**
    * The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`.
    */
-  promised?: string | null
+  promised?: string
   /**
    * The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`.
    */
-  shape?: Name | null
+  shape?: Name
 }
 /**
  * A pot that is there already. Its `parts` say what is in it; without these it is not begun, and without `draws` either it
@@ -3124,41 +3124,41 @@ export interface PotThereEntry {
   /**
    * Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`.
    */
-  cup?: MeasuredAmount | null
+  cup?: MeasuredAmount
   /**
    * Whether it has been degassed. Default: `false`; one that was heated is not degassed again.
    * Example: `true`.
    */
-  degassed?: boolean | null
+  degassed?: boolean
   /**
    * Shots that it was begun for. Default: none.
    */
-  draws?: DrawThereEntry[] | null
+  draws?: DrawThereEntry[]
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`.
    */
-  heats?: Count | null
+  heats?: Count
   /**
    * Whether it is hot. Default: `false`, it has set or was never heated.
    * Example: `true`.
    */
-  hot?: boolean | null
+  hot?: boolean
   /**
    * Its id in the plan that it was begun by. Default: none. Example: `"dusk + plain"`.
    */
-  id?: Name | null
+  id?: Name
   /**
    * Amounts in it, by material. Default: none. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
    */
   parts?: {
     [k: string]: Amount
-  } | null
+  }
   /**
    * Its letter. Example: `"B"`.
    */
@@ -3167,12 +3167,12 @@ export interface PotThereEntry {
    * Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example:
    * `"4.6 min"`.
    */
-  spent?: MeasuredAmount | null
+  spent?: MeasuredAmount
   /**
    * Whether it may take other shots too, and give up such as the lines do not need. Default: `true`.
    * Example: `false`.
    */
-  takes_more?: boolean | null
+  takes_more?: boolean
 }
 /**
  * A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it.
@@ -3183,20 +3183,20 @@ export interface ShelfEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`.
    */
-  formulas?: Name[] | null
+  formulas?: Name[]
   /**
    * Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`.
    */
-  heats?: number | null
+  heats?: number
   /**
    * The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example:
    * `"2027-03-01"`.
    */
-  made?: string | null
+  made?: string
   /**
    * Its mass. Example: `"104 g"`.
    */
@@ -3208,19 +3208,19 @@ export interface ShelfEntry {
   /**
    * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * Amounts that went into the pot that it is left over from, by material, on any scale. Default: none; required
    * without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`.
    */
   parts?: {
     [k: string]: Amount
-  } | null
+  }
   /**
    * Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default:
    * not known. Example: `"4.6 min"`.
    */
-  spent?: MeasuredAmount | null
+  spent?: MeasuredAmount
 }
 /**
  * A material of a stage as it was made.
@@ -4013,56 +4013,56 @@ export interface PotNowEntry {
   /**
    * Capacity of its cup. Default: that of the plan, else the smallest that holds it. Example: `"2 cup"`.
    */
-  cup?: MeasuredAmount | null
+  cup?: MeasuredAmount
   /**
    * Whether it has been degassed. Default: whether that step is done.
    * Example: `true`.
    */
-  degassed?: boolean | null
+  degassed?: boolean
   /**
    * Number of its last step that is done. Default: 0, it is not begun. Example: `7`.
    */
-  done?: Count | null
+  done?: Count
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Number of heats behind it. Default: those of its steps. Example: `2`.
    */
-  heats?: Count | null
+  heats?: Count
   /**
    * Whether it is hot. Default: whether its stage has been heated and is not done.
    * Example: `true`.
    */
-  hot?: boolean | null
+  hot?: boolean
   /**
    * How much is in it, weighed without the cup, or read at the cup. Default: what the steps leave. Example:
    * `"212 g"`.
    */
-  left?: Amount | null
+  left?: Amount
   /**
    * Whether what was in it is lost. Default: `false`.
    * Example: `true`.
    */
-  lost?: boolean | null
+  lost?: boolean
   /**
    * All that is in it, by material. Default: what the steps put in. Example:
    * `{ "clear-base": "1 cup", "plum": "34 drops" }`.
    */
   parts?: {
     [k: string]: Amount
-  } | null
+  }
   /**
    * Shots that are done of the step after that. Default: 0. Example: `3`.
    */
-  shots?: Count | null
+  shots?: Count
   /**
    * The trial that it is. Default: none.
    */
-  trial?: TrialEntry | null
+  trial?: TrialEntry
 }
 /**
  * A trial: its start, and what was added and taken since, in order.
@@ -4072,31 +4072,31 @@ export interface TrialEntry {
    * The plastisol, if it started without formulas. Default: `default_base` of the book. Example:
    * `"clear-base"`.
    */
-  base?: Name | null
+  base?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Formulas of the book that went in with the start, doses for that amount of base. Default: none, base
    * alone. Example: `["plain"]`.
    */
-  formulas?: Name[] | null
+  formulas?: Name[]
   /**
    * What was done since, in order. Default: nothing. Example:
    * `[{ "plum": "3 drops" }, "again", { "taken": "10 g" }]`.
    */
-  log?: TrialStep[] | null
+  log?: TrialStep[]
   /**
    * Anything worth keeping with it. Default: none. Example: `"By daylight, against the sample of May."`.
    */
-  notes?: string | null
+  notes?: string
   /**
    * Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * The base that it started from: an amount of it, cold and liquid or weighed. Example: `"1 cup"`.
    */
@@ -4232,7 +4232,7 @@ export interface ReadingEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Temperature of a reading. Unit: °C; -73 to 427.
    */
@@ -4309,7 +4309,7 @@ export interface RunEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The time at hand for one: fill, shoot, top off, take out.
    */
@@ -4317,11 +4317,11 @@ export interface RunEntry {
   /**
    * How many such molds are shot in turn; default: 1.
    */
-  molds?: Count | null
+  molds?: Count
   /**
    * How long it sets; default: no longer than the hands take.
    */
-  sets?: MeasuredAmount | null
+  sets?: MeasuredAmount
   /**
    * How many shots.
    */
@@ -4340,7 +4340,7 @@ export interface SaltSoftenerEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The softener.
    */
@@ -4371,7 +4371,7 @@ export interface TimedBallEntry {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * How long that took.
    */
@@ -6016,11 +6016,11 @@ export interface ConvertRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The unit of the answer, by trade symbol or UCUM code. Unit: none; a unit of the same dimension.
    */
@@ -6040,7 +6040,7 @@ export interface DoseRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The material and its properties. Unit: none; as in a book.
    */
@@ -6048,7 +6048,7 @@ export interface DoseRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
 }
 /**
  * Mass, volume, density and shares of a mix.
@@ -6060,7 +6060,7 @@ export interface MixRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Mass of each material in the mix. Unit: none; 0 or more each, g.
    */
@@ -6076,19 +6076,19 @@ export interface MixRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Whether the plastisol is liquid or fused. Unit: none; liquid or fused. Default: fused.
    */
-  phase?: Phase | null
+  phase?: Phase
   /**
    * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
    */
-  temperature?: MeasuredAmount | null
+  temperature?: MeasuredAmount
   /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Share | null
+  voids?: Share
 }
 /**
  * Salt, from any way to state it to all others.
@@ -6106,29 +6106,29 @@ export interface SaltRequest {
   /**
    * Volume of one cavity. Unit: mL; above 0 to 1e15.
    */
-  cavity_volume?: MeasuredAmount | null
+  cavity_volume?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
-  feed?: Share | null
+  feed?: Share
   /**
    * Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15. Default: 0.
    */
-  hook_mass?: MeasuredAmount | null
+  hook_mass?: MeasuredAmount
   /**
    * Volume that hook and weight displace; give their mass too. Unit: mL; 0 to 1e15. Default: 0.
    */
-  hook_volume?: MeasuredAmount | null
+  hook_volume?: MeasuredAmount
   /**
    * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as mix_volume.
    */
-  hot_volume?: MeasuredAmount | null
+  hot_volume?: MeasuredAmount
   /**
    * The salt loading, stated in one of eight ways. Unit: none; exactly one of eight ways.
    */
@@ -6136,19 +6136,19 @@ export interface SaltRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
    */
-  mix_mass?: MeasuredAmount | null
+  mix_mass?: MeasuredAmount
   /**
    * Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as base_volume.
    */
-  mix_volume?: MeasuredAmount | null
+  mix_volume?: MeasuredAmount
   /**
    * Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
    */
-  most_solids?: Share | null
+  most_solids?: Share
   /**
    * The salt: its true density, its bulk density as scooped. Unit: none; as a material in a book.
    */
@@ -6156,23 +6156,23 @@ export interface SaltRequest {
   /**
    * The softener that goes in with the salt. Unit: none; a material and its share of the salt. Default: none.
    */
-  salt_softener?: SaltSoftenerEntry | null
+  salt_softener?: SaltSoftenerEntry
   /**
    * Shape and size of the piece as it sinks, for its sink rate with and without the salt. Unit: none; a stick or a ball. Default: none.
    */
-  salted_body?: BodyEntry | null
+  salted_body?: BodyEntry
   /**
    * The water in which it sinks; needed with the body. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg. Default: none.
    */
-  salted_water?: FishedWaterEntry | null
+  salted_water?: FishedWaterEntry
   /**
    * Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
    */
-  shot_temperature?: MeasuredAmount | null
+  shot_temperature?: MeasuredAmount
   /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Share | null
+  voids?: Share
 }
 /**
  * Softener for a hardness, or the hardness that it gives.
@@ -6184,11 +6184,11 @@ export interface HardnessRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Durometer reading. Unit: 1; 0 to 100.
    */
-  hardness?: number | null
+  hardness?: number
   /**
    * The shop's own measured points, by rising ratio: of each the ratio and the durometer reading. Unit: none; 2 to 1000.
    */
@@ -6200,7 +6200,7 @@ export interface HardnessRequest {
   /**
    * Softener or hardener, mass per mass of base; between the measured points. Unit: 1; 0 to 100.
    */
-  softener_ratio?: Share | null
+  softener_ratio?: Share
 }
 /**
  * Mass of a shot and of its pieces.
@@ -6216,19 +6216,19 @@ export interface ShotRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as cold_density.
    */
-  hot_density?: MeasuredAmount | null
+  hot_density?: MeasuredAmount
   /**
    * Share of the cavity that this layer of a laminated piece fills. Unit: 1; above 0 to 1. Default: 1.
    */
-  layer_share?: Share | null
+  layer_share?: Share
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The mold. Unit: none; as in a book.
    */
@@ -6246,17 +6246,17 @@ export interface BatchRequest {
   /**
    * Number of times the injector is cleaned or goes cold, the last time included. Unit: 1; 1 to 1000000. Default: 1.
    */
-  cleanings?: number | null
+  cleanings?: number
   /**
    * Confidence that enough good pieces come out. Unit: 1; above 0 to 0.999999999. Default: 0.9.
    */
-  confidence?: Share | null
+  confidence?: Share
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
    */
@@ -6264,11 +6264,11 @@ export interface BatchRequest {
   /**
    * Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15. Default: 0.
    */
-  injector_residue?: MeasuredAmount | null
+  injector_residue?: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Number of good pieces needed. Unit: 1; 1 to 1000000.
    */
@@ -6276,19 +6276,19 @@ export interface BatchRequest {
   /**
    * Mass that clings to the wall of the cup, part of the heel. Unit: g; 0 to 1e15. Default: 0.
    */
-  pot_film?: MeasuredAmount | null
+  pot_film?: MeasuredAmount
   /**
    * Mass that cannot be drawn from the cup, its film included. Unit: g; 0 to 1e15. Default: 0.
    */
-  pot_heel?: MeasuredAmount | null
+  pot_heel?: MeasuredAmount
   /**
    * Share of pieces that are not fit to sell. Unit: 1; 0 to below 1. Default: 0.
    */
-  rejects?: Share | null
+  rejects?: Share
   /**
    * Share of the sprues that is melted again. Unit: 1; 0 to 1. Default: 0.
    */
-  returned?: Share | null
+  returned?: Share
   /**
    * Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
    */
@@ -6300,7 +6300,7 @@ export interface BatchRequest {
   /**
    * Mass of a shot that stays as sprue; at most the mass of the shot. Unit: g; 0 to 1e15. Default: 0.
    */
-  sprue_mass?: MeasuredAmount | null
+  sprue_mass?: MeasuredAmount
 }
 /**
  * The volume of a cavity from the water that it holds.
@@ -6309,26 +6309,26 @@ export interface WaterRequest {
   /**
    * Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to 110. Default: 101.325.
    */
-  air_pressure?: MeasuredAmount | null
+  air_pressure?: MeasuredAmount
   calculate: 'water'
   /**
    * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
-  calibrated_mold?: Name | null
+  calibrated_mold?: Name
   /**
    * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
    */
-  calibrated_shape?: Name | null
+  calibrated_shape?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15.
    */
@@ -6350,15 +6350,15 @@ export interface CalibrateRequest {
   /**
    * The mold of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
-  calibrated_mold?: Name | null
+  calibrated_mold?: Name
   /**
    * The shape, where that mold has unlike cavities. Unit: none; a name. Default: none.
    */
-  calibrated_shape?: Name | null
+  calibrated_shape?: Name
   /**
    * Volume of one cavity. Unit: mL; above 0 to 1e15.
    */
-  cavity_volume?: MeasuredAmount | null
+  cavity_volume?: MeasuredAmount
   /**
    * Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
    */
@@ -6368,27 +6368,27 @@ export interface CalibrateRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1. Default: 0.5.
    */
-  feed?: Share | null
+  feed?: Share
   /**
    * Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70 %). Unit: 1; 0 to 1. Default: 0.
    */
-  feed_uncertainty?: Share | null
+  feed_uncertainty?: Share
   /**
    * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as cold_density.
    */
-  hot_density?: MeasuredAmount | null
+  hot_density?: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
    */
-  voids?: Share | null
+  voids?: Share
   /**
    * Mass of each piece, one by one. Unit: g; 2 to 100000.
    */
@@ -6406,7 +6406,7 @@ export interface CalibrateDropRequest {
   /**
    * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
-  calibrated_material?: Name | null
+  calibrated_material?: Name
   /**
    * Drops that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
    */
@@ -6416,11 +6416,11 @@ export interface CalibrateDropRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
 }
 /**
  * Bulk density of a powder as scooped, from level spoonfuls.
@@ -6434,17 +6434,17 @@ export interface CalibrateSpoonRequest {
   /**
    * The material of a book that the answer is for; the answer then includes the change to that book. Unit: none; a name. Default: none.
    */
-  calibrated_material?: Name | null
+  calibrated_material?: Name
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Level spoonfuls that were counted and weighed together, each weighing started over. Unit: none; 2 to 1000.
    */
@@ -6468,7 +6468,7 @@ export interface CalibrateInjectorRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Weighings of the injector, each clean and then emptied as at work. Unit: g; 2 to 1000.
    */
@@ -6476,7 +6476,7 @@ export interface CalibrateInjectorRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Density of what stays in the injector, at the temperature at which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
    */
@@ -6489,7 +6489,7 @@ export interface UncertaintyRequest {
   /**
    * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
    */
-  balance_readability?: MeasuredAmount | null
+  balance_readability?: MeasuredAmount
   /**
    * The material of the base and its properties. Unit: none; as in a book.
    */
@@ -6498,7 +6498,7 @@ export interface UncertaintyRequest {
   /**
    * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full.
    */
-  cup_mark?: MeasuredAmount | null
+  cup_mark?: MeasuredAmount
   /**
    * The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops. Unit: none; above 0; g, mL or drops.
    */
@@ -6508,7 +6508,7 @@ export interface UncertaintyRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The material and its properties. Unit: none; as in a book.
    */
@@ -6516,7 +6516,7 @@ export interface UncertaintyRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume). Unit: none; above 0, g or mL.
    */
@@ -6524,7 +6524,7 @@ export interface UncertaintyRequest {
   /**
    * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; above 0 to 1e15. Default: the dose is one spoonful.
    */
-  spoon?: MeasuredAmount | null
+  spoon?: MeasuredAmount
 }
 /**
  * A mass as the tools of a bench can give it.
@@ -6540,7 +6540,7 @@ export interface MeasureRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Mass to measure. Unit: g; above 0 to 1e15.
    */
@@ -6552,15 +6552,15 @@ export interface MeasureRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
    */
-  tolerance?: Share | null
+  tolerance?: Share
   /**
    * Measure that the formula doses the material in. Unit: none; mass, volume or drops. Default: mass.
    */
-  written_in?: WrittenIn | null
+  written_in?: WrittenIn
 }
 /**
  * Air pressure in the shop, and the maximum that a vacuum gauge can show there.
@@ -6569,26 +6569,26 @@ export interface AirRequest {
   /**
    * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
-  altitude?: MeasuredAmount | null
+  altitude?: MeasuredAmount
   calculate: 'air'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Air pressure as a weather report gives it, reduced to sea level; needs the altitude. Unit: kPa; 85 to 110. Default: none.
    */
-  reported_pressure?: MeasuredAmount | null
+  reported_pressure?: MeasuredAmount
   /**
    * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
    */
-  station_pressure?: MeasuredAmount | null
+  station_pressure?: MeasuredAmount
 }
 /**
  * How far a pot swells under vacuum, and how full a vessel may be for it.
@@ -6597,18 +6597,18 @@ export interface DegasRequest {
   /**
    * Height above sea level, as a map gives it; negative below it. Unit: m; -5000 to 11000. Default: none.
    */
-  altitude?: MeasuredAmount | null
+  altitude?: MeasuredAmount
   calculate: 'degas'
   /**
    * Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot. Unit: °C; 0.01 to 200. Default: none.
    */
-  damp_at?: MeasuredAmount | null
+  damp_at?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
    */
@@ -6616,11 +6616,11 @@ export interface DegasRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
    */
-  station_pressure?: MeasuredAmount | null
+  station_pressure?: MeasuredAmount
   /**
    * The vacuum, and what a pot does in it. Unit: none; as in a book.
    */
@@ -6628,15 +6628,15 @@ export interface DegasRequest {
   /**
    * Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15.
    */
-  vessel_brim?: MeasuredAmount | null
+  vessel_brim?: MeasuredAmount
   /**
    * Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
    */
-  vessel_mark?: MeasuredAmount | null
+  vessel_mark?: MeasuredAmount
   /**
    * Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
    */
-  vessel_spare?: Share | null
+  vessel_spare?: Share
 }
 /**
  * How long a pot takes in the shop's own oven, and by which readings of the thermometer.
@@ -6645,22 +6645,22 @@ export interface HeatRequest {
   /**
    * The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the window.
    */
-  aim?: MeasuredAmount | null
+  aim?: MeasuredAmount
   /**
    * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
    */
-  burst_step?: MeasuredAmount | null
+  burst_step?: MeasuredAmount
   calculate: 'heat'
   /**
    * How such a pot was seen to cool, and how long this one has been out of the oven. Unit: none; about the same amount, in a cooler room. Default: none.
    */
-  cooling?: CoolingEntry | null
+  cooling?: CoolingEntry
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The temperature before heating. Unit: °C; -73 to 427.
    */
@@ -6668,15 +6668,15 @@ export interface HeatRequest {
   /**
    * Further cups in the oven on the same clock. Unit: none; alike: the same vessel, amounts within 10 %, from the same temperature. Default: none.
    */
-  heated_together?: LoadEntry[] | null
+  heated_together?: LoadEntry[]
   /**
    * Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
    */
-  longest_burst?: MeasuredAmount | null
+  longest_burst?: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * What is heated: a mass, or a volume cold and liquid. Unit: none; above 0, g or mL; beyond 1.6 times what was timed no time is given, and bursts are those of the safe side.
    */
@@ -6684,15 +6684,15 @@ export interface HeatRequest {
   /**
    * Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
    */
-  oven_power?: MeasuredAmount | null
+  oven_power?: MeasuredAmount
   /**
    * How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30.
    */
-  oven_turn?: MeasuredAmount | null
+  oven_turn?: MeasuredAmount
   /**
    * Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that of the timings.
    */
-  setting?: Percent | null
+  setting?: Percent
   /**
    * Lowest and highest temperature at which it is shot. Unit: none; the lower one first.
    *
@@ -6707,31 +6707,31 @@ export interface HeatRequest {
   /**
    * Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
    */
-  specific_heat_rise?: MeasuredAmount | null
+  specific_heat_rise?: MeasuredAmount
   /**
    * How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
    */
-  thermometer?: MeasuredAmount | null
+  thermometer?: MeasuredAmount
   /**
    * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
-  timed_density?: MeasuredAmount | null
+  timed_density?: MeasuredAmount
   /**
    * Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specific_heat.
    */
-  timed_specific_heat?: MeasuredAmount | null
+  timed_specific_heat?: MeasuredAmount
   /**
    * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and after and the time; needed without the rated power. Unit: none; 1 to 1000. Default: none.
    */
-  timings?: TimingEntry[] | null
+  timings?: TimingEntry[]
   /**
    * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
    */
-  vessel_mass?: MeasuredAmount | null
+  vessel_mass?: MeasuredAmount
   /**
    * Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
    */
-  vessel_specific_heat?: MeasuredAmount | null
+  vessel_specific_heat?: MeasuredAmount
 }
 /**
  * How long a pot stays hot.
@@ -6747,7 +6747,7 @@ export interface StaysHotRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Temperature after the last burst. Unit: °C; -73 to 427.
    */
@@ -6763,19 +6763,19 @@ export interface StaysHotRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
    */
-  room?: MeasuredAmount | null
+  room?: MeasuredAmount
   /**
    * How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not calculated.
    */
-  stood?: MeasuredAmount | null
+  stood?: MeasuredAmount
   /**
    * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
-  timed_density?: MeasuredAmount | null
+  timed_density?: MeasuredAmount
 }
 /**
  * How long a shot sets in a metal mold, and how often one can be made.
@@ -6785,33 +6785,33 @@ export interface CoolingRequest {
   /**
    * Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
    */
-  diffusivity?: MeasuredAmount | null
+  diffusivity?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be made is not calculated.
    */
-  hands?: MeasuredAmount | null
+  hands?: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The mold: its temperature, that at which a piece is taken out, its mass. Unit: none; metal, cooler than the piece is taken out. Default: metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it.
    */
-  mold_cooling?: MoldCoolingEntry | null
+  mold_cooling?: MoldCoolingEntry
   /**
    * Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
    */
-  molds?: Count | null
+  molds?: Count
   /**
    * The point of a piece whose temperature counts. Unit: none; center or mean. Default: center.
    */
-  piece_point?: Point | null
+  piece_point?: Point
   /**
    * The thickest part of a piece: a rod, a plate or a ball. Unit: none; 0.2 to 200 mm.
    */
@@ -6823,11 +6823,11 @@ export interface CoolingRequest {
   /**
    * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
    */
-  shot_mass?: MeasuredAmount | null
+  shot_mass?: MeasuredAmount
   /**
    * Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
    */
-  shot_specific_heat?: MeasuredAmount | null
+  shot_specific_heat?: MeasuredAmount
 }
 /**
  * How many heats the shots of a pot take, and where the reheats are.
@@ -6837,7 +6837,7 @@ export interface ClockRequest {
   /**
    * Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
    */
-  clock_from?: MeasuredAmount | null
+  clock_from?: MeasuredAmount
   /**
    * What is in the pot for its first heat: a mass, or a volume cold and liquid. Unit: none; at least what its shots take, g or mL.
    */
@@ -6849,37 +6849,37 @@ export interface ClockRequest {
   /**
    * Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
    */
-  clock_to?: MeasuredAmount | null
+  clock_to?: MeasuredAmount
   /**
    * A pot that was watched to cool: its amount, two readings and the time between them. Unit: none; the second reading lower, the room cooler than both. Default: none.
    */
-  cools?: CoolsEntry | null
+  cools?: CoolsEntry
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default: from how it cools.
    */
-  hot_for?: MeasuredAmount | null
+  hot_for?: MeasuredAmount
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
    */
-  oven_time?: MeasuredAmount | null
+  oven_time?: MeasuredAmount
   /**
    * Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
    */
-  room?: MeasuredAmount | null
+  room?: MeasuredAmount
   /**
    * Density of the mix, cold and liquid; needed where a volume is given. Unit: g/mL; 0.001 to 25. Default: none.
    */
-  timed_density?: MeasuredAmount | null
+  timed_density?: MeasuredAmount
 }
 /**
  * How fast salt settles in a pot, and how often to stir.
@@ -6891,7 +6891,7 @@ export interface SettlingRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
    */
@@ -6903,7 +6903,7 @@ export interface SettlingRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Density of the melt, hot. Unit: g/mL; 0.001 to 25.
    */
@@ -6915,22 +6915,22 @@ export interface SettlingRequest {
   /**
    * Share of the grains in the volume; at 0 one grain alone. Unit: 1; 0 to 0.4. Default: 0.
    */
-  solids_share?: Share | null
+  solids_share?: Share
   /**
    * A ball that was timed as it sank in the melt, in place of the viscosity. Unit: none; sinking at a Reynolds number below 800. Default: none.
    */
-  timed_ball?: TimedBallEntry | null
+  timed_ball?: TimedBallEntry
   /**
    * Share of the depth that may be without grains before it is stirred. Unit: 1; 0.001 to 1. Default: 0.1.
    */
-  unstirred?: Share | null
+  unstirred?: Share
   /**
    * Lowest and highest viscosity of the melt at shot temperature. Unit: none; 0.0001 to 10 000 Pa.s, the lower one first. Default: by the ball, else all that such melts may have, 0.05 to 5 Pa.s.
    *
    * @minItems 2
    * @maxItems 2
    */
-  viscosity?: [unknown, unknown] | null
+  viscosity?: [unknown, unknown]
 }
 /**
  * Heat history of a pot, and the heat budget that is left.
@@ -6943,30 +6943,30 @@ export interface HeatHistoryRequest {
   /**
    * Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
    */
-  budget_with?: Share | null
+  budget_with?: Share
   /**
    * Heat that more of the stabilizer buys. Unit: none; as of a material in a book. Default: none.
    */
-  buys?: BuysEntry | null
+  buys?: BuysEntry
   calculate: 'heat-history'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none.
    */
-  heat_budget?: MeasuredAmount | null
+  heat_budget?: MeasuredAmount
   /**
    * Number of earlier heats. Unit: 1; 0 to 1000000. Default: 0.
    */
-  heats_before?: Count | null
+  heats_before?: Count
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Temperatures in the order of time, taken as straight between. Unit: none; 2 to 100000.
    */
@@ -6978,11 +6978,11 @@ export interface HeatHistoryRequest {
   /**
    * Equivalent time of the earlier heats; above 0 only with heats_before. Unit: s; 0 to 1e15. Default: not known after earlier heats.
    */
-  spent_before?: MeasuredAmount | null
+  spent_before?: MeasuredAmount
   /**
    * Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as budget_with.
    */
-  stabilizer_dose?: Share | null
+  stabilizer_dose?: Share
 }
 /**
  * Sink rate of a piece, and the density for a sink rate.
@@ -6996,13 +6996,13 @@ export interface SinkRequest {
   /**
    * Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
    */
-  depth?: MeasuredAmount | null
+  depth?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The water. Unit: none; 0 to 40 °C, salinity 0 to 42 g/kg.
    */
@@ -7010,15 +7010,15 @@ export interface SinkRequest {
   /**
    * Hook and weight on the piece. Unit: none; mass and volume. Default: none.
    */
-  hook?: HookEntry | null
+  hook?: HookEntry
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25.
    */
-  piece_density?: MeasuredAmount | null
+  piece_density?: MeasuredAmount
   /**
    * Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
    */
@@ -7026,7 +7026,7 @@ export interface SinkRequest {
   /**
    * Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
    */
-  sink_rate?: MeasuredAmount | null
+  sink_rate?: MeasuredAmount
 }
 /**
  * Number of particles in a dose of flake, and the dose of another cut in its place.
@@ -7035,18 +7035,18 @@ export interface FlakeRequest {
   /**
    * What the two doses of flake have in common: the number of particles or the area of film. Unit: none; count or area. Default: area.
    */
-  alike?: Alike | null
+  alike?: Alike
   calculate: 'flake'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Finished mass that contains the dose of flake. Unit: g; above 0 to 1e15.
    */
-  finished_mass?: MeasuredAmount | null
+  finished_mass?: MeasuredAmount
   /**
    * The flake: its cut, the thickness of its film, its density. Unit: none; as a material in a book.
    */
@@ -7058,15 +7058,15 @@ export interface FlakeRequest {
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The flake that takes its place. Unit: none; as a material in a book. Default: none.
    */
-  other_flake?: MaterialEntry | null
+  other_flake?: MaterialEntry
   /**
    * Mass of one piece; at most the finished mass. Unit: g; above 0 to 1e15.
    */
-  piece_mass?: MeasuredAmount | null
+  piece_mass?: MeasuredAmount
 }
 /**
  * How far apart two colors look.
@@ -7082,7 +7082,7 @@ export interface ColorDifferenceRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * A color, as lab or srgb. Unit: none; a color.
    */
@@ -7112,11 +7112,11 @@ export interface ColorMatchRequest {
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The system of measures: what a cup, a spoon and a fluid ounce hold. Unit: none; us-customary, us-label, metric or imperial. Default: us-customary.
    */
-  measures?: System | null
+  measures?: System
   /**
    * The color to match. Unit: none; a color.
    */
@@ -7129,22 +7129,22 @@ export interface FormulaRequest {
   /**
    * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
-  base_amount?: Amount | null
+  base_amount?: Amount
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'formula'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
-  finished_amount?: Amount | null
+  finished_amount?: Amount
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
@@ -7152,7 +7152,7 @@ export interface FormulaRequest {
   /**
    * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
 }
 /**
  * Cost of an amount of a formula, of its packs and pieces.
@@ -7161,26 +7161,26 @@ export interface CostRequest {
   /**
    * The base to make the formula for. Unit: none; above 0, mL or g. Default: the formula's own `per`.
    */
-  base_amount?: Amount | null
+  base_amount?: Amount
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'cost'
   /**
    * Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price. Unit: 1; 0 to below 1. Default: none.
    */
-  cost_margin?: Share | null
+  cost_margin?: Share
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The finished mix to make: its mass, or its volume cold and liquid. Unit: none; above 0, g or mL. Default: none.
    */
-  finished_amount?: Amount | null
+  finished_amount?: Amount
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
@@ -7188,35 +7188,35 @@ export interface CostRequest {
   /**
    * Number of good pieces that are made. Unit: 1; 1 to 1000000. Default: 1.
    */
-  made?: number | null
+  made?: number
   /**
    * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * What goes into each pack. Unit: none; a price per pieces, and the number of pieces in a pack. Default: none.
    */
-  packing?: PackingEntry[] | null
+  packing?: PackingEntry[]
   /**
    * Number of packs for the pieces; at most one for each piece. Unit: 1; 1 to 1000000. Default: 1.
    */
-  packs?: number | null
+  packs?: number
   /**
    * Mass of the mix that comes back: sprue that is melted again, leftover that is kept; at most the mass of the mix. Unit: g; 0 to 1e15. Default: 0.
    */
-  returned_mass?: MeasuredAmount | null
+  returned_mass?: MeasuredAmount
   /**
    * Share of its material cost that it is still worth. Unit: 1; 0 to 1. Default: 1.
    */
-  returned_worth?: Share | null
+  returned_worth?: Share
   /**
    * The rate of work, such as `18.00 USD per 1 h`; needed where work_time is given. Unit: none; a price per time. Default: none.
    */
-  work_rate?: Price | null
+  work_rate?: Price
   /**
    * Time that the work takes. Unit: s; 0 to 1e15. Default: 0.
    */
-  work_time?: MeasuredAmount | null
+  work_time?: MeasuredAmount
 }
 /**
  * Fix for a pot that came out wrong.
@@ -7225,30 +7225,30 @@ export interface CorrectRequest {
   /**
    * Name to save the body under, if the book does not have it. Unit: none; a name. Default: that of `save_as` with `body` after it.
    */
-  body_as?: Name | null
+  body_as?: Name
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'correct'
   /**
    * Volume that the cup may hold. Unit: mL; above 0. Default: the book's largest cup, as full as its limits allow.
    */
-  cup?: MeasuredAmount | null
+  cup?: MeasuredAmount
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The formulas that are combined, by name. Unit: none; formulas of the book.
    */
-  formulas?: Name[] | null
+  formulas?: Name[]
   /**
    * Whether the pot is hot. Unit: none; true or false. Default: by the step; false for formulas.
    */
-  hot?: boolean | null
+  hot?: boolean
   /**
    * What went in instead of what was meant: `twice`, `half`, `3 times`, `none`, `+ 10 drops`, `- 3 g`, or an amount. Unit: none; a multiple, a difference or an amount by material, or by a kind of which one material is in the pot.
    */
@@ -7258,47 +7258,47 @@ export interface CorrectRequest {
   /**
    * What went in otherwise on purpose: no fault at all. Unit: none; materials, or kinds of which one material is in the pot. Default: none.
    */
-  on_purpose?: Name[] | null
+  on_purpose?: Name[]
   /**
    * What happens where two of the formulas dose the same material. Unit: none; refuse, add or last. Default: refuse.
    */
-  overlap?: Overlap | null
+  overlap?: Overlap
   /**
    * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  plan?: PlanDocument | null
+  plan?: PlanDocument
   /**
    * The pot of the open plan; without it `formulas` say what the pot was meant to be. Unit: none; the letter of a pot of the plan. Default: none.
    */
-  pot?: Name | null
+  pot?: Name
   /**
    * The base that the pot was meant for: what `instead` does not name then went in as the formulas have it. Unit: none; above 0, mL or g. Default: `instead` names everything in the pot, each with its amount.
    */
-  pot_base?: Amount | null
+  pot_base?: Amount
   /**
    * Whether a formula that has the name already is replaced. Unit: none; true or false. Default: false.
    */
-  replace?: boolean | null
+  replace?: boolean
   /**
    * Name to save the formula under; the answer then includes the change to the book. Unit: none; a name. Default: none.
    */
-  save_as?: Name | null
+  save_as?: Name
   /**
    * Which stage of the pot, counted from 1. Unit: 1; 1 to 1000. Default: 1.
    */
-  stage?: number | null
+  stage?: number
   /**
    * The step of the plan at which it happened, in place of pot and stage. Unit: none; the id of a step of the plan. Default: by pot and stage.
    */
-  step?: Name | null
+  step?: Name
   /**
    * What is still in the cup, as its mass or its volume cold and liquid, where some of the pot has been shot. Unit: none; above 0, at most all of it; g or mL. Default: all of it.
    */
-  still_there?: Amount | null
+  still_there?: Amount
   /**
    * Share of the pot's mass up to which a material that does not belong in it is ignored. Unit: 1; 0 to 1. Default: 0.
    */
-  trace?: Share | null
+  trace?: Share
 }
 /**
  * Leftovers of the shelf that go into a day's pots.
@@ -7307,14 +7307,14 @@ export interface LeftoversRequest {
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'leftovers'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The order list. Unit: none; an orders document.
    */
@@ -7327,18 +7327,18 @@ export interface PlanRequest {
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   /**
-   * What the plan may take before it is refused. Unit: none; maximum pots and work of the plan. Default: 5000 pots and 50 million steps.
+   * What the plan may take before it is refused. Unit: none; maximum pots and work of the plan. Default: 5000 pots and 10 million steps.
    */
-  budget?: BudgetEntry2 | null
+  budget?: BudgetEntry2
   calculate: 'plan'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The order list. Unit: none; an orders document.
    */
@@ -7355,18 +7355,18 @@ export interface RecordRequest {
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'record'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  plan?: PlanDocument | null
+  plan?: PlanDocument
 }
 /**
  * The rest of a day: a new plan from the pots that are there and what is still owed.
@@ -7375,44 +7375,44 @@ export interface GoOnRequest {
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   /**
    * Cups that cannot be used any more. Unit: none; capacities of the bench's cups. Default: none.
    */
-  broken_cups?: MeasuredAmount[] | null
+  broken_cups?: MeasuredAmount[]
   /**
    * Molds that cannot be used any more; what is owed of them is reported as not made. Unit: none; molds of the book. Default: none.
    */
-  broken_molds?: Name[] | null
+  broken_molds?: Name[]
   calculate: 'go-on'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Pieces that are fit to sell so far. Unit: none; order lines, counted from 1, each with a number of pieces. Default: as planned.
    */
-  good_pieces?: GoodEntry[] | null
+  good_pieces?: GoodEntry[]
   /**
    * Order lines that came in since. Unit: none; order lines. Default: none.
    */
-  more_lines?: OrderLine[] | null
+  more_lines?: OrderLine[]
   /**
    * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  plan?: PlanDocument | null
+  plan?: PlanDocument
   /**
    * The pots that are begun, and others that are there, as they are now. Unit: none; pots by letter. Default: none is begun, but for ticks.
    */
   pots_now?: {
     [k: string]: PotNowEntry
-  } | null
+  }
   /**
    * Steps, or items of steps, that are done; `pots_now` overrides them. Unit: none; ids of the plan's steps or of their items. Default: none.
    */
-  ticks?: Name[] | null
+  ticks?: Name[]
 }
 /**
  * A color found by eye: the formula that a trial's log comes to.
@@ -7421,30 +7421,30 @@ export interface TrialRequest {
   /**
    * Name to save the body under, if the book does not have it. Unit: none; a name. Default: that of `save_as` with `body` after it.
    */
-  body_as?: Name | null
+  body_as?: Name
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'trial'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Amount of base to write the formula for. Unit: none; above 0, mL or g. Default: that of the formulas it started from, else that of most formulas of the book.
    */
-  per?: Amount | null
+  per?: Amount
   /**
    * Whether a formula that has the name already is replaced. Unit: none; true or false. Default: false.
    */
-  replace?: boolean | null
+  replace?: boolean
   /**
    * Name to save the formula under; the answer then includes the change to the book. Unit: none; a name. Default: none.
    */
-  save_as?: Name | null
+  save_as?: Name
   /**
    * The trial: what it started from, and what was added and taken since. Unit: none; a start and a log.
    */
@@ -7457,46 +7457,46 @@ export interface TroublesRequest {
   /**
    * The base in the pot, cold and liquid as a cup measures it, or weighed. Unit: none; above 0, mL or g. Default: that of the pot of the plan; else amounts are not calculated.
    */
-  base_in_pot?: Amount | null
+  base_in_pot?: Amount
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'troubles'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Reading of a piece from the pot, on the scale of the book's points. Unit: 1; 0 to 100. Default: none.
    */
-  hardness_now?: number | null
+  hardness_now?: number
   /**
    * Reading that is wanted, on that scale. Unit: 1; 0 to 100. Default: none.
    */
-  hardness_wanted?: number | null
+  hardness_wanted?: number
   /**
    * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
-  plan?: PlanDocument | null
+  plan?: PlanDocument
   /**
    * The pot of the open plan; without it `formulas` say what the pot was meant to be. Unit: none; the letter of a pot of the plan. Default: none.
    */
-  pot?: Name | null
+  pot?: Name
   /**
    * Which stage of the pot, counted from 1. Unit: 1; 1 to 1000. Default: 1.
    */
-  stage?: number | null
+  stage?: number
   /**
    * The trouble. Unit: none; a trouble by its word. Default: all of them.
    */
-  trouble?: Trouble | null
+  trouble?: Trouble
   /**
    * What to soften or harden with. Unit: none; a softener or hardener of the book. Default: the first by name that the book has readings of.
    */
-  with_material?: Name | null
+  with_material?: Name
 }
 /**
  * What the records of many days say about the numbers of a book.
@@ -7505,18 +7505,18 @@ export interface LearnRequest {
   /**
    * Only records of later days count: the last day that the book has learned from. Unit: none; a date. Default: none.
    */
-  after?: string | null
+  after?: string
   /**
    * The shop's book. Unit: none; a book document. Default: the open book; required without one.
    */
-  book?: BookDocument | null
+  book?: BookDocument
   calculate: 'learn'
   /**
    * An embedding program's own data; carried through untouched.
    */
   ext?: {
     [k: string]: unknown
-  } | null
+  }
   /**
    * Records of days, as the calculation `record` answers them; their order does not matter. Unit: none; a list of records.
    */

@@ -297,21 +297,26 @@ enum SourcedForm {
 
 /// A quantity with its source.
 #[derive(Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(
+    feature = "schema",
+    derive(schemars::JsonSchema),
+    schemars(transform = crate::schema::without_null)
+)]
 #[serde(deny_unknown_fields)]
 struct WithSource {
     /// The quantity.
     value: MeasuredAmount,
     /// Its source.
-    source: String,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    source: Option<String>,
 }
 
 impl<Q> Serialize for Sourced<Q> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let value = self.value.amount;
         match self.source.clone() {
-            Some(source) => SourcedForm::WithSource(WithSource { value, source }),
             None => SourcedForm::Plain(value),
+            source => SourcedForm::WithSource(WithSource { value, source }),
         }
         .serialize(serializer)
     }

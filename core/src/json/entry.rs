@@ -116,6 +116,7 @@ macro_rules! entry {
         $(#[$meta])*
         #[derive(Debug, Clone, PartialEq, serde::Serialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[cfg_attr(feature = "schema", schemars(transform = $crate::schema::without_null))]
         #[serde(deny_unknown_fields)]
         pub struct $Entry {
             $( $(#[$required_meta])* pub $required: $Required, )*

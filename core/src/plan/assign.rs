@@ -72,7 +72,7 @@ pub(super) fn assign<'a>(
         compositions.push(composition(recipe).map_err(|error| (None, error))?);
     }
     // The formulas are compared in pairs, 64 at a time.
-    let pairs = compositions.len().saturating_mul(compositions.len()) / 64;
+    let pairs = compositions.len().saturating_mul(compositions.len()) >> 6;
     if !workshop.budget.spend(pairs) {
         workshop.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
     }

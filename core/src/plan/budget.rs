@@ -16,8 +16,8 @@ pub const DEFAULT_POTS: u32 = 5_000;
 /// Default for the work, in steps: a day of 10 000 order lines over 500 formulas takes a twentieth of it.
 pub const DEFAULT_WORK: u64 = 10_000_000;
 
-/// After this number of steps the caller is asked whether to stop.
-const STEPS_A_LOOK: u64 = 1_024;
+/// After two to this power of steps the caller is asked whether to stop.
+const STEPS_A_LOOK: u32 = 10;
 
 /// Limits of one plan, and what it has taken of them. Memory grows with the pots, by some 30 kB each.
 ///
@@ -86,7 +86,7 @@ impl<'a> Budget<'a> {
         }
         let after = before.saturating_add(steps as u64);
         self.spent.set(after);
-        if before / STEPS_A_LOOK != after / STEPS_A_LOOK && self.stop.is_some_and(|stop| stop()) {
+        if before >> STEPS_A_LOOK != after >> STEPS_A_LOOK && self.stop.is_some_and(|stop| stop()) {
             self.stopped.set(true);
         }
         !self.stopped.get() && after <= self.work
@@ -154,7 +154,7 @@ impl Diagnose for BudgetError {
             .into(),
             Self::Work { work } => format!(
                 "Split the orders over several days, or allow more work: \"budget\": {{ \"thousand_steps\": {} }}.",
-                work.saturating_mul(2) / 1000
+                work.saturating_mul(2).div_ceil(1000)
             )
             .into(),
             Self::Stopped => "Plan again when there is time for it.".into(),

@@ -22,8 +22,8 @@ pub(super) fn likely(quantity: Quantity, found: &Found<'_>) -> Option<String> {
             return Some(if same { text } else { format!("{text} ({})", Number(plain, unit)) });
         }
     }
-    // Zero of a temperature is not where its scale begins.
-    if unit == PlainUnit::Celsius {
+    // Zero of a temperature is not where its scale begins, and drops are counted.
+    if unit == PlainUnit::Celsius || written_in.starts_with("drop") {
         return None;
     }
     let number: f64 = number.parse().ok()?;

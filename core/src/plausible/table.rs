@@ -124,14 +124,14 @@ quantities! {
     KeptShare "The share that an injector keeps" Pure possible 0.0 1.0 likely 0.0 0.5 slips []
         "it keeps no more than it holds"
         "arithmetic";
-    CupVolume "What a cup holds" Milliliter possible 5.0 50000.0 likely 20.0 8000.0 slips ["mL" "cup" "L"]
-        "no kitchen oven takes such a cup"
+    CupVolume "The volume of a cup or pot" Milliliter possible 5.0 50000.0 likely 20.0 8000.0 slips ["mL" "cup" "L"]
+        "no microwave oven takes such a cup"
         "common practice, no source";
     FilmShare "What stays in a cup, as a share of what it holds," Pure possible 0.0 1.0 likely 0.0 0.35 slips []
         "nothing could be poured out of it"
         "arithmetic, at 1 g/mL";
     CupMass "The mass of a cup" Gram possible 1.0 20000.0 likely 5.0 4000.0 slips ["g"]
-        "no cup of a kitchen oven has it"
+        "no cup for a microwave oven has it"
         "common practice, no source";
     ScaleStep "The step of a scale" Gram possible 0.0000001 100.0 likely 0.0001 10.0 slips ["g" "mg"]
         "no scale for a bench has it"
@@ -141,7 +141,7 @@ quantities! {
         "common practice, no source";
     OvenTemperature "The temperature of a timed pot" Celsius possible -60.0 300.0 likely -20.0 220.0 slips ["°F" "°C"]
         "no pot of plastisol is that cold or that hot"
-        "as of a shot temperature; no kitchen oven was timed beyond: common practice, no source";
+        "as of a shot temperature; no microwave oven was timed beyond: common practice, no source";
     RoomTemperature "The temperature of the room" Celsius possible -40.0 80.0 likely 0.0 50.0 slips ["°F" "°C"]
         "nobody works in it"
         "common practice, no source";

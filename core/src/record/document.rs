@@ -177,7 +177,8 @@ fn has(value: &Value, fields: [&str; 2]) -> bool {
 
 impl Read for WentInEntry {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        if has(node.value, ["measured", "weighed"]) {
+        // An amount may be an object too; what states neither is no amount.
+        if node.value.is_object() && !has(node.value, ["value", "unit"]) {
             MeasuredAndWeighedEntry::read(node, faults).map(Self::Weighed)
         } else {
             Amount::read(node, faults).map(Self::Measured)

@@ -186,16 +186,16 @@ class AirAnswer(TypedDict):
 
 BalanceEntry = TypedDict("BalanceEntry", {
     # An embedding program's own data; carried through untouched.
-    "ext": "NotRequired[dict[str, Any] | None]",
+    "ext": "NotRequired[dict[str, Any]]",
     # Smallest load that it weighs. Default: one step. Example: `"0.5 g"`.
-    "from": "NotRequired[MeasuredAmount | None]",
+    "from": "NotRequired[MeasuredAmount]",
     # Step of its display. Example: `"0.1 g"`.
     "reads": "MeasuredAmount",
     # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     # `false`, a number that looks like a slip is refused. Example: `true`.
-    "sure": "NotRequired[bool | None]",
+    "sure": "NotRequired[bool]",
     # Largest load that it weighs. Default: 5000 steps. Example: `"500 g"`.
-    "to": "NotRequired[MeasuredAmount | None]",
+    "to": "NotRequired[MeasuredAmount]",
 })
 """A scale."""
 
@@ -206,7 +206,7 @@ class BallEntry(TypedDict):
     diameter: MeasuredAmount
     """Diameter. Example: `"16 mm"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
 
@@ -274,51 +274,51 @@ class Becomes(TypedDict):
 class BenchEntry(TypedDict):
     """The tools on the bench."""
 
-    balance: NotRequired[BalanceEntry | None]
+    balance: NotRequired[BalanceEntry]
     """The scale. Default: none; nothing is then weighed."""
 
     cups: list[CupEntry]
     """Cups to mix and heat a pot in; at least one."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     injector: InjectorEntry
     """The injector."""
 
-    most_drops: NotRequired[int | None]
+    most_drops: NotRequired[int]
     """Largest number of drops that you still count. Default: 60. Example: `40`."""
 
-    oven: NotRequired[OvenEntry | None]
+    oven: NotRequired[OvenEntry]
     """The oven, by the shop's own timings. Default: not known; no heating times are shown."""
 
-    spoons: NotRequired[list[MeasuredAmount] | None]
+    spoons: NotRequired[list[MeasuredAmount]]
     """Level spoons, by volume. Default: none. Example: `["1 tbsp", "1 tsp", "1/2 tsp"]`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
-    uncertainty: NotRequired[ToolUncertaintyEntry | None]
+    uncertainty: NotRequired[ToolUncertaintyEntry]
     """How unsure the tools are. Default: that of each field."""
 
-    vacuum: NotRequired[VacuumEntry | None]
+    vacuum: NotRequired[VacuumEntry]
     """The vacuum that pots are degassed in. Default: not known; no degassing step is shown."""
 
 
 class BodyEntry(TypedDict):
     """Shape of a piece as it sinks: either a `stick` or a `ball`."""
 
-    ball: NotRequired[BallEntry | None]
+    ball: NotRequired[BallEntry]
     """A piece about as long as thick. Default: none; required without `stick`."""
 
-    drop: NotRequired[TimedDropEntry | None]
+    drop: NotRequired[TimedDropEntry]
     """A drop of such a piece with its hook that the shop has timed. Default: none; the drag of the shape is used."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    stick: NotRequired[StickEntry | None]
+    stick: NotRequired[StickEntry]
     """A piece longer than thick, which sinks sideways. Default: none; required without `ball`."""
 
 
@@ -350,22 +350,22 @@ class BookChange(TypedDict):
 class BookDocument(TypedDict):
     """A shop's book."""
 
-    about: NotRequired[str | None]
+    about: NotRequired[str]
     """Anything a reader should know about the book. Default: none. Example: `"Prices of March 2027."`."""
 
-    altitude: NotRequired[MeasuredAmount | None]
+    altitude: NotRequired[MeasuredAmount]
     """Height of the shop above sea level, negative below it. Default: not known. Example: `"640 m"`."""
 
     bench: BenchEntry
     """The tools on the bench."""
 
-    costing: NotRequired[CostingEntry | None]
+    costing: NotRequired[CostingEntry]
     """How to calculate what a day costs. Default: plans show no costs."""
 
-    default_base: NotRequired[Name | None]
+    default_base: NotRequired[Name]
     """Plastisol of formulas that name no base. Default: none. Example: `"clear-base"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     format: Format
@@ -374,7 +374,7 @@ class BookDocument(TypedDict):
     formulas: dict[str, FormulaEntry]
     """Formulas by name."""
 
-    limits: NotRequired[LimitsEntry | None]
+    limits: NotRequired[LimitsEntry]
     """How the shop works. Default: that of each field."""
 
     materials: dict[str, MaterialEntry]
@@ -386,17 +386,17 @@ class BookDocument(TypedDict):
     molds: dict[str, MoldEntry]
     """Molds by name."""
 
-    products: NotRequired[dict[str, ProductEntry] | None]
+    products: NotRequired[dict[str, ProductEntry]]
     """Products by name: a mold and what is shot into it. Default: none."""
 
-    shop: NotRequired[Name | None]
+    shop: NotRequired[Name]
     """Whose book it is. Default: none. Example: `"Tern Island workshop"`."""
 
-    station_pressure: NotRequired[MeasuredAmount | None]
+    station_pressure: NotRequired[MeasuredAmount]
     """Reading of a barometer in the shop, not reduced to sea level. Default: the standard pressure at `altitude`; not
     known without one. Example: `"27.7 inHg"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -443,14 +443,14 @@ BudgetEntry = TypedDict("BudgetEntry", {
     # The reference temperature. Example: `"350 °F"`.
     "at": "MeasuredAmount",
     # An embedding program's own data; carried through untouched.
-    "ext": "NotRequired[dict[str, Any] | None]",
+    "ext": "NotRequired[dict[str, Any]]",
     # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     # `false`, a number that looks like a slip is refused. Example: `true`.
-    "sure": "NotRequired[bool | None]",
+    "sure": "NotRequired[bool]",
     # Time at the reference temperature. Example: `"45 min"`.
     "time": "MeasuredAmount",
     # The stabilizer that this includes, as a share of the mass of base. Default: 0 %, none added. Example: `"2 %"`.
-    "with": "NotRequired[Percent | None]",
+    "with": "NotRequired[Percent]",
 })
 """The heat that a plastisol withstands."""
 
@@ -458,7 +458,7 @@ BudgetEntry = TypedDict("BudgetEntry", {
 class BuysEntry(TypedDict):
     """The heat that more of a stabilizer buys."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     most: Percent
@@ -591,7 +591,7 @@ class CalibrateSpoonAnswer(TypedDict):
 class CavityEntry(TypedDict):
     """The cavities of one shape in a mold with unlike ones."""
 
-    body: NotRequired[BodyEntry | None]
+    body: NotRequired[BodyEntry]
     """Shape of a piece, for its sink rate. Default: not known; no sink rate is shown."""
 
     cavity: CavityVolume
@@ -600,10 +600,10 @@ class CavityEntry(TypedDict):
     count: int
     """Number of them. Example: `2`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -767,16 +767,16 @@ class CoolingAnswer(TypedDict):
 
 CoolsEntry = TypedDict("CoolsEntry", {
     # An embedding program's own data; carried through untouched.
-    "ext": "NotRequired[dict[str, Any] | None]",
+    "ext": "NotRequired[dict[str, Any]]",
     # The first reading. Example: `"340 °F"`.
     "from": "MeasuredAmount",
     # How much was in it: a mass, or a volume cold and liquid. Example: `"2 cup"`.
     "mix": "Amount",
     # Temperature of the room then. Default: `room` of the oven. Example: `"72 °F"`.
-    "room": "NotRequired[MeasuredAmount | None]",
+    "room": "NotRequired[MeasuredAmount]",
     # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     # `false`, a number that looks like a slip is refused. Example: `true`.
-    "sure": "NotRequired[bool | None]",
+    "sure": "NotRequired[bool]",
     # The time between them. Example: `"150 s"`.
     "time": "MeasuredAmount",
     # The second reading. Example: `"320 °F"`.
@@ -878,38 +878,38 @@ class CostAnswer(TypedDict):
 class CostingEntry(TypedDict):
     """Cost of a day in addition to its materials."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    left_over_worth: NotRequired[Percent | None]
+    left_over_worth: NotRequired[Percent]
     """Worth of leftover in the cup and of sprues, as a share of what their materials cost. Default: 0 %. Example: `"60
     %"`."""
 
-    margin: NotRequired[Percent | None]
+    margin: NotRequired[Percent]
     """Profit as a share of the price. Default: no prices are shown. Example: `"45 %"`."""
 
-    notes: NotRequired[str | None]
+    notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"Prices before tax."`."""
 
-    packing: NotRequired[list[PackingEntry] | None]
+    packing: NotRequired[list[PackingEntry]]
     """Contents of each pack besides the pieces. Default: nothing."""
 
-    per_heat: NotRequired[MeasuredAmount | None]
+    per_heat: NotRequired[MeasuredAmount]
     """Work on one heat. Default: none. Example: `"4 min"`."""
 
-    per_pack: NotRequired[MeasuredAmount | None]
+    per_pack: NotRequired[MeasuredAmount]
     """Work on packing one pack. Default: none. Example: `"40 s"`."""
 
-    per_pot: NotRequired[MeasuredAmount | None]
+    per_pot: NotRequired[MeasuredAmount]
     """Work on one pot: measuring, degassing, cleaning up. Default: none. Example: `"12 min"`."""
 
-    per_shot: NotRequired[MeasuredAmount | None]
+    per_shot: NotRequired[MeasuredAmount]
     """Work on one shot: filling, cooling, taking out, trimming. Default: none. Example: `"50 s"`."""
 
-    rate: NotRequired[Price | None]
+    rate: NotRequired[Price]
     """Price of work. Default: work is not counted. Example: `"18.00 USD per 1 h"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -917,33 +917,33 @@ class CostingEntry(TypedDict):
 class CupEntry(TypedDict):
     """A cup."""
 
-    brim: NotRequired[MeasuredAmount | None]
+    brim: NotRequired[MeasuredAmount]
     """Volume up to its brim, above its highest mark; how full it may be under vacuum needs it, and a hot mix fills at
     most 95 % of it. Default: not known; for a hot mix, a fifth more than `holds`. Example: `"590 mL"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    film: NotRequired[MeasuredAmount | None]
+    film: NotRequired[MeasuredAmount]
     """Mass that stays on its wall when it has been poured out. Default: 0 g. Example: `"5 g"`."""
 
-    heel: NotRequired[MeasuredAmount | None]
+    heel: NotRequired[MeasuredAmount]
     """Mass that cannot be drawn from its bottom, the film included. Default: 0 g. Example: `"2 g"`."""
 
     holds: MeasuredAmount
     """Volume up to its highest mark. Example: `"2 cup"`."""
 
-    marks: NotRequired[MeasuredAmount | None]
+    marks: NotRequired[MeasuredAmount]
     """Step between its marks. Default: only the highest mark is used. Example: `"1/4 cup"`."""
 
-    mass: NotRequired[MeasuredAmount | None]
+    mass: NotRequired[MeasuredAmount]
     """Mass of the empty cup. State it for all cups and timings or for none. Default: its own heat is part of the oven's
     timings. Example: `"180 g"`."""
 
-    specific_heat: NotRequired[MeasuredAmount | None]
+    specific_heat: NotRequired[MeasuredAmount]
     """Specific heat of the cup. Default: none; required with `mass`. Example: `"0.84 J/(g.K)"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -1168,10 +1168,10 @@ class DrawRecord(TypedDict):
 class DrawThereEntry(TypedDict):
     """Shots that a pot was begun for."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    layer: NotRequired[int | None]
+    layer: NotRequired[int]
     """The layer of a laminated piece that they make, counted from 1. Default: 1. Example: `2`."""
 
     line: int
@@ -1200,14 +1200,14 @@ class Fault(TypedDict):
 class FishedWaterEntry(TypedDict):
     """Water that a piece sinks in."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    salinity_absolute: NotRequired[MeasuredAmount | None]
+    salinity_absolute: NotRequired[MeasuredAmount]
     """Its absolute salinity, mass of salt per mass of water; give this or the practical one. Default: 0, fresh water.
     Example: `"35 g/kg"`."""
 
-    salinity_practical: NotRequired[float | None]
+    salinity_practical: NotRequired[float]
     """Its practical salinity, as a probe reads it. Default: 0, fresh water. Example: `35`."""
 
     temperature: MeasuredAmount
@@ -1291,24 +1291,24 @@ class FormulaAnswer(TypedDict):
 class FormulaEntry(TypedDict):
     """A formula: doses per amount of base."""
 
-    base: NotRequired[BaseEntry | None]
+    base: NotRequired[BaseEntry]
     """The base: a plastisol, or a blend of plastisols with an amount each, `{ "soft": "3 cup", "hard": "1 cup" }`.
     Default: that of the formulas it is combined with, else `default_base`. Example: `"clear-base"`."""
 
     doses: dict[str, Amount]
     """Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    notes: NotRequired[str | None]
+    notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"The unsalted body."`."""
 
-    per: NotRequired[Amount | None]
+    per: NotRequired[Amount]
     """Amount of base that the doses are for. Default: none; required unless every dose is a per cent. Example: `"1
     cup"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -1571,7 +1571,7 @@ class Heats(TypedDict):
 class HookEntry(TypedDict):
     """Hook and weight on a piece."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     mass: MeasuredAmount
@@ -1609,19 +1609,19 @@ class InPot(TypedDict):
 class InjectorEntry(TypedDict):
     """The injectors: all alike."""
 
-    count: NotRequired[int | None]
+    count: NotRequired[int]
     """Number of injectors; a laminate of two layers needs two. Default: 1. Example: `2`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     holds: MeasuredAmount
     """Largest volume that one takes up. Example: `"4 fl oz"`."""
 
-    keeps: NotRequired[MeasuredAmount | None]
+    keeps: NotRequired[MeasuredAmount]
     """Volume that stays in it and is lost at each cleaning or cold stop. Default: 0 mL. Example: `"4 mL"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -1673,13 +1673,13 @@ class KeptFormula(TypedDict):
 class LayerEntry(TypedDict):
     """One color of a laminated piece."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     formulas: list[Name]
     """Its formulas: a color and a body. Example: `["reed", "plain"]`."""
 
-    overlap: NotRequired[Overlap | None]
+    overlap: NotRequired[Overlap]
     """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
     share: Percent
@@ -1727,42 +1727,42 @@ class LeftoversAnswer(TypedDict):
 class LimitsEntry(TypedDict):
     """How the shop works."""
 
-    confidence: NotRequired[Percent | None]
+    confidence: NotRequired[Percent]
     """Confidence that enough good pieces come out. Default: 90 % (common practice, no source). Example: `"95 %"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    fresh_base: NotRequired[bool | None]
+    fresh_base: NotRequired[bool]
     """Whether base may be added to a pot that has been drawn from. Default: `false`. Example: `true`."""
 
-    heats: NotRequired[int | None]
+    heats: NotRequired[int]
     """Number of heats that the stabilizer allows a pot. Default: not limited. Example: `3`."""
 
-    least_pot: NotRequired[MeasuredAmount | None]
+    least_pot: NotRequired[MeasuredAmount]
     """Smallest pot that the oven heats evenly. Default: no limit. Example: `"1/2 cup"`."""
 
-    most_full: NotRequired[Percent | None]
+    most_full: NotRequired[Percent]
     """How full a cup may be, as a share of what it holds to its highest mark. Default: 100 %. Example: `"80 %"`."""
 
-    rejects: NotRequired[Percent | None]
+    rejects: NotRequired[Percent]
     """Share of pieces that are not fit to sell. Default: 0 %. Example: `"3 %"`."""
 
-    solids: NotRequired[Percent | None]
+    solids: NotRequired[Percent]
     """Largest share of solids in a mix, by true volume. Default: 30 % (common practice, no source). Example: `"20 %"`."""
 
-    sprues: NotRequired[Sprues | None]
+    sprues: NotRequired[Sprues]
     """Use of the sprues. Default: `"keep"`. Example: `"melt-again"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
-    tolerance: NotRequired[Percent | None]
+    tolerance: NotRequired[Percent]
     """Largest relative error of a dose, unless its material states another. Default: 5 % (common practice, no source).
     Example: `"3 %"`."""
 
-    water: NotRequired[FishedWaterEntry | None]
+    water: NotRequired[FishedWaterEntry]
     """Water to calculate sink rates in. Default: none; no sink rates are shown."""
 
 
@@ -1851,94 +1851,94 @@ class MaterialCost(TypedDict):
 class MaterialEntry(TypedDict):
     """A material. Omit what you do not know; a calculation that needs it says so."""
 
-    activation_energy: NotRequired[Sourced | None]
+    activation_energy: NotRequired[Sourced]
     """Activation energy of its decay in the heat, with its source; the heat used needs it. Default: not known. Example:
     `{ "value": "135 kJ/mol", "source": "supplier's sheet" }`."""
 
-    add: NotRequired[Adding | None]
+    add: NotRequired[Adding]
     """When it goes into the pot: `"cold"`, before the pot is heated, or `"hot"`, after it. Default: by kind (common
     practice, no source), salt, flake and scent hot, all else cold. Example: `"hot"`."""
 
-    as_scooped: NotRequired[Sourced | None]
+    as_scooped: NotRequired[Sourced]
     """Density of the powder in a level spoon; pearl, flake and salt need it to be measured by spoon. Default: not
     known; a powder is then weighed. Example: `"1.22 g/mL ± 0.06"`."""
 
-    budget: NotRequired[BudgetEntry | None]
+    budget: NotRequired[BudgetEntry]
     """Of a plastisol: the heat that it withstands. Default: not known."""
 
-    buys: NotRequired[BuysEntry | None]
+    buys: NotRequired[BuysEntry]
     """Of a stabilizer: the heat that more of it buys. Default: none."""
 
-    cut: NotRequired[Cut | None]
+    cut: NotRequired[Cut]
     """Of a flake: its cut. Default: not known. Example: `".035 hex"`."""
 
-    density: NotRequired[Sourced | None]
+    density: NotRequired[Sourced]
     """True density at 20 °C; of a plastisol, that of the liquid. Default: not known. Example: `"1.03 g/mL ± 0.01"`."""
 
-    drop: NotRequired[SourcedDrop | None]
+    drop: NotRequired[SourcedDrop]
     """Mass or volume of one drop from the shop's bottle. Default: 0.05 mL (20 drops per mL, pharmacy practice), and
     less sure. Example: `"0.044 g ± 0.003"`."""
 
-    expansion: NotRequired[Sourced | None]
+    expansion: NotRequired[Sourced]
     """Thermal expansion by volume, per kelvin. Default: none, so that shots come out a little heavy, and results say
     so. Example: `"6.5e-4 1/K"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    fused: NotRequired[Sourced | None]
+    fused: NotRequired[Sourced]
     """Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example: `"1.042 g/mL ± 0.008"`."""
 
-    grain: NotRequired[Sourced | None]
+    grain: NotRequired[Sourced]
     """Of a salt: the opening of a sieve that its grains just pass; how fast it settles needs it. Default: not known.
     Example: `"0.3 mm"`."""
 
-    hardness: NotRequired[MeasuredHardnessEntry | None]
+    hardness: NotRequired[MeasuredHardnessEntry]
     """Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
     how much to add to a pot that is too thick or too soft is then not calculated."""
 
     kind: Kind
     """Purpose of the material. Example: `"plastisol"`."""
 
-    like: NotRequired[Name | None]
+    like: NotRequired[Name]
     """Row of the starter table that fills in the properties omitted here. Default: none. Example: `"sodium-chloride"`."""
 
-    most: NotRequired[MostDose | None]
+    most: NotRequired[MostDose]
     """Largest dose of it that does no harm, per amount of base: in a pot that came out wrong, more than the formula's
     is no fault up to it. Default: none; a surplus counts as a fault. Example: `"3 tsp per 1 cup"`."""
 
-    name: NotRequired[str | None]
+    name: NotRequired[str]
     """Its full name. Default: none. Example: `"clear plastisol, medium"`."""
 
-    notes: NotRequired[str | None]
+    notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`."""
 
-    price: NotRequired[Price | None]
+    price: NotRequired[Price]
     """Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`."""
 
-    shot_window: NotRequired[list[MeasuredAmount] | None]
+    shot_window: NotRequired[list[MeasuredAmount]]
     """Lowest and highest temperature at which it is shot. Default: not known; shots are then calculated at 20 °C, and
     results say so. Example: `["325 °F", "350 °F"]`."""
 
-    specific_heat: NotRequired[Sourced | None]
+    specific_heat: NotRequired[Sourced]
     """Specific heat; with `specific_heat_rise`, that at 25 °C. Default: that of the rest of the pot; required of the
     plastisol that the oven was timed with. Example: `"1.9 J/(g.K)"`."""
 
-    specific_heat_rise: NotRequired[Sourced | None]
+    specific_heat_rise: NotRequired[Sourced]
     """Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example: `"0.0012
     1/K"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
-    thickness: NotRequired[MeasuredAmount | None]
+    thickness: NotRequired[MeasuredAmount]
     """Of a flake: thickness of its film. Default: not known. Example: `"50 um"`."""
 
-    tolerance: NotRequired[Percent | None]
+    tolerance: NotRequired[Percent]
     """Largest relative error of a dose of it. Default: `tolerance` of the limits. Example: `"2 %"`."""
 
-    viscosity: NotRequired[list[MeasuredAmount] | None]
+    viscosity: NotRequired[list[MeasuredAmount]]
     """Of a plastisol: lowest and highest viscosity at shot temperature; how fast salt settles needs it. Default: not
     known. Example: `["0.3 Pa.s", "3 Pa.s"]`."""
 
@@ -1997,7 +1997,7 @@ class MeasuredAndWeighed(TypedDict):
 class MeasuredHardnessEntry(TypedDict):
     """Readings of the shop's own pieces by how much of a softener or hardener is in them."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     points: list[MeasuredPointEntry]
@@ -2007,7 +2007,7 @@ class MeasuredHardnessEntry(TypedDict):
     """The scale of the readings: `"shore-00"`, `"shore-a"`, or a name of the shop's own. Example: `"squeeze, 1 soft to
     5 stiff"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
@@ -2015,7 +2015,7 @@ class MeasuredHardnessEntry(TypedDict):
 class MeasuredPointEntry(TypedDict):
     """A reading."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     point_hardness: float
@@ -2062,25 +2062,25 @@ class MixPart(TypedDict):
 class MoldCoolingEntry(TypedDict):
     """How a shot cools in its mold, for the time that it sets."""
 
-    at: NotRequired[MeasuredAmount | None]
+    at: NotRequired[MeasuredAmount]
     """Temperature of the mold when it is shot. Default: 30 °C (common practice, no source). Example: `"90 °F"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    mass: NotRequired[MeasuredAmount | None]
+    mass: NotRequired[MeasuredAmount]
     """Mass of the mold. Default: so heavy that a shot does not warm it. Example: `"1.2 kg"`."""
 
-    of: NotRequired[MoldMaterial | None]
+    of: NotRequired[MoldMaterial]
     """The material of the mold; give a plaster or silicone mold its `sets`. Default: `"metal"`. Example: `"metal"`."""
 
-    section: NotRequired[SectionEntry | None]
+    section: NotRequired[SectionEntry]
     """The thickest part of a piece. Default: its `body`."""
 
-    specific_heat: NotRequired[MeasuredAmount | None]
+    specific_heat: NotRequired[MeasuredAmount]
     """Specific heat of the mold. Default: 0.897 J/(g.K), aluminum. Example: `"0.897 J/(g.K)"`."""
 
-    take_out: NotRequired[MeasuredAmount | None]
+    take_out: NotRequired[MeasuredAmount]
     """Temperature at the center of a piece when it is taken out. Default: 50 °C (common practice, no source). Example:
     `"120 °F"`."""
 
@@ -2088,57 +2088,57 @@ class MoldCoolingEntry(TypedDict):
 class MoldEntry(TypedDict):
     """A mold: what one shot fills."""
 
-    body: NotRequired[BodyEntry | None]
+    body: NotRequired[BodyEntry]
     """Shape of a piece, for its sink rate; unlike cavities each state their own. Default: not known; no sink rate is
     shown."""
 
     cavities: CavitiesEntry
     """Number of like cavities, or unlike ones by shape. Example: `4`."""
 
-    cavity: NotRequired[CavityVolume | None]
+    cavity: NotRequired[CavityVolume]
     """Volume of one cavity, or the water that it holds: `{ "water": "9.47 g", "at": "22 °C" }`. Default: none; required
     unless the cavities are unlike. Example: `"9.5 mL ± 0.1"`."""
 
-    cooling: NotRequired[MoldCoolingEntry | None]
+    cooling: NotRequired[MoldCoolingEntry]
     """How a shot cools in it, if `sets` is not stated. Default: not known."""
 
-    count: NotRequired[int | None]
+    count: NotRequired[int]
     """Number of such molds, shot in turn. Default: 1. Example: `2`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    feed: NotRequired[Percent | None]
+    feed: NotRequired[Percent]
     """Share of its contraction that a piece draws from the sprue while it cools. Default: not known; a piece then has a
     range of weights. Example: `"60 %"`."""
 
-    hook: NotRequired[HookEntry | None]
+    hook: NotRequired[HookEntry]
     """Hook and weight on a piece. Default: none."""
 
-    notes: NotRequired[str | None]
+    notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"A straight worm of five inches."`."""
 
-    per_shot: NotRequired[MeasuredAmount | None]
+    per_shot: NotRequired[MeasuredAmount]
     """Time at hand for a shot: fill, shoot, top off, take out. Default: `per_shot` of the costing. Example: `"40 s"`."""
 
-    rejects: NotRequired[Percent | None]
+    rejects: NotRequired[Percent]
     """Share of pieces that are not fit to sell. Default: `rejects` of the limits. Example: `"5 %"`."""
 
-    sets: NotRequired[MeasuredAmount | None]
+    sets: NotRequired[MeasuredAmount]
     """Time from the shot until the piece can be taken out, as the shop has seen it. Default: from `cooling`. Example:
     `"4 min"`."""
 
-    sprue: NotRequired[MeasuredAmount | None]
+    sprue: NotRequired[MeasuredAmount]
     """Volume of the sprue of one shot. Default: 0 mL. Example: `"6 mL"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
-    top: NotRequired[MeasuredAmount | None]
+    top: NotRequired[MeasuredAmount]
     """Mass that topping off and holding add to each shot. Default: 0 g. Example: `"0.5 g"`."""
 
-    voids: NotRequired[Percent | None]
+    voids: NotRequired[Percent]
     """Share of air in the shot plastic. Default: 0 %. Example: `"1 %"`."""
 
 
@@ -2257,72 +2257,72 @@ class OrderCost(TypedDict):
 class OrderLine(TypedDict):
     """One line of an order: a `product`, or a `mold` with `formulas` or `layers`; and either `pieces` or `packs`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    formulas: NotRequired[list[Name] | None]
+    formulas: NotRequired[list[Name]]
     """Formulas of a piece of one color. Default: none. Example: `["dusk", "plain"]`."""
 
-    layers: NotRequired[list[LayerEntry] | None]
+    layers: NotRequired[list[LayerEntry]]
     """Layers of a laminated piece. Default: none."""
 
-    mold: NotRequired[Name | None]
+    mold: NotRequired[Name]
     """A mold of the book. Default: none; required without `product`. Example: `"finger-5"`."""
 
     order: Name
     """The order it belongs to. Example: `"31"`."""
 
-    overlap: NotRequired[Overlap | None]
+    overlap: NotRequired[Overlap]
     """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
-    pack_of: NotRequired[int | None]
+    pack_of: NotRequired[int]
     """Number of pieces in a pack. Default: none; required with `packs`. Example: `6`."""
 
-    packs: NotRequired[int | None]
+    packs: NotRequired[int]
     """Number of packs. Default: none; required without `pieces`. Example: `4`."""
 
-    pieces: NotRequired[int | None]
+    pieces: NotRequired[int]
     """Number of pieces. Default: none; required without `packs`. Example: `24`."""
 
-    product: NotRequired[Name | None]
+    product: NotRequired[Name]
     """A product of the book. Default: none; required without `mold`. Example: `"dusk finger"`."""
 
-    promised: NotRequired[str | None]
+    promised: NotRequired[str]
     """The day it was promised for, as YYYY-MM-DD. Default: not known. Example: `"2027-03-04"`."""
 
-    shape: NotRequired[Name | None]
+    shape: NotRequired[Name]
     """The shape, in a mold with unlike cavities. Default: none; required there. Example: `"long"`."""
 
 
 class OrdersDocument(TypedDict):
     """A day's orders."""
 
-    about: NotRequired[str | None]
+    about: NotRequired[str]
     """Anything a reader should know about it. Default: none. Example: `"Spring orders, second part."`."""
 
-    day: NotRequired[Name | None]
+    day: NotRequired[Name]
     """The day, as the shop writes it. Default: none. Example: `"2027-03-02"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     format: Format
     """The format and its version. Example: `"pourwright/1.0"`."""
 
-    letters: NotRequired[dict[str, Name] | None]
+    letters: NotRequired[dict[str, Name]]
     """Letters of pots by their ids, as an earlier plan of the day gave them. A pot with that id keeps its letter, and
     others get one that is not here. Default: none. Example: `{ "dusk + plain": "A" }`."""
 
     lines: list[OrderLine]
     """The order lines; at least one."""
 
-    pots: NotRequired[list[PotThereEntry] | None]
+    pots: NotRequired[list[PotThereEntry]]
     """Pots that are there already, hot or set: the day goes on from them. Default: none."""
 
-    shelf: NotRequired[list[ShelfEntry] | None]
+    shelf: NotRequired[list[ShelfEntry]]
     """Leftover mixes that may go into the day's pots. Default: none."""
 
-    stock: NotRequired[dict[str, Amount] | None]
+    stock: NotRequired[dict[str, Amount]]
     """Stock before the day, by material; the plan shows shortages. Default: not known. Example: `{ "clear-base": "1
     gal", "fine-salt": "8 lb" }`."""
 
@@ -2331,50 +2331,50 @@ class OvenEntry(TypedDict):
     """The oven, by the shop's own timings at one setting, at which pots are then heated; until there are any, by its
     rated power."""
 
-    cools: NotRequired[CoolsEntry | None]
+    cools: NotRequired[CoolsEntry]
     """A pot that was watched to cool. Default: not known."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    hot_for: NotRequired[MeasuredAmount | None]
+    hot_for: NotRequired[MeasuredAmount]
     """How long a pot stays hot after one heat, from the last burst to the last shot. Default: from `cools`. Example:
     `"8 min"`."""
 
-    longest: NotRequired[MeasuredAmount | None]
+    longest: NotRequired[MeasuredAmount]
     """Longest burst without a stir. Default: 120 s. Example: `"90 s"`."""
 
-    of: NotRequired[Name | None]
+    of: NotRequired[Name]
     """The plastisol that was timed. Default: `default_base`. Example: `"clear-base"`."""
 
-    power: NotRequired[MeasuredAmount | None]
+    power: NotRequired[MeasuredAmount]
     """The rated power: the output at full power, 50 W to 10 kW. A first guess, not used once there are timings.
     Default: not known. Example: `"900 W"`."""
 
-    reheat_from: NotRequired[MeasuredAmount | None]
+    reheat_from: NotRequired[MeasuredAmount]
     """Temperature of a pot when it goes back to be reheated, additions stirred in. Default: the bottom of its window if
     nothing is added, else not known. Example: `"240 °F"`."""
 
-    room: NotRequired[MeasuredAmount | None]
+    room: NotRequired[MeasuredAmount]
     """Temperature of the room that pots cool in. Default: 20 °C. Example: `"72 °F"`."""
 
-    setting: NotRequired[Percent | None]
+    setting: NotRequired[Percent]
     """The setting, as a share of full power. Default: that of the timings, else 100 %. Example: `"100 %"`."""
 
-    step: NotRequired[MeasuredAmount | None]
+    step: NotRequired[MeasuredAmount]
     """Shortest burst that can be set; the others are multiples of it. Default: 5 s. Example: `"10 s"`."""
 
-    sure: NotRequired[bool | None]
+    sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
 
-    thermometer: NotRequired[MeasuredAmount | None]
+    thermometer: NotRequired[MeasuredAmount]
     """How far the thermometer may be off. Default: 2 K. Example: `"1 K"`."""
 
-    timings: NotRequired[list[TimingEntry] | None]
+    timings: NotRequired[list[TimingEntry]]
     """Heatings that were timed. Default: none; required without `power`."""
 
-    turn: NotRequired[MeasuredAmount | None]
+    turn: NotRequired[MeasuredAmount]
     """Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power without
     turns. Default: 30 s. Example: `"22 s"`."""
 
@@ -2382,13 +2382,13 @@ class OvenEntry(TypedDict):
 class PackingEntry(TypedDict):
     """Something that goes into each pack."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     name: Name
     """Its name. Example: `"bag"`."""
 
-    per_pack: NotRequired[int | None]
+    per_pack: NotRequired[int]
     """Number of it in one pack. Default: 1. Example: `2`."""
 
     price: Price
@@ -2443,7 +2443,7 @@ class PieceRecord(TypedDict):
     """Pieces made."""
 
     ordered: int
-    """Pieces ordered."""
+    """Pieces ordered that these shots were for, as in the plan's draw."""
 
     planned: Shown
     """Planned mass of one, or of this layer of it."""
@@ -2468,7 +2468,8 @@ Pieces = TypedDict("Pieces", {
     "from": "Shown",
     # Number that the shots make.
     "made": "int",
-    # Number ordered.
+    # Number ordered that this draw is for: its share, in proportion to its shots. The draws of an order add up to
+    # it.
     "ordered": "int",
     # The shape, in a mold with unlike cavities.
     "shape": "str | None",
@@ -2895,37 +2896,37 @@ class PotThereEntry(TypedDict):
     """A pot that is there already. Its `parts` say what is in it; without these it is not begun, and without `draws`
     either it is no more than a letter and an id that no other pot gets."""
 
-    cup: NotRequired[MeasuredAmount | None]
+    cup: NotRequired[MeasuredAmount]
     """Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`."""
 
-    degassed: NotRequired[bool | None]
+    degassed: NotRequired[bool]
     """Whether it has been degassed. Default: `false`; one that was heated is not degassed again. Example: `true`."""
 
-    draws: NotRequired[list[DrawThereEntry] | None]
+    draws: NotRequired[list[DrawThereEntry]]
     """Shots that it was begun for. Default: none."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    heats: NotRequired[Count | None]
+    heats: NotRequired[Count]
     """Number of heats behind it. Default: 0, or 1 if it is hot. Example: `1`."""
 
-    hot: NotRequired[bool | None]
+    hot: NotRequired[bool]
     """Whether it is hot. Default: `false`, it has set or was never heated. Example: `true`."""
 
-    id: NotRequired[Name | None]
+    id: NotRequired[Name]
     """Its id in the plan that it was begun by. Default: none. Example: `"dusk + plain"`."""
 
-    parts: NotRequired[dict[str, Amount] | None]
+    parts: NotRequired[dict[str, Amount]]
     """Amounts in it, by material. Default: none. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
 
     pot: Name
     """Its letter. Example: `"B"`."""
 
-    spent: NotRequired[MeasuredAmount | None]
+    spent: NotRequired[MeasuredAmount]
     """Heat used in these: time at the temperature of its plastisol's budget. Default: not known. Example: `"4.6 min"`."""
 
-    takes_more: NotRequired[bool | None]
+    takes_more: NotRequired[bool]
     """Whether it may take other shots too, and give up such as the lines do not need. Default: `true`. Example:
     `false`."""
 
@@ -2933,23 +2934,23 @@ class PotThereEntry(TypedDict):
 class ProductEntry(TypedDict):
     """A product: a mold and the plastic that is shot into it. It has either `formulas` or `layers`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    formulas: NotRequired[list[Name] | None]
+    formulas: NotRequired[list[Name]]
     """Formulas of a piece of one color: a color and a body. Default: none; required without `layers`. Example:
     `["dusk", "salted"]`."""
 
-    layers: NotRequired[list[LayerEntry] | None]
+    layers: NotRequired[list[LayerEntry]]
     """Layers of a laminated piece. Default: none; required without `formulas`."""
 
     mold: Name
     """The mold. Example: `"finger-5"`."""
 
-    notes: NotRequired[str | None]
+    notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"Sold in bags of ten."`."""
 
-    overlap: NotRequired[Overlap | None]
+    overlap: NotRequired[Overlap]
     """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
 
@@ -3157,17 +3158,17 @@ class Saved(TypedDict):
 class SectionEntry(TypedDict):
     """The thickest part of a piece: a `rod`, a `plate` or a `ball`."""
 
-    ball: NotRequired[MeasuredAmount | None]
+    ball: NotRequired[MeasuredAmount]
     """As long as thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example: `"16 mm"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    plate: NotRequired[MeasuredAmount | None]
+    plate: NotRequired[MeasuredAmount]
     """Wide and flat, metal on both sides: its thickness, 0.2 to 200 mm. Default: none; required without the others.
     Example: `"4 mm"`."""
 
-    rod: NotRequired[MeasuredAmount | None]
+    rod: NotRequired[MeasuredAmount]
     """Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example: `"9.6 mm"`."""
 
 
@@ -3204,16 +3205,16 @@ class SettlingAnswer(TypedDict):
 class ShelfEntry(TypedDict):
     """A leftover mix on the shelf. Either its `formulas`, if it was made as planned, or its `parts` say what is in it."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    formulas: NotRequired[list[Name] | None]
+    formulas: NotRequired[list[Name]]
     """Its formulas: a color and a body. Default: none; required without `parts`. Example: `["dusk", "plain"]`."""
 
-    heats: NotRequired[int | None]
+    heats: NotRequired[int]
     """Number of heats behind it. Default: not known; required if the book limits `heats`. Example: `1`."""
 
-    made: NotRequired[str | None]
+    made: NotRequired[str]
     """The day it was made, as YYYY-MM-DD; the oldest is used first. Default: not known. Example: `"2027-03-01"`."""
 
     mass: MeasuredAmount
@@ -3222,14 +3223,14 @@ class ShelfEntry(TypedDict):
     name: Name
     """The name written on it. Example: `"dusk, March 1"`."""
 
-    overlap: NotRequired[Overlap | None]
+    overlap: NotRequired[Overlap]
     """Rule if two of these formulas dose the same material. Default: `"refuse"`. Example: `"add"`."""
 
-    parts: NotRequired[dict[str, Amount] | None]
+    parts: NotRequired[dict[str, Amount]]
     """Amounts that went into the pot that it is left over from, by material, on any scale. Default: none; required
     without `formulas`. Example: `{ "clear-base": "1 cup", "plum": "32 drops" }`."""
 
-    spent: NotRequired[MeasuredAmount | None]
+    spent: NotRequired[MeasuredAmount]
     """Heat used in these, as the sheet showed it: time at the temperature of its plastisol's budget. Default: not
     known. Example: `"4.6 min"`."""
 
@@ -3648,7 +3649,7 @@ class StickEntry(TypedDict):
     diameter: MeasuredAmount
     """Mean diameter. Example: `"9.6 mm"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     length: MeasuredAmount
@@ -3708,38 +3709,38 @@ class TimedDropEntry(TypedDict):
     depth: MeasuredAmount
     """Depth. Example: `"1.2 m"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     time: MeasuredAmount
     """Time to that depth. Example: `"6.4 s"`."""
 
-    water: NotRequired[FishedWaterEntry | None]
+    water: NotRequired[FishedWaterEntry]
     """The water that it sank in. Default: that of the limits, or of the request."""
 
 
 TimingEntry = TypedDict("TimingEntry", {
     # An embedding program's own data; carried through untouched.
-    "ext": "NotRequired[dict[str, Any] | None]",
+    "ext": "NotRequired[dict[str, Any]]",
     # Temperature before. Example: `"68 °F"`.
     "from": "MeasuredAmount",
     # How much was heated: a mass, or a volume cold and liquid. Example: `"2 cup"`.
     "mix": "Amount",
     # Setting that it ran at, as a share of full power. Default: `setting` of the oven, else 100 %. Example: `"100
     # %"`.
-    "setting": "NotRequired[Percent | None]",
+    "setting": "NotRequired[Percent]",
     # Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     # `false`, a number that looks like a slip is refused. Example: `true`.
-    "sure": "NotRequired[bool | None]",
+    "sure": "NotRequired[bool]",
     # How long the oven ran. Example: `"236 s"`.
     "time": "MeasuredAmount",
     # Temperature after, stirred. Example: `"335 °F"`.
     "to": "MeasuredAmount",
     # Mass of its empty vessel. State it for all cups and timings or for none. Default: the vessel's heat is part of
     # the timing. Example: `"180 g"`.
-    "vessel": "NotRequired[MeasuredAmount | None]",
+    "vessel": "NotRequired[MeasuredAmount]",
     # Specific heat of the vessel. Default: none; required with `vessel`. Example: `"0.84 J/(g.K)"`.
-    "vessel_specific_heat": "NotRequired[MeasuredAmount | None]",
+    "vessel_specific_heat": "NotRequired[MeasuredAmount]",
 })
 """One heating that the shop has timed."""
 
@@ -3747,31 +3748,31 @@ TimingEntry = TypedDict("TimingEntry", {
 class ToolUncertaintyEntry(TypedDict):
     """Standard uncertainties of the tools, relative to what each gives. State those that the shop has measured."""
 
-    balance_span: NotRequired[Percent | None]
+    balance_span: NotRequired[Percent]
     """Of the scale's span. Default: 0.1 %. Example: `"0.05 %"`."""
 
-    cup_filling: NotRequired[Percent | None]
+    cup_filling: NotRequired[Percent]
     """Of filling a cup, as a share of the distance between its marks. Default: 10 %. Example: `"5 %"`."""
 
-    cup_size: NotRequired[Percent | None]
+    cup_size: NotRequired[Percent]
     """Of the position of a cup's marks. Default: 2.9 %. Example: `"1 %"`."""
 
-    drop: NotRequired[Percent | None]
+    drop: NotRequired[Percent]
     """Of a stated drop without an uncertainty of its own. Default: 8.7 %. Example: `"5 %"`."""
 
-    drop_scatter: NotRequired[Percent | None]
+    drop_scatter: NotRequired[Percent]
     """Of one drop against the next. Default: 5 %. Example: `"4 %"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    spoon_level: NotRequired[Percent | None]
+    spoon_level: NotRequired[Percent]
     """Of leveling one spoonful. Default: 3 %. Example: `"4 %"`."""
 
-    spoon_size: NotRequired[Percent | None]
+    spoon_size: NotRequired[Percent]
     """Of the size of a spoon. Default: 2.9 %. Example: `"1 %"`."""
 
-    unweighed_drop: NotRequired[Percent | None]
+    unweighed_drop: NotRequired[Percent]
     """Of a drop that was never weighed. Default: 29 %. Example: `"20 %"`."""
 
 
@@ -3918,23 +3919,23 @@ class UncertaintyAnswer(TypedDict):
 class VacuumEntry(TypedDict):
     """The vacuum that pots are degassed in: either `gauge` or `absolute`."""
 
-    absolute: NotRequired[MeasuredAmount | None]
+    absolute: NotRequired[MeasuredAmount]
     """Pressure left in the chamber, counted up from nothing. Default: none; required without `gauge`. Example: `"10
     kPa"`."""
 
-    dial_tolerance: NotRequired[MeasuredAmount | None]
+    dial_tolerance: NotRequired[MeasuredAmount]
     """How far the vacuum gauge may be off. Default: 0.9 inHg. Example: `"1 inHg"`."""
 
-    entrained: NotRequired[Percent | None]
+    entrained: NotRequired[Percent]
     """Share of air in a pot before the vacuum, where no rise was seen. Default: not known. Example: `"5 %"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
-    gauge: NotRequired[MeasuredAmount | None]
+    gauge: NotRequired[MeasuredAmount]
     """Reading of a vacuum gauge. Default: none; required without `absolute`. Example: `"25 inHg"`."""
 
-    rise: NotRequired[float | None]
+    rise: NotRequired[float]
     """Level of a pot in the vacuum over its level before, as the shop has seen it. Default: not known; up to 3 is
     assumed. Example: `1.8`."""
 
@@ -3966,7 +3967,7 @@ class WaterEntry(TypedDict):
     at: MeasuredAmount
     """Temperature of the water. Example: `"22 °C"`."""
 
-    ext: NotRequired[dict[str, Any] | None]
+    ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
     water: MeasuredAmount
@@ -4040,7 +4041,7 @@ class WeighedTogether(TypedDict):
 class WithSource(TypedDict):
     """A quantity with its source."""
 
-    source: str
+    source: NotRequired[str]
     """Its source."""
 
     value: MeasuredAmount
