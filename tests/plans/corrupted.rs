@@ -154,9 +154,16 @@ fn missed(book: &Value, orders: &Value, made: &Value) -> Vec<String> {
 
 fn assert_noticed(book: &Value, orders: &Value, made: &Value) {
     let mut missed = missed(book, orders, made);
-    // With two pieces of layers an argument may count the layers of either.
-    let laminates = orders["lines"].as_array().expect("lines").iter();
-    if laminates.filter(|line| line["layers"].is_array()).count() > 1 {
+    // A proof states which shots it counts in words only, so that another formula of the day may bear the same count.
+    let formulas: BTreeSet<String> = orders["lines"]
+        .as_array()
+        .expect("lines")
+        .iter()
+        .map(|line| line["formulas"].to_string())
+        .collect();
+    let laminated =
+        orders["lines"].as_array().expect("lines").iter().any(|line| line["layers"].is_array());
+    if laminated || formulas.len() > 1 {
         missed.retain(|one| !(one.starts_with("/proof/") && one.contains("/formula: ")));
     }
     assert!(missed.is_empty(), "{} corruptions passed:\n{}", missed.len(), missed.join("\n"));
