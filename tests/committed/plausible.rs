@@ -22,7 +22,9 @@ fn the_page_of_what_is_plausible_is_fresh() {
          slip: the fault `unlikely` asks back, and names the likely slip of unit or decimal point. If the number is right, write\n\
          `\"sure\": true` in the object that it is in, next to the number or to the list or map that holds it. That lifts the\n\
          questions about the numbers of this object, not of objects inside it, and nothing that cannot be.\n\n\
-         Likely ranges are common practice, no source.\n\n\
+         Likely ranges are common practice, no source. Not bounded: prices, since currencies differ by more than a slip does;\n\
+         readings of hardness, which are from 0 to 100 of a scale of the shop's own; the vacuum, the station pressure and the\n\
+         oven's power, whose own calculations state their ranges; and what is in stock, on the shelf or in a pot that is there.\n\n\
          | number | likely | possible | why | source of what is possible |\n| --- | --- | --- | --- | --- |\n",
     );
     for &quantity in Quantity::ALL {

@@ -97,6 +97,9 @@ quantities! {
     SpecificHeat "The specific heat" JoulePerGramKelvin possible 0.1 5.0 likely 0.3 4.3 slips ["J/(kg.K)"]
         "water has one of the highest, 4.18 J/(g.K), and metals some of the lowest"
         "water 4.184 J/(g.K) (IAPWS-95); DEHP 1.80 J/(g.K) (Zábranský et al.); PVC 0.945 J/(g.K) (Chang 1977)";
+    SpecificHeatRise "The rise of the specific heat" PerKelvin possible -0.02 0.02 likely 0.0 0.005 slips []
+        "no liquid and no solid warms so unevenly"
+        "DEHP 1.3e-3 1/K, PVC 2.9e-3 1/K at room temperature (from memory); the bounds: common practice, no source";
     ActivationEnergy "The activation energy" KilojoulePerMole possible 20.0 500.0 likely 60.0 300.0 slips ["J/mol"]
         "nothing decays in the heat like that"
         "117.5 kJ/mol (Dean et al. 1988, Polym. Degrad. Stab. 22:31); 170 kJ/mol (Šimon & Valko 1982); the bounds: common practice, no source";
@@ -124,8 +127,14 @@ quantities! {
     KeptShare "The share that an injector keeps" Pure possible 0.0 1.0 likely 0.0 0.5 slips []
         "it keeps no more than it holds"
         "arithmetic";
+    TopMass "What topping off adds to a shot" Gram possible 0.0 1000.0 likely 0.0 60.0 slips ["g" "mg"]
+        "no sprue takes it"
+        "common practice, no source";
     CupVolume "The volume of a cup or pot" Milliliter possible 5.0 50000.0 likely 20.0 8000.0 slips ["mL" "cup" "L"]
         "no microwave oven takes such a cup"
+        "common practice, no source";
+    MarkStep "The step between the marks of a cup" Milliliter possible 0.01 20000.0 likely 1.0 1000.0 slips ["mL" "cup"]
+        "no cup has such marks"
         "common practice, no source";
     FilmShare "What stays in a cup, as a share of what it holds," Pure possible 0.0 1.0 likely 0.0 0.35 slips []
         "nothing could be poured out of it"
@@ -136,6 +145,9 @@ quantities! {
     ScaleStep "The step of a scale" Gram possible 0.0000001 100.0 likely 0.0001 10.0 slips ["g" "mg"]
         "no scale for a bench has it"
         "microbalances show 0.1 µg (from memory); the bounds: common practice, no source";
+    ScaleLoad "The load of a scale" Gram possible 0.0001 500000.0 likely 0.001 60000.0 slips ["g" "kg"]
+        "no scale for a bench weighs it"
+        "common practice, no source";
     SpoonVolume "The volume of a spoon" Milliliter possible 0.005 1000.0 likely 0.03 120.0 slips ["mL"]
         "no measuring spoon has it"
         "common practice, no source";

@@ -120,6 +120,8 @@ impl Resolver {
         }
         of.sourced(self, "expansion", Quantity::Expansion, entry.expansion.as_ref());
         of.sourced(self, "specific_heat", Quantity::SpecificHeat, entry.specific_heat.as_ref());
+        let rise = entry.specific_heat_rise.as_ref();
+        of.sourced(self, "specific_heat_rise", Quantity::SpecificHeatRise, rise);
         of.sourced(
             self,
             "activation_energy",
@@ -270,6 +272,7 @@ impl Resolver {
             }
         }
         of.written(self, "sprue", Quantity::SprueVolume, mold.sprue.as_ref());
+        of.written(self, "top", Quantity::TopMass, mold.top.as_ref());
         of.share(self, "rejects", Quantity::Rejects, mold.rejects);
         of.written(self, "sets", Quantity::WorkTime, mold.sets.as_ref());
         of.written(self, "per_shot", Quantity::WorkTime, mold.per_shot.as_ref());
@@ -299,6 +302,8 @@ impl Resolver {
             let path = at.key("balance");
             let of = Numbers::of(&path, balance.sure);
             of.written(self, "reads", Quantity::ScaleStep, Some(&balance.reads));
+            of.written(self, "from", Quantity::ScaleLoad, balance.from.as_ref());
+            of.written(self, "to", Quantity::ScaleLoad, balance.to.as_ref());
         }
         let path = at.key("injector");
         let of = Numbers::of(&path, bench.injector.sure);
@@ -323,6 +328,8 @@ impl Resolver {
     fn plausible_cup(&mut self, path: &Path<'_>, cup: &CupEntry) {
         let of = Numbers::of(path, cup.sure);
         of.written(self, "holds", Quantity::CupVolume, Some(&cup.holds));
+        of.written(self, "marks", Quantity::MarkStep, cup.marks.as_ref());
+        of.written(self, "brim", Quantity::CupVolume, cup.brim.as_ref());
         of.written(self, "mass", Quantity::CupMass, cup.mass.as_ref());
         of.written(self, "specific_heat", Quantity::SpecificHeat, cup.specific_heat.as_ref());
         let Ok(holds) = cup.holds.to(self.system) else { return };
