@@ -1,8 +1,8 @@
 //! Every code that a fault or a note can have, in one list.
 //!
-//! An error enum declares its codes once, in the arms of [`codes!`], which makes both `Diagnose::code` and the list of
-//! them. A fault or a note that is no error of a calculation takes its code by [`code!`], which compiles only for a code of
-//! [`STATED`]. An enum that is not in the registry below does not implement [`Registered`], so it cannot be an error.
+//! An error enum declares its codes once, in the arms of `codes!`, which makes both `Diagnose::code` and the list of
+//! them. A fault or a note that is no error of a calculation takes its code by `code!`, which compiles only for a code of
+//! `STATED`. An enum that is not in the registry below does not implement `Registered`, so it cannot be an error.
 
 use alloc::borrow::Cow;
 use alloc::string::{String, ToString};
