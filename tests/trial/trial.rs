@@ -77,6 +77,30 @@ fn what_cannot_be_saved_is_refused(#[case] change: Value, #[case] path: &str, #[
 }
 
 #[test]
+fn what_is_unusual_is_saved_as_sure_and_said() {
+    let mut request = found();
+    request["trial"]["log"] = json!([{ "black-flake": "4 tbsp" }]);
+    let answer = ask(&request).expect("an answer");
+    assert_eq!(answer["write"][0]["value"]["sure"], true);
+    let text = answer["text"].to_string();
+    assert!(text.contains("Unusual: black-flake 8 tbsp. Check what was written down"), "{text}");
+    let book = changed(&answer["write"]);
+    assert_eq!(book.ready().formulas.len(), 10);
+    assert!(!ask(&found()).expect("an answer")["text"].to_string().contains("Unusual"));
+}
+
+#[test]
+fn what_cannot_be_is_not_saved() {
+    let mut request = found();
+    request["trial"]["log"] = json!([{ "black-flake": "3 cup" }]);
+    let faults = ask(&request).expect_err("more flake than base");
+    let fault = (&faults[0]["path"], &faults[0]["code"]);
+    assert_eq!(fault, (&json!("/save_as"), &json!("cannot-be")), "{faults}");
+    request.as_object_mut().expect("fields").remove("save_as");
+    assert!(ask(&request).is_ok());
+}
+
+#[test]
 fn a_formula_is_replaced_where_that_is_said() {
     let mut request = found();
     request["save_as"] = json!("dusk");

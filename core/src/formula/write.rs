@@ -302,11 +302,15 @@ fn simple_fraction(x: f64) -> Option<Rational> {
 
 #[cfg(feature = "document")]
 impl crate::document::book::FormulaEntry {
-    /// `formula` as a book writes it.
+    /// `formula`, of what is in a cup already, as a book writes it: sure of doses that would look like a slip.
     ///
     /// # Errors
     /// A material is not in the table.
-    pub(crate) fn of(formula: &Formula, materials: &Materials) -> Result<Self, MixError> {
+    pub(crate) fn of(
+        formula: &Formula,
+        materials: &Materials,
+        system: System,
+    ) -> Result<Self, MixError> {
         use crate::document::book::BaseEntry;
         use crate::json::Named;
         use crate::json::reader::Name;
@@ -323,6 +327,8 @@ impl crate::document::book::FormulaEntry {
             _ => Some(BaseEntry::Blend(base)),
         };
         let doses = amounts(&formula.doses)?;
-        Ok(Self { doses, per: formula.per, base, notes: None, sure: None, ext: None })
+        let entry = Self { doses, per: formula.per, base, notes: None, sure: None, ext: None };
+        let sure = (!entry.unusual(materials, system).is_empty()).then_some(true);
+        Ok(Self { sure, ..entry })
     }
 }

@@ -403,7 +403,7 @@ impl Follow<'_> {
     ) -> Option<(Option<FormulaEntry>, FormulaEntry)> {
         let notes = alloc::format!("As made: {} in pot {}.", stage.formulas.join(" + "), pot.pot);
         let mut entry = |formula: &Formula| {
-            let entry = FormulaEntry::of(formula, &self.book.materials);
+            let entry = FormulaEntry::of(formula, &self.book.materials, self.book.system);
             let entry = self.keep(&told.path, entry.map_err(RecordError::from))?;
             Some(FormulaEntry { notes: Some(notes.clone()), ..entry })
         };
@@ -413,9 +413,14 @@ impl Follow<'_> {
         };
         let body = entry(&written.body)?;
         let pot = &pot.pot;
-        for (name, formula) in [(told.save_as, color.as_ref()), (told.body_as, Some(&body))] {
+        let saved =
+            [(told.save_as, "save_as", color.as_ref()), (told.body_as, "body_as", Some(&body))];
+        for (name, field, formula) in saved {
             match (name, formula) {
                 (Some(name), Some(formula)) => {
+                    let at = alloc::format!("{}/{field}", told.path);
+                    let (materials, system) = (&self.book.materials, self.book.system);
+                    self.faults.extend(formula.faults(name, &at, materials, system));
                     let (name, pot, formula) = (name.to_string(), pot.clone(), formula.clone());
                     self.saved.push(super::Saved { name, pot, formula });
                 }

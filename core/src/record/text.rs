@@ -154,8 +154,12 @@ fn for_the_book(record: &Record) -> Vec<String> {
         points.extend(feed.as_ref().map(|feed| format!("{name}: feed {}.", feed.text)));
     }
     #[cfg(feature = "document")]
-    for super::Saved { name, pot, .. } in &record.saved {
-        points.push(format!("New formula \"{name}\", as made in pot {pot}."));
+    for super::Saved { name, pot, formula } in &record.saved {
+        let unusual = match formula.sure {
+            Some(true) => " It is unusual: check what was written down before you keep it.",
+            _ => "",
+        };
+        points.push(format!("New formula \"{name}\", as made in pot {pot}.{unusual}"));
     }
     points
 }

@@ -157,7 +157,7 @@ impl CorrectRequest {
         if self.hot.is_none() && !asked.is_hot && asked.has_hot_slip(self, book) {
             text.push("Cold pot assumed. If it is hot, add \"hot\": true.".to_string());
         }
-        text.extend(saving.line(&write));
+        text.extend(saving.lines(&write, [kept.color.as_ref(), kept.own_body.as_ref()], book));
         Some(CorrectResponse { right, kept, write, text })
     }
 
@@ -390,7 +390,7 @@ impl CorrectRequest {
         let body_name = saving.body(UNNAMED);
         let names = TrialNames { color: saving.color(UNNAMED), body: &body_name };
         let found = resolver.keep(&At("/instead"), trial.formulas(names, None))?;
-        let entry = |formula| FormulaEntry::of(formula, &book.materials);
+        let entry = |formula| FormulaEntry::of(formula, &book.materials, book.system);
         let color = found.color.as_ref().map(|color| entry(&color.formula));
         let color = resolver.keep(&At("/instead"), color.transpose())?;
         let (body, own_body) = match &found.body {

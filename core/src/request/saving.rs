@@ -46,6 +46,9 @@ impl Saving<'_> {
         let mut whole = true;
         let mut save = |name: &str, formula: &FormulaEntry, path: &Path<'_>| {
             whole &= self.is_free(name, path, book, resolver);
+            let faults = formula.faults(name, &path.to_string(), &book.materials, book.system);
+            whole &= faults.is_empty();
+            resolver.faults.extend(faults);
             changes.extend(of_formula(name, formula));
         };
         match (color, own_body) {
@@ -77,14 +80,32 @@ impl Saving<'_> {
         false
     }
 
-    /// What is saved, in a line; none if nothing was to be.
-    pub(super) fn line(&self, changes: &[Change]) -> Option<String> {
-        self.save_as?;
-        let names = changes.iter().filter_map(|change| change.path.strip_prefix("/formulas/"));
-        let names: Vec<String> = names.map(|name| format!("\"{name}\"")).collect();
-        Some(match names.as_slice() {
-            [] => "Nothing to save: the book has all of it.".to_string(),
-            names => format!("To save: {}.", names.join(" and ")),
-        })
+    /// What is saved and what is unusual about it, in lines; none if nothing was to be.
+    pub(super) fn lines(
+        &self,
+        changes: &[Change],
+        formulas: [Option<&FormulaEntry>; 2],
+        book: &Book,
+    ) -> Vec<String> {
+        if self.save_as.is_none() {
+            return Vec::new();
+        }
+        let entries = formulas.into_iter().flatten();
+        let unusual = entries.flat_map(|entry| entry.unusual(&book.materials, book.system));
+        let unusual: Vec<String> = unusual.collect();
+        let unusual = (!unusual.is_empty()).then(|| {
+            let unusual = unusual.join(", ");
+            format!("Unusual: {unusual}. Check what was written down before you keep it.")
+        });
+        unusual.into_iter().chain([saved(changes)]).collect()
+    }
+}
+
+fn saved(changes: &[Change]) -> String {
+    let names = changes.iter().filter_map(|change| change.path.strip_prefix("/formulas/"));
+    let names: Vec<String> = names.map(|name| format!("\"{name}\"")).collect();
+    match names.as_slice() {
+        [] => "Nothing to save: the book has all of it.".to_string(),
+        names => format!("To save: {}.", names.join(" and ")),
     }
 }

@@ -141,7 +141,7 @@ fn response(
     let (color, own_body) = (response.color.as_ref(), response.own_body.as_ref());
     let write = saving.changes(color, own_body, book, resolver)?;
     let mut text = shown.lines(&response);
-    text.extend(saving.line(&write));
+    text.extend(saving.lines(&write, [color, own_body], book));
     Some(TrialResponse { write, text, ..response })
 }
 
@@ -156,7 +156,7 @@ impl Show<'_> {
     fn response(&self, notes: Option<&String>) -> Result<TrialResponse, MixError> {
         let (book, found) = (self.book, self.found);
         let volume = self.trial.mix().volume(&book.materials, Phase::Liquid)?;
-        let entry = |formula: &Formula| FormulaEntry::of(formula, &book.materials);
+        let entry = |formula: &Formula| FormulaEntry::of(formula, &book.materials, book.system);
         let color = found.color.as_ref().map(|color| entry(&color.formula)).transpose()?;
         let own_body = match &found.body {
             TrialBody::Own(body) => Some(entry(&body.formula)?),

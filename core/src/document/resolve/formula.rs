@@ -1,6 +1,7 @@
 //! Formulas: their bases and doses, each of a dimension that can be measured out.
 
 use alloc::borrow::ToOwned;
+use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
@@ -8,12 +9,13 @@ use super::Resolver;
 use crate::codes::code;
 use crate::document::book::{BaseEntry, FormulaEntry};
 use crate::document::written::DOSE_DIMENSIONS;
+use crate::fault::Fault;
 use crate::formula::{Dose, Formula, FormulaError};
 use crate::json::Named;
-use crate::json::path::Path::{self};
+use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::mix::{MaterialId, Materials};
-use crate::quantity::{Amount, Dimension, Rational, Unit};
+use crate::quantity::{Amount, Dimension, Rational, System, Unit};
 
 impl Resolver {
     pub(super) fn formula(
@@ -96,4 +98,36 @@ impl Resolver {
 /// A base without a blend: its amount does not count.
 fn only_base(material: MaterialId) -> Option<Dose> {
     Some(Dose { material, amount: Amount::new(Rational::ONE, Unit::GRAM).ok()? })
+}
+
+impl FormulaEntry {
+    /// What a book finds wrong with it, at `path`: its own fields are not in what the person wrote.
+    pub(crate) fn faults(
+        &self,
+        name: &str,
+        path: &str,
+        materials: &Materials,
+        system: System,
+    ) -> Vec<Fault> {
+        let faults = self.faults_inside(name, materials, system).into_iter();
+        faults.map(|fault| Fault { path: path.to_owned(), ..fault }).collect()
+    }
+
+    /// Its doses that look like a slip, such as `black-flake 8 tbsp`.
+    pub(crate) fn unusual(&self, materials: &Materials, system: System) -> Vec<String> {
+        let unsure = Self { sure: None, ..self.clone() };
+        let faults = unsure.faults_inside("", materials, system);
+        let is_at = |name: &str, fault: &Fault| {
+            fault.code == "unlikely" && fault.path == At("/doses").key(name).to_string()
+        };
+        let doses = self.doses.iter();
+        let doses = doses.filter(|(name, _)| faults.iter().any(|fault| is_at(name, fault)));
+        doses.map(|(name, amount)| format!("{name} {amount}")).collect()
+    }
+
+    fn faults_inside(&self, name: &str, materials: &Materials, system: System) -> Vec<Fault> {
+        let mut resolver = Resolver::new(system);
+        resolver.formula(&At(""), name, self, materials);
+        resolver.faults
+    }
 }
