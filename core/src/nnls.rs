@@ -75,17 +75,12 @@ fn descend(
     if goal.get(entering).is_none_or(|&z| z <= 0.0) {
         return None;
     }
-    // Each round takes at least one column out.
+    // Each round takes at least one column out; what is no longer active is not looked at again.
     while let Some((leaving, step)) = first_to_vanish(&x, &goal, active) {
         for (x, z) in x.iter_mut().zip(&goal) {
             *x += step * (z - *x);
         }
         set(active, leaving, false);
-        for (x, active) in x.iter_mut().zip(active.iter()) {
-            if !active {
-                *x = 0.0;
-            }
-        }
         goal = unbounded(columns, target, active)?;
     }
     Some(goal)
@@ -183,6 +178,73 @@ mod tests {
         let column = vec![1.0, 2.0, 3.0];
         let x = solve(&[column.clone(), column.clone()], &[2.0, 4.0, 6.0]).unwrap();
         assert!((x[0] - 2.0).abs() < 1e-14 && x[1] == 0.0);
+    }
+
+    #[rstest]
+    // x / (x - z): 3/4 of the way for 1.5 to -0.5, 1/3 for 1 to -2.
+    #[case(&[1.5, 1.0], &[-0.5, -2.0], &[true, true], Some((1, 1.0 / 3.0)))]
+    #[case(&[1.5, 1.0], &[-0.5, -2.0], &[true, false], Some((0, 0.75)))]
+    #[case(&[1.5, 1.0], &[-0.5, 2.0], &[true, true], Some((0, 0.75)))]
+    // What comes to zero at the end leaves there; what begins at zero leaves at once.
+    #[case(&[0.5, 1.0], &[0.0, 2.0], &[true, true], Some((0, 1.0)))]
+    #[case(&[2.0, 0.0], &[-1.0, -1.0], &[true, true], Some((1, 0.0)))]
+    #[case(&[0.0], &[0.0], &[true], Some((0, 0.0)))]
+    // A tie goes to the first.
+    #[case(&[1.0, 2.0], &[-1.0, -2.0], &[true, true], Some((0, 0.5)))]
+    #[case(&[1.0, 2.0], &[1.0, 2.0], &[true, true], None)]
+    fn the_first_to_reach_zero_leaves(
+        #[case] x: &[f64],
+        #[case] goal: &[f64],
+        #[case] active: &[bool],
+        #[case] expected: Option<(usize, f64)>,
+    ) {
+        assert_eq!(first_to_vanish(x, goal, active), expected);
+    }
+
+    // Two columns leave one after the other; which is second depends on how far the first step went. By the same method in
+    // Python.
+    #[test]
+    fn columns_leave_in_the_order_of_the_way() {
+        let columns = [
+            vec![-2.0, 0.0, 1.0, 2.0],
+            vec![-2.0, 0.0, 0.0, -1.0],
+            vec![0.0, 1.0, -2.0, -1.0],
+            vec![-1.0, -2.0, 0.0, -2.0],
+        ];
+        let mut active = [true; 4];
+        let goal = descend(&columns, &[2.0, -3.0, 2.0, 1.0], &[1.0, 1.0, 3.0, 0.0], &mut active, 3);
+        let goal = goal.unwrap();
+        assert_eq!(active, [true, false, false, true]);
+        // Normal equations of the two left: 9x - 2y = 0, -2x + 9y = 2, so that x = 4/77 and y = 18/77.
+        assert!((goal[0] - 4.0 / 77.0).abs() < 1e-15 && (goal[3] - 18.0 / 77.0).abs() < 1e-15);
+        assert_eq!((goal[1], goal[2]), (0.0, 0.0));
+    }
+
+    // The second column is the first but for 1e-11 of it, which counts as nothing; the third, as small, has a direction of its
+    // own and is needed.
+    #[test]
+    fn a_column_that_cannot_enter_does_not_bar_another() {
+        let columns = [vec![1.0, 0.0], vec![0.5, 0.5e-11], vec![0.0, 1e-12]];
+        let x = solve(&columns, &[1.0, 1.0]).unwrap();
+        assert_eq!((x[0], x[1]), (1.0, 0.0));
+        assert!((x[2] * 1e-12 - 1.0).abs() < 1e-14, "{x:?}");
+    }
+
+    proptest! {
+        // In powers of two the scales of columns and target change no bit of an answer.
+        #[test]
+        fn no_scale_counts(
+            columns in prop::collection::vec(prop::collection::vec(-1.0..1.0, 4), 1..5),
+            target in prop::collection::vec(-1.0..1.0, 4),
+        ) {
+            const SMALL: f64 = 1.0 / 1_099_511_627_776.0;
+            let times = |list: &[f64], by: f64| list.iter().map(|x| x * by).collect::<Vec<f64>>();
+            let x = solve(&columns, &target).unwrap();
+            let small = times(&target, SMALL);
+            prop_assert_eq!(solve(&columns, &small).unwrap(), times(&x, SMALL));
+            let small: Vec<Vec<f64>> = columns.iter().map(|c| times(c, SMALL)).collect();
+            prop_assert_eq!(solve(&small, &target).unwrap(), times(&x, 1.0 / SMALL));
+        }
     }
 
     proptest! {

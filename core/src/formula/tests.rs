@@ -133,11 +133,28 @@ fn overlap_says_what_counts() {
     near(drops(&combine(&[&twice, &two], Overlap::Last).unwrap()), 30.0);
 }
 
+#[rstest]
+#[case("10 drops", "2 drops", WrittenIn::Drops)]
+#[case("1 tsp", "1 tbsp", WrittenIn::Volume)]
+#[case("10 drops", "2 g", WrittenIn::Mass)]
+#[case("1 tsp", "2 drops", WrittenIn::Mass)]
+fn two_doses_of_a_material_are_written_in_their_measure_if_it_is_one(
+    #[case] one: &str,
+    #[case] other: &str,
+    #[case] written: WrittenIn,
+) {
+    let got = recipe("1 cup", &[("plum", one), ("plum", other)]);
+    assert_eq!(got.additives()[0].written, written);
+}
+
 #[test]
 fn a_base_is_named_once_or_by_default() {
     let (table, color) = (table(), formula("dusk", "1 cup", &[], &[("plum", "9 drops")]));
     let clear = table.find("clear");
-    assert_eq!(combine(&[&color], Overlap::Refuse).unwrap_err().code(), "formula-no-base");
+    let two = formula("reed", "1 cup", &[], &[("salt", "1 tsp")]);
+    let refused = combine(&[&color, &two], Overlap::Refuse).unwrap_err();
+    assert_eq!(refused.code(), "formula-no-base");
+    assert!(refused.to_string().contains("dusk + reed"), "{refused}");
     let by_default = Recipe::combine(&[&color], Overlap::Refuse, clear, &table, US).unwrap();
     assert_eq!(by_default.base()[0].material, clear.unwrap());
     let refused = Recipe::combine(&[&color], Overlap::Refuse, table.find("salt"), &table, US);

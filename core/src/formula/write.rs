@@ -332,3 +332,151 @@ impl crate::document::book::FormulaEntry {
         Ok(Self { sure, ..entry })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use alloc::string::{String, ToString};
+    use alloc::vec;
+
+    use rstest::rstest;
+
+    use super::*;
+    use crate::fault::Diagnose;
+    use crate::material::Kind;
+    use crate::quantity::{MassDensity, Measurable, Measured};
+
+    const US: System = System::UsCustomary;
+
+    fn table() -> Materials {
+        let of = |name: &str, kind, g_per_ml: f64| Material {
+            density: Some(Measured::exact(MassDensity::from_si(g_per_ml * 1e3))),
+            ..Material::new(name, kind)
+        };
+        Materials::new(vec![
+            of("clear", Kind::Plastisol, 1.03),
+            of("firm", Kind::Plastisol, 1.06),
+            of("softener", Kind::Softener, 1.0),
+        ])
+    }
+
+    fn amount(text: &str) -> Amount {
+        Amount::parse(text).unwrap()
+    }
+
+    fn mix(parts: &[(&str, f64)]) -> Mix {
+        let table = table();
+        let mut mix = Mix::new();
+        for (name, grams) in parts {
+            mix.add(table.find(name).unwrap(), Mass::from_si(grams / 1e3)).unwrap();
+        }
+        mix
+    }
+
+    #[rstest]
+    #[case(0.0, Some((0, 1)))]
+    #[case(0.5, Some((1, 2)))]
+    #[case(58.0 + 2.0 / 3.0, Some((176, 3)))]
+    // Twelfths are read as such, thirteenths are not; sixteenths and thousandths end as decimals.
+    #[case(5.0 / 12.0, Some((5, 12)))]
+    #[case(5.0 / 13.0, None)]
+    #[case(5.0 / 16.0, Some((5, 16)))]
+    #[case(0.001, Some((1, 1000)))]
+    #[case(1.0 / 1024.0, None)]
+    // A part in a million more is no longer a thousandth.
+    #[case(0.001 + 1e-9, None)]
+    #[case(-0.5, None)]
+    #[case(f64::INFINITY, None)]
+    #[case(f64::NAN, None)]
+    fn a_simple_fraction_is_one_that_people_read(
+        #[case] x: f64,
+        #[case] expected: Option<(i128, i128)>,
+    ) {
+        let expected = expected.map(|(parts, of)| Rational::new(parts, of).unwrap());
+        assert_eq!(simple_fraction(x), expected);
+    }
+
+    // 9.9 is off 9.9060001 by 0.0006 of it.
+    #[test]
+    fn a_number_has_the_fewest_digits_that_are_near_enough() {
+        let digits = |x, tolerance| number(x, tolerance).unwrap().0;
+        assert_eq!(digits(9.906_000_1, 1e-3), Rational::new(99, 10).unwrap());
+        assert_eq!(digits(9.906_000_1, 1e-6), Rational::new(9906, 1000).unwrap());
+        assert_eq!(digits(core::f64::consts::PI, 1e-3), Rational::new(314, 100).unwrap());
+    }
+
+    #[rstest]
+    // The larger spoon if it shows the dose as halves, thirds, quarters or eighths; else the smaller one, in whatever order.
+    #[case("3 tsp", "1 tbsp")]
+    #[case("1 tsp", "1/3 tbsp")]
+    #[case("0.6 tsp", "0.6 tsp")]
+    fn the_largest_spoon_that_shows_a_dose_is_used(#[case] dosed: &str, #[case] written: &str) {
+        let table = table();
+        let material = table.get(table.find("softener").unwrap()).unwrap();
+        let wanted = material.mass_of(&amount(dosed), US, "").unwrap();
+        let base = Mass::from_si(0.25);
+        for units in [vec![Unit::TSP, Unit::TBSP], vec![Unit::TBSP, Unit::TSP]] {
+            let (got, off) = dose(material, wanted, base, &Measure::Units(units), US).unwrap();
+            assert_eq!((got.to_string(), off.value), (String::from(written), 0.0));
+        }
+        // Without a measure a dose is in grams.
+        let five = Mass::from_si(5e-3);
+        let (got, _) = dose(material, five, base, &Measure::Units(vec![]), US).unwrap();
+        assert_eq!(got.to_string(), "5 g");
+    }
+
+    #[test]
+    fn two_measures_of_a_kind_are_both_kept() {
+        let of = |text: &str| Measure::of(&amount(text));
+        assert_eq!(of("1 tsp").and(of("2 tbsp")), Measure::Units(vec![Unit::TSP, Unit::TBSP]));
+        assert_eq!(of("1 tsp").and(of("2 tsp")), Measure::Units(vec![Unit::TSP]));
+        assert_eq!(of("1 tsp").and(of("2 g")), Measure::grams());
+        assert_eq!(of("3 drops").and(of("2 drops")), Measure::Drops);
+        assert_eq!(of("3 drops").and(of("2 g")), Measure::grams());
+    }
+
+    #[rstest]
+    // Equal volumes of 1.03 and 1.06 g/mL; by mass 2 to 3.
+    #[case(&[("clear", 103.0), ("firm", 106.0)], "2 cup", &["1 cup", "1 cup"])]
+    #[case(&[("clear", 200.0), ("firm", 300.0)], "500 g", &["200 g", "300 g"])]
+    // One plastisol alone is the amount as it is written, all its digits; nothing of another is no part.
+    #[case(&[("clear", 103.0)], "0.123456789 cup", &["0.123456789 cup"])]
+    #[case(&[("clear", 103.0), ("firm", 0.0)], "0.123456789 cup", &["0.123456789 cup"])]
+    fn a_base_is_written_by_its_parts(
+        #[case] base: &[(&str, f64)],
+        #[case] per: &str,
+        #[case] expected: &[&str],
+    ) {
+        let doses = parts_of_base(&mix(base), amount(per), &table()).unwrap();
+        let written: Vec<Amount> = doses.iter().map(|dose| dose.amount).collect();
+        let expected: Vec<Amount> = expected.iter().map(|text| amount(text)).collect();
+        assert_eq!(written, expected);
+    }
+
+    #[test]
+    fn without_base_there_is_no_amount_of_it() {
+        let none = mass_of_base(amount("1 cup"), &Mix::new(), &table(), US).unwrap_err();
+        assert_eq!(none, MixError::NoBase);
+        // A mass of it needs no density.
+        let grams = mass_of_base(amount("100 g"), &Mix::new(), &table(), US).unwrap();
+        assert_eq!(grams, Mass::from_si(0.1));
+        assert_eq!(none.code(), "mix-no-base");
+    }
+
+    #[cfg(feature = "document")]
+    #[test]
+    fn a_formula_is_per_what_most_of_the_book_are_per() {
+        let demo = include_str!("../../examples/demo/book.json");
+        let mut book = crate::document::book_from_text(demo).unwrap();
+        let nothing = formula("x", &Mix::new(), &[], amount("100 g"), false, &book);
+        assert_eq!(nothing.unwrap_err(), MixError::NoBase);
+        let one = book.formulas[0].clone();
+        let mut usual = |pers: &[&str]| {
+            let per = |text: &&str| Formula { per: Some(amount(text)), ..one.clone() };
+            book.formulas = pers.iter().map(per).collect();
+            usual_per(&book).unwrap().to_string()
+        };
+        assert_eq!(usual(&["1 cup", "2 cup", "2 cup"]), "2 cup");
+        assert_eq!(usual(&["2 cup", "1 cup", "1 cup", "2 cup"]), "2 cup");
+        assert_eq!(usual(&[]), "1 cup");
+    }
+}

@@ -137,6 +137,10 @@ mod tests {
     fn the_scatter_of_exact_readings_is_their_variance() {
         let list = days(&[(0, 9.0, 1e-9), (1, 10.0, 1e-9), (2, 13.0, 1e-9)]);
         assert!((about_mean(&list) - 13.0 / 3.0).abs() < 1e-9);
+        // (2² + 2²)/1 of two days; one alone has none.
+        let two = days(&[(0, 9.0, 1e-9), (1, 13.0, 1e-9)]);
+        assert!((about_mean(&two) - 8.0).abs() < 1e-9);
+        assert_eq!(about_mean(&two[..1]), 0.0);
     }
 
     /// JCGM 100:2008, H.3: the correction b of a thermometer at the temperatures t, a line by least squares. Its times

@@ -32,11 +32,11 @@ impl Day {
             part.and_then(|part| part.parse::<i32>().ok())
         };
         let (year, month, day) = (number(4)?, number(2)?, number(2)?);
-        if parts.next().is_some() || !(1..=12).contains(&month) {
+        if parts.next().is_some() {
             return None;
         }
         let found = Self::of(year, month, day)?;
-        // A day that the month does not have comes out as another one.
+        // A month that the year does not have, or a day that the month does not, comes out as another.
         (found.parts() == (year, month, day)).then_some(found)
     }
 
@@ -107,6 +107,20 @@ mod tests {
     #[case("2027-01-99", None)]
     #[case("27-03-05", None)]
     #[case("2027-03-05-", None)]
+    // The last days of the months, by Python's datetime.
+    #[case("2027-01-31", Some(20_849))]
+    #[case("2027-02-28", Some(20_877))]
+    #[case("2027-03-31", Some(20_908))]
+    #[case("2027-04-30", Some(20_938))]
+    #[case("2027-05-31", Some(20_969))]
+    #[case("2027-06-30", Some(20_999))]
+    #[case("2027-07-31", Some(21_030))]
+    #[case("2027-08-31", Some(21_061))]
+    #[case("2027-09-30", Some(21_091))]
+    #[case("2027-10-31", Some(21_122))]
+    #[case("2027-11-30", Some(21_152))]
+    #[case("2027-12-31", Some(21_183))]
+    #[case("2027-99-01", None)]
     #[case("", None)]
     fn a_day_is_in_the_calendar(#[case] text: &str, #[case] number: Option<i32>) {
         let day = Day::parse(text);

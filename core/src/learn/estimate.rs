@@ -345,6 +345,52 @@ mod tests {
         assert_eq!(learn(&readings(&STEADY), book.as_ref()).unwrap().verdict, verdict);
     }
 
+    // At the boundary a number is as good as the book's.
+    #[rstest]
+    #[case(10.5, 0.5, Some((10.0, 0.5)), Verdict::Agrees)]
+    #[case(10.75, 0.5, Some((10.0, 0.5)), Verdict::Differs)]
+    #[case(10.0, 0.5 * SURER, Some((10.0, 0.5)), Verdict::Surer)]
+    #[case(10.5, 0.25, None, Verdict::Surer)]
+    #[case(10.75, 0.25, None, Verdict::Differs)]
+    fn a_verdict_at_its_boundary(
+        #[case] value: f64,
+        #[case] uncertainty: f64,
+        #[case] prior: Option<(f64, f64)>,
+        #[case] expected: Verdict,
+    ) {
+        assert_eq!(verdict(value, uncertainty, Some((10.0, prior))), expected);
+    }
+
+    #[test]
+    fn a_book_that_is_sure_of_itself_is_no_observation() {
+        let got = learn(&readings(&STEADY), Some(&book(10.1, 0.0))).unwrap();
+        assert_eq!((got.with_book, got.verdict, got.value), (false, Verdict::Surer, got.of_days));
+        for unsure in [-0.1, f64::INFINITY, f64::NAN] {
+            let refused = learn(&readings(&STEADY), Some(&book(10.1, unsure))).unwrap_err();
+            assert_eq!(refused, LearnError::BadBook);
+            assert!(refused.help().contains("number"));
+        }
+        assert_eq!(learn::<Ratio>(&[], None), Err(LearnError::TooFewDays { days: 0 }));
+    }
+
+    /// Of 14 days 13 are equal and one is 3.25 of its ± off: 3.018 off the mean, G = 13/√14 = 3.474, where 2.755 is an
+    /// outlier (two-sided at 1 %, of tables). The days scatter less than their ± says.
+    #[test]
+    fn a_day_is_far_out_against_the_scatter_of_the_others() {
+        let list: Vec<_> =
+            (0..14).map(|day| (day, if day == 5 { 10.325 } else { 10.0 }, 0.1)).collect();
+        let got = learn(&readings(&list), None).unwrap();
+        assert_eq!(got.outlying.map(|out| out.day.number()), Some(5));
+        // A day that is unsure of 5 may be 3 off; one that is sure of 0.05 may not be 0.5 off.
+        let of = |day| match day {
+            2 => (day, 13.0, 5.0),
+            5 => (day, 10.5, 0.05),
+            _ => (day, 10.0, 0.05),
+        };
+        let got = learn(&readings(&(0..14).map(of).collect::<Vec<_>>()), None).unwrap();
+        assert_eq!(got.outlying.map(|out| out.day.number()), Some(5));
+    }
+
     #[test]
     fn a_bottle_that_was_changed_is_not_averaged_with_the_old_one() {
         let got = learn(&readings(&STEADY), Some(&book(12.0, 0.1))).unwrap();
@@ -378,6 +424,9 @@ mod tests {
         let drift = learn(&readings(&list), None).unwrap().drift.unwrap();
         near(drift.per_day.value, 0.1);
         near(drift.last.value, 10.7);
+        let drift = learn(&readings(&list[..5]), None).unwrap().drift.unwrap();
+        near(drift.last.value, 10.4);
+        assert_eq!(learn(&readings(&list[..4]), None).unwrap().drift, None);
         let steady = learn(&readings(&STEADY), None).unwrap();
         assert_eq!(steady.drift, None);
     }

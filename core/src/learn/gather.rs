@@ -307,3 +307,49 @@ pub(crate) fn cavity_name(mold: &str, shape: Option<&str>) -> String {
         None => mold.to_string(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+    use crate::quantity::{Amount, Measurable};
+
+    const BOOK: &str = include_str!("../../examples/demo/book.json");
+
+    fn teaspoons(teaspoons: f64) -> Volume {
+        let one: Volume =
+            Amount::parse("1 tsp").unwrap().to(crate::quantity::System::UsCustomary).unwrap();
+        one * teaspoons
+    }
+
+    // The demo's bench has spoons of 3, 1, 1/2, 1/4 and 1/8 tsp.
+    #[rstest]
+    #[case(4.5, &[(3.0, 1), (1.0, 1), (0.5, 1)])]
+    #[case(8.0, &[(3.0, 2), (1.0, 2)])]
+    #[case(0.0, &[])]
+    // Rounding makes no spoonful less, and a billionth and a half is more than rounding.
+    #[case(3.0 * (1.0 - 0.5e-9), &[(3.0, 1)])]
+    #[case(3.0 * (1.0 - 1.5e-9), &[(1.0, 2), (0.5, 1), (0.25, 1), (0.125, 1), (0.125, 1)])]
+    // What the spoons do not hold is once what the smallest one shows.
+    #[case(0.0625, &[(0.0625, 1)])]
+    #[case(1.0625, &[(1.0, 1), (0.0625, 1)])]
+    #[case(1.0 + 0.5e-6, &[(1.0, 1)])]
+    #[case(1.0 + 1.5e-6, &[(1.0, 1), (1.5e-6, 1)])]
+    fn a_volume_is_the_fewest_spoonfuls(#[case] volume: f64, #[case] expected: &[(f64, u32)]) {
+        let mut json: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        // In an order of no use.
+        json["bench"]["spoons"] =
+            serde_json::json!(["1/2 tsp", "1 tbsp", "1/8 tsp", "1 tsp", "1/4 tsp"]);
+        let book = crate::document::book_from_text(&json.to_string()).unwrap();
+        let gather = Gather { book: &book, gathered: Gathered::default() };
+        let got = gather.spoonfuls(teaspoons(volume));
+        let found: Vec<(f64, u32)> =
+            got.iter().map(|one| (one.holds.si() / teaspoons(1.0).si(), one.times)).collect();
+        assert_eq!(found.len(), expected.len(), "{got:?}");
+        for ((holds, times), (wanted, wanted_times)) in found.iter().zip(expected) {
+            assert!((holds / wanted - 1.0).abs() < 1e-6, "{got:?}");
+            assert_eq!(times, wanted_times, "{got:?}");
+        }
+    }
+}

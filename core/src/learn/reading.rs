@@ -305,6 +305,17 @@ mod tests {
         assert_eq!(got.shared.len(), 3);
         near(of(got.shared[1].effect), -1.2 * 0.8 * tools.spoon_size.value);
         near(of(got.shared[2].effect), -1.2 * 0.2 * tools.spoon_size.value);
+        // A scale that shows 0.1 g adds (0.1/√6/12.5)².
+        let got = Reading::as_scooped(day(), &taken, weight, Mass::new::<gram>(0.1), &tools);
+        let level = 1.2 * 0.03 * 0.6;
+        near(of(got.own), libm::sqrt(level * level + 0.01 / 6.0 / 156.25));
+    }
+
+    #[test]
+    fn an_effect_of_nothing_is_not_shared() {
+        let reading = || Reading::new(day(), Ratio::from(10.0), Ratio::from(1.0));
+        assert_eq!(reading().sharing("spoon", Ratio::from(0.0)).shared, []);
+        assert_eq!(reading().sharing("spoon", Ratio::from(1.0)).shared.len(), 1);
     }
 
     fn pieces() -> Pieces {
@@ -336,6 +347,25 @@ mod tests {
         // D/Δ = 9.5: 1 % of a piece are 9.5 points.
         near(got.own.value, 0.095);
         near(got.shared[1].effect.value, -0.095);
+        near(got.shared[0].effect.value, -9.5 * 0.008);
+        assert_eq!(got.shared[0].source, "density of clear");
+        // Four weighings to 0.1 g: 0.095² and 9.5² · 4 (0.1/√6/38)².
+        let g = Mass::new::<gram>;
+        let got = Reading::feed(day(), &pieces(), (ml(10.0), ml(0.1)), g(0.1), names).unwrap();
+        let rounding = 9.5 * 9.5 * 4.0 * 0.01 / 6.0 / 1444.0;
+        near(got.own.value, libm::sqrt(0.095 * 0.095 + rounding));
+        // With 5 % of air 9.5 g in 10 mL are 1 g/mL: all of it fed.
+        let mut airy = pieces();
+        airy.melt.voids = Ratio::from(0.05);
+        let of = |pieces: &Pieces, cavity| {
+            Reading::feed(day(), pieces, (ml(cavity), ml(0.1)), Mass::default(), names)
+        };
+        near(of(&airy, 10.0).unwrap().value.value, 1.0);
+        assert_eq!(of(&pieces(), 0.0), None);
+        // A plastic that shrinks by half a part in a thousand still does: (0.95 - 0.9995)/0.0005.
+        let mut little = pieces();
+        little.melt.hot = MassDensity::new::<gram_per_cubic_centimeter>(0.9995);
+        assert!((of(&little, 10.0).unwrap().value.value + 99.0).abs() < 1e-9);
         let mut stiff = pieces();
         stiff.melt.hot = stiff.melt.cold;
         assert_eq!(Reading::feed(day(), &stiff, (ml(10.0), ml(0.1)), Mass::default(), names), None);
@@ -356,6 +386,7 @@ mod tests {
         let got = Reading::kept(day(), g(7.6), 2, density, Ratio::from(0.008), g(0.1), "clear");
         near(got.value.get::<milliliter>(), 4.0);
         near(got.own.get::<milliliter>(), 0.1 / libm::sqrt(6.0) / 1.9);
+        near(got.shared[0].effect.get::<milliliter>(), -4.0 * 0.008);
         let s = Time::new::<second>;
         let got = Reading::heating(day(), s(120.0), s(55.0), s(50.0));
         near(got.value.get::<second>(), 132.0);

@@ -79,7 +79,8 @@ impl RejectRate {
         let dispersion = dispersion(&days, share(rejects, made));
         let fewer = |count: u32| f64::from(count) / dispersion;
         let whole = |count: u32| libm::round(fewer(count)) as u32;
-        let (least, most) = (whole(rejects), whole(made).max(1));
+        // φ is at most the pieces over k − 1: χ² of two rows is at most their sum.
+        let (least, most) = (whole(rejects), whole(made));
         let (from, to) = reject_interval(least.min(most), most, Ratio::from(SURE))?;
         Ok(Self {
             rate: Ratio::from((fewer(rejects) + 0.5) / (fewer(made) + 1.0)),
@@ -167,6 +168,13 @@ fn trend(days: &[CountedDay], rate: f64) -> Option<i8> {
     if days.len() < LEAST_DAYS_OF_A_TREND {
         return None;
     }
+    let (z, critical) = armitage(days, rate);
+    // Without rejects there is no z, and no trend.
+    (libm::fabs(z) > critical).then_some(if z > 0.0 { 1 } else { -1 })
+}
+
+/// z of Armitage's test, and t √φ that it is compared with.
+fn armitage(days: &[CountedDay], rate: f64) -> (f64, f64) {
     let number = |day: &CountedDay| f64::from(day.day.number());
     let made = |day: &CountedDay| f64::from(day.made);
     let all = days.iter().fold(0.0, |sum, day| sum + made(day));
@@ -180,9 +188,7 @@ fn trend(days: &[CountedDay], rate: f64) -> Option<i8> {
     let z = tx / libm::sqrt(rate * (1.0 - rate) * tt);
     let freedom = days.len() as f64 - 2.0;
     let dispersion = ((misfit(days, rate) - z * z) / freedom).max(1.0);
-    let critical = student_t(SIGNIFICANT, freedom) * libm::sqrt(dispersion);
-    // Without rejects there is no z, and no trend.
-    (libm::fabs(z) > critical).then_some(if z > 0.0 { 1 } else { -1 })
+    (z, student_t(SIGNIFICANT, freedom) * libm::sqrt(dispersion))
 }
 
 #[cfg(test)]
@@ -209,6 +215,7 @@ mod tests {
                 && (got.to.value - 0.176_222_60).abs() < 1e-8
         );
         assert!(got.excludes(Ratio::from(0.03)) && !got.excludes(Ratio::from(0.05)));
+        assert!(!got.excludes(got.from) && !got.excludes(got.to));
         assert_eq!((got.outlying, got.trend), (None, None));
     }
 
@@ -217,7 +224,11 @@ mod tests {
         let got =
             RejectRate::new(&counts(&[(0, 50, 0), (1, 50, 0), (2, 50, 0), (3, 50, 0)])).unwrap();
         assert!((got.rate.value - 0.5 / 201.0).abs() < 1e-15);
-        assert_eq!(got.from.value, 0.0);
+        assert_eq!((got.from.value, got.dispersion), (0.0, 1.0));
+        assert_eq!(
+            (got.outlying, got.trend, misfit(&counts(&[(0, 50, 0)]), 0.0)),
+            (None, None, 0.0)
+        );
     }
 
     #[test]
@@ -226,7 +237,8 @@ mod tests {
             RejectRate::new(&counts(&[(0, 40, 4), (1, 40, 4), (2, 40, 4), (3, 40, 4)])).unwrap();
         let got =
             RejectRate::new(&counts(&[(0, 40, 0), (1, 40, 14), (2, 40, 1), (3, 40, 1)])).unwrap();
-        assert!(got.dispersion > 5.0);
+        // 4 of 40 a day where 0, 14, 1 and 1 are: (16 + 100 + 9 + 9)/3.6/3.
+        assert!((got.dispersion - 134.0 / 10.8).abs() < 1e-12);
         assert!(got.from < even.from && got.to > even.to);
         assert_eq!(got.outlying.map(|day| day.rejects), Some(14));
     }
@@ -248,7 +260,36 @@ mod tests {
         assert_eq!(RejectRate::new(&counts(&split)), RejectRate::new(&counts(&whole)));
         let three = RejectRate::new(&counts(&[(0, 90, 2), (0, 90, 2), (1, 90, 2), (2, 90, 2)]));
         assert_eq!(three.unwrap_err(), LearnError::TooFewDays { days: 3 });
+        assert_eq!(RejectRate::new(&[]).unwrap_err(), LearnError::TooFewDays { days: 0 });
         let bad = RejectRate::new(&counts(&[(0, 3, 4)])).unwrap_err();
+        assert!(bad.help().contains("Count both again"));
         assert_eq!(bad.code(), "learn-bad-count");
+    }
+
+    #[test]
+    fn the_test_of_a_trend_by_hand() {
+        // 31 of 330; t̄ = 1900/330, Σ (x - np)(t - t̄) over √(p (1 - p) Σ n (t - t̄)²), t(4, 1 %) = 4.604 094 871 of tables,
+        // φ = (18.6515 - z²)/4, by the same formulas in Python.
+        let list =
+            counts(&[(0, 60, 1), (2, 40, 6), (3, 50, 2), (7, 80, 9), (9, 30, 8), (12, 70, 5)]);
+        let (z, critical) = armitage(&list, 31.0 / 330.0);
+        assert!((z - 1.514_679_655_050_612).abs() < 1e-12, "{z}");
+        assert!((critical - 4.604_094_871 * libm::sqrt(4.089_320_923_966_768)).abs() < 1e-7);
+        assert_eq!(trend(&list, 31.0 / 330.0), None);
+    }
+
+    #[test]
+    fn five_days_show_a_trend_and_four_do_not() {
+        let rising = [(0, 200, 2), (1, 200, 12), (2, 200, 22), (3, 200, 32), (4, 200, 42)];
+        assert_eq!(RejectRate::new(&counts(&rising)).unwrap().trend, Some(1));
+        assert_eq!(RejectRate::new(&counts(&rising[..4])).unwrap().trend, None);
+    }
+
+    #[test]
+    fn a_day_of_one_piece_and_one_of_rejects_alone_count() {
+        let got = RejectRate::new(&counts(&[(0, 1, 0), (1, 3, 3), (2, 9, 0), (3, 9, 0)])).unwrap();
+        assert_eq!((got.made, got.rejects), (22, 3));
+        // The day of rejects alone spreads the rest: χ² = 22 - 0 of 3 degrees of freedom.
+        assert!((got.dispersion - 22.0 / 3.0).abs() < 1e-12, "{}", got.dispersion);
     }
 }

@@ -436,6 +436,10 @@ mod tests {
         list.iter().map(|&x| Mass::new::<gram>(x)).collect()
     }
 
+    fn kilograms(list: &[f64]) -> Vec<Mass> {
+        list.iter().map(|&x| mass(x)).collect()
+    }
+
     fn no_trace() -> Ratio {
         Ratio::new::<ratio>(0.0)
     }
@@ -530,6 +534,167 @@ mod tests {
         assert_eq!(correct(&g(&[0.0]), &[0.0], no_trace()), Err(CorrectionError::EmptyTarget));
         let empty = correct(&g(&[0.0, 0.0]), &[1.0, 1.0], no_trace()).unwrap();
         assert_eq!((empty.total, empty.binds), (Mass::default(), None));
+    }
+
+    #[test]
+    fn a_trace_is_let_pass_up_to_its_share_and_changes_nothing_else() {
+        // Exact in binary: 0.125 kg of 0.5 kg is a share of 0.25.
+        let pot = kilograms(&[0.375, 0.0, 0.125]);
+        let target = [0.5, 0.5, 0.0];
+        let trace = |share| correct(&pot, &target, Ratio::new::<ratio>(share));
+        let passed = trace(0.25).unwrap();
+        assert_eq!((passed.binds, passed.traces), (Some(0), vec![(2, pot[2])]));
+        assert_eq!(passed.additions, kilograms(&[0.0, 0.375, 0.0]));
+        let refused = CorrectionError::NotInTarget { material: 2, held: pot[2] };
+        assert_eq!(trace(0.24), Err(refused));
+        // 1 kg is a mass as any other, and nothing of a material is not a trace of it.
+        let one = correct(&kilograms(&[3.0, 1.0]), &[1.0, 0.0], no_trace());
+        assert!(matches!(one, Err(CorrectionError::NotInTarget { material: 1, .. })));
+        assert_eq!(correct(&kilograms(&[3.0, 0.0]), &[1.0, 0.0], no_trace()).unwrap().traces, []);
+    }
+
+    #[test]
+    fn of_a_pot_that_is_right_the_first_material_binds() {
+        let fix = correct(&kilograms(&[0.5, 0.25]), &[2.0, 1.0], no_trace()).unwrap();
+        assert_eq!((fix.binds, fix.additions), (Some(0), kilograms(&[0.0, 0.0])));
+    }
+
+    #[test]
+    fn what_only_rounding_lacks_is_not_added() {
+        let ulp = f64::EPSILON;
+        let added = |lacks: f64| {
+            let pot = kilograms(&[1.0, 1.0 - lacks]);
+            correct(&pot, &[0.5, 0.5], no_trace()).unwrap().additions[1]
+        };
+        assert_eq!(added(4.0 * ulp), Mass::default());
+        assert_eq!(added(5.0 * ulp), mass(5.0 * ulp));
+    }
+
+    #[test]
+    fn a_trace_takes_its_room_in_vessel_and_cup() {
+        let trace = Ratio::new::<ratio>(0.01);
+        // 150 g less 99 + 2 + 0.1 g.
+        let target = [0.99, 0.01, 0.0];
+        let near = nearest(&g(&[99.0, 2.0, 0.1]), &target, Mass::new::<gram>(150.0), trace);
+        let near = near.unwrap();
+        let added = grams(&near.correction.additions);
+        assert!((added[0] - 48.9).abs() < 1e-9, "{added:?}");
+        assert_eq!((added[1], added[2], near.off[2].value), (0.0, 0.0, 0.0));
+        // 152 mL less 60 g at 2 g/mL, 1 g at 0.5 g/mL and 90 g at 1 g/mL leave 30 mL.
+        let density = [1000.0, 2000.0, 500.0].map(MassDensity::new::<kilogram_per_cubic_meter>);
+        let pot = g(&[90.0, 60.0, 1.0]);
+        let cup = Volume::new::<milliliter>(152.0);
+        let near = nearest_in_cup(&pot, &[0.75, 0.25, 0.0], &density, cup, trace).unwrap();
+        let added = grams(&near.correction.additions);
+        assert!((added[0] - 30.0).abs() < 1e-9, "{added:?}");
+        assert_eq!(&added[1..], [0.0, 0.0]);
+    }
+
+    #[test]
+    fn a_full_vessel_is_not_too_full() {
+        let pot = kilograms(&[0.5, 0.25]);
+        let full = nearest(&pot, &[0.75, 0.25], mass(0.75), no_trace()).unwrap();
+        assert_eq!(full.correction.additions, kilograms(&[0.0, 0.0]));
+        // Shares of 2/3 and 1/3 where 3/4 and 1/4 are wanted.
+        assert!((full.off[0].value + 1.0 / 9.0).abs() < 1e-15);
+        assert!((full.off[1].value - 1.0 / 3.0).abs() < 1e-15);
+        let density = [1024.0, 2048.0].map(MassDensity::new::<kilogram_per_cubic_meter>);
+        let brim = pot[0] / density[0] + pot[1] / density[1];
+        let full = nearest_in_cup(&pot, &[0.75, 0.25], &density, brim, no_trace()).unwrap();
+        assert_eq!(full.correction.additions, kilograms(&[0.0, 0.0]));
+        let nothing = nearest(&kilograms(&[0.0]), &[1.0], mass(0.0), no_trace()).unwrap();
+        assert_eq!(nothing.correction.total, mass(0.0));
+        // With one material alone there is nothing to fill up.
+        assert_eq!(level(&[2.0], &[1.0], 2.0), 0.0);
+    }
+
+    #[test]
+    fn a_top_up_adds_no_base_and_leaves_what_is_too_much() {
+        // Of 0.75 kg of base, the second part lacks its half; 0.1 to 0.2 per base are 0.075 to 0.15 kg.
+        let bounds = [Bound::Base(0.5), Bound::Base(0.5), Bound::Between(0.125, 0.25)];
+        let added = |pot: [f64; 3]| top_up(&kilograms(&pot), &bounds);
+        assert_eq!(added([0.5, 0.25, 0.0]), kilograms(&[0.0, 0.0, 0.09375]));
+        assert_eq!(added([0.5, 0.25, 0.3]), kilograms(&[0.0, 0.0, 0.0]));
+        // The base that rounding makes of what is there is no base to add.
+        let pot = kilograms(&[0.5, 0.25, 0.0]);
+        assert_eq!(fill_up(&pot, &bounds, 0.75 * ROUNDING)[..2], kilograms(&[0.0, 0.0]));
+        assert!(fill_up(&pot, &bounds, 1.0)[1] == mass(0.25));
+    }
+
+    #[test]
+    fn rounding_needs_no_base() {
+        // A material at its highest ratio but for rounding, above or below, leaves the 1 kg of base as it is.
+        let bounds = [Bound::Base(1.0), Bound::Between(0.0, 1.0), Bound::Between(0.5, 1.0)];
+        for held in [ROUNDING, 1.0, 1.0 - 5e-13] {
+            let pot = kilograms(&[1.0, held, 0.0]);
+            assert_eq!(least_within(&pot, &bounds, true), Some(kilograms(&[0.0, 0.0, 0.5])));
+            assert_eq!(least_within(&pot, &bounds, false), Some(kilograms(&[0.0, 0.0, 0.5])));
+        }
+        let over = kilograms(&[1.0, 1.25, 0.0]);
+        assert_eq!(least_within(&over, &bounds, true), Some(kilograms(&[0.25, 0.0, 0.625])));
+        assert_eq!(least_within(&over, &bounds, false), None);
+        let empty = kilograms(&[0.0, 0.0, 0.0]);
+        assert_eq!(least_within(&empty, &bounds, false), Some(empty));
+        // What lacks a trillionth of what is wanted is not measured; twice that is more than rounding.
+        let lacks = |share: f64| least_within(&kilograms(&[1.0, 0.0, 0.5 - share]), &bounds, true);
+        assert_eq!(lacks(0.4e-12), Some(kilograms(&[0.0, 0.0, 0.0])));
+        assert!(lacks(0.75e-12).unwrap()[2] > mass(0.0));
+    }
+
+    #[test]
+    fn each_refusal_says_what_would_help() {
+        let low = mass(-1.0);
+        let refused = nearest(&g(&[1.0]), &[1.0], low, no_trace()).unwrap_err();
+        assert_eq!(refused, CorrectionError::BadNumber { material: 0, value: -1000.0 });
+        assert!(refused.help().contains("0 or more"));
+        let refused = correct(&g(&[1.0]), &[1.0], Ratio::new::<ratio>(-0.5)).unwrap_err();
+        assert_eq!(refused, CorrectionError::BadNumber { material: 0, value: -0.5 });
+        let full = CorrectionError::OverCapacity { held: mass(0.2), capacity: mass(0.15) };
+        assert!(full.help().contains("down to 150.0 g"), "{}", full.help());
+    }
+
+    proptest! {
+        /// In powers of two the scale of a pot changes no bit of a correction.
+        #[test]
+        fn a_pot_of_any_size_is_corrected_alike(
+            parts in proptest::collection::vec((0.1_f64..500.0, 0.01_f64..1.0), 1..6),
+        ) {
+            let small = |x: f64| x / 1_073_741_824.0;
+            let pot: Vec<f64> = parts.iter().map(|p| p.0).collect();
+            let tiny: Vec<f64> = pot.iter().map(|&x| small(x)).collect();
+            let target: Vec<f64> = parts.iter().map(|p| p.1).collect();
+            let whole = correct(&kilograms(&pot), &target, no_trace()).unwrap();
+            let part = correct(&kilograms(&tiny), &target, no_trace()).unwrap();
+            let scaled: Vec<Mass> = whole.additions.iter().map(|m| mass(small(m.value))).collect();
+            prop_assert_eq!(part.additions, scaled);
+            let bounds: Vec<Bound> = target.iter().enumerate()
+                .map(|(i, &t)| if i == 0 { Bound::Base(1.0) } else { Bound::Between(t, 2.0 * t) })
+                .collect();
+            let whole = least_within(&kilograms(&pot), &bounds, true).unwrap();
+            let part = least_within(&kilograms(&tiny), &bounds, true).unwrap();
+            let scaled: Vec<Mass> = whole.iter().map(|m| mass(small(m.value))).collect();
+            prop_assert_eq!(part, scaled);
+        }
+
+        /// A vessel or cup that just holds the exact mix holds it exactly.
+        #[test]
+        fn what_just_fits_is_exact(
+            parts in proptest::collection::vec((0.1_f64..500.0, 0.01_f64..1.0, 0.5_f64..3.0), 2..6),
+        ) {
+            let pot = g(&parts.iter().map(|p| p.0).collect::<Vec<_>>());
+            let target: Vec<f64> = parts.iter().map(|p| p.1).collect();
+            let density: Vec<MassDensity> =
+                parts.iter().map(|p| MassDensity::new::<kilogram_per_cubic_meter>(1000.0 * p.2)).collect();
+            let exact = correct(&pot, &target, no_trace()).unwrap();
+            let brim = pot.iter().zip(&exact.additions).zip(&density)
+                .fold(Volume::default(), |sum, ((c, a), density)| sum + (*c + *a) / *density);
+            let near = nearest(&pot, &target, exact.total, no_trace()).unwrap();
+            prop_assert!(near.off.iter().all(|off| off.value == 0.0));
+            prop_assert_eq!(&near.correction, &exact);
+            let near = nearest_in_cup(&pot, &target, &density, brim, no_trace()).unwrap();
+            prop_assert!(near.off.iter().all(|off| off.value == 0.0));
+            prop_assert_eq!(&near.correction, &exact);
+        }
     }
 
     proptest! {

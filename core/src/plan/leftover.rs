@@ -230,16 +230,13 @@ impl Bounds {
         if over || floors.iter().sum::<f64>() > self.total + slack {
             return None;
         }
-        // Every material at the same share of its target, floors and tolerances apart: the sum
-        // rises with that share, so it is found by halving.
+        // Every material at the same share of its target, floors and tolerances apart: the sum rises with that share, and at 1
+        // it is the total or more, so it is found by halving.
         let at = |level: f64| {
             let parts = self.target.iter().zip(&floors).zip(&self.high);
             parts.map(move |((t, floor), high)| (level * t).min(*high).max(*floor))
         };
         let (mut low, mut high) = (0.0, 1.0);
-        while at(high).sum::<f64>() < self.total && high < 1e6 {
-            high *= 2.0;
-        }
         for _ in 0..100 {
             let middle = 0.5 * (low + high);
             if at(middle).sum::<f64>() < self.total { low = middle } else { high = middle }
@@ -523,6 +520,113 @@ mod tests {
         assert!(use_most(&[], &[pot(&[1.0], &one, 0.0)], None, per(0.0)).is_err());
         assert_eq!(use_most(&[], &[good], None, per(0.0)).unwrap()[0].fresh, [g(10.0)]);
         assert!(use_most(&[shelf(&[1.0], 1.0, 0)], &[], None, per(0.0)).unwrap().is_empty());
+    }
+
+    #[test]
+    fn a_pot_is_refused_for_one_material_too_much_and_for_all_together() {
+        // A tenth either way of 198 and 2 g: 60 g at 4 % bring 2.4 g of dye where 2.2 g may be, though 178.2 g of base would do.
+        let tenth = [per(0.1); 3];
+        let left = [shelf(&[96.0, 4.0], 120.0, 0)];
+        let dye = pot(&[99.0, 1.0], &tenth[..2], 200.0);
+        assert!(fill(&left, &dye, &[g(55.0)], per(0.0)).is_ok());
+        assert!(fill(&left, &dye, &[g(60.0)], per(0.0)).is_err());
+        // 49.5 and 49.5 g are each allowed in 100 g of 45, 45 and 10; with the 9 g that the third needs they are 108 g.
+        let left = [shelf(&[1.0, 1.0, 0.0], 200.0, 0)];
+        let three = pot(&[45.0, 45.0, 10.0], &tenth, 100.0);
+        assert!(fill(&left, &three, &[g(91.0)], per(0.0)).is_ok());
+        assert!(fill(&left, &three, &[g(92.0)], per(0.0)).is_err());
+        // A pot of micrograms is as strict.
+        let left = [shelf(&[96.0, 4.0], 120e-6, 0)];
+        let dye = pot(&[99.0, 1.0], &tenth[..2], 200e-6);
+        assert!(fill(&left, &dye, &[g(55e-6)], per(0.0)).is_ok());
+        assert!(fill(&left, &dye, &[g(60e-6)], per(0.0)).is_err());
+    }
+
+    #[test]
+    fn what_rounding_takes_over_is_cut_back_and_no_more() {
+        let left = [shelf(&[96.0, 4.0], 120.0, 2)];
+        let exact = [per(0.0), per(0.0)];
+        let pot = pot(&[99.0, 1.0], &exact, 200.0);
+        let fits = fill(&left, &pot, &[g(49.0)], per(0.0)).unwrap();
+        assert_eq!(fits.from, [g(49.0)]);
+        let over = |share: f64| fill(&left, &pot, &[g(50.0 * (1.0 + share))], per(0.0));
+        let cut = over(0.5e-9).unwrap().from[0].get::<gram>() / 50.0 - 1.0;
+        // The pot may be off by 1e-12 of its 200 g: a part in 1e10 of 2 g of dye.
+        assert!(cut.abs() < 2e-10, "{cut}");
+        let refused = over(1.5e-9).unwrap_err();
+        assert!(refused.to_string().contains("out of tolerance"), "{refused}");
+        // Nothing of what was heated twice goes in.
+        assert_eq!(fill(&left, &pot, &[g(0.0)], per(0.0)).unwrap().heats_spent, 0);
+    }
+
+    #[test]
+    fn all_that_is_not_given_has_the_same_share_of_its_target() {
+        // 2 kg of halves, any of which may be 0 to 2 kg: 1.5 kg of the first leave 0.5 kg of the second.
+        let bounds =
+            Bounds { target: vec![1.0; 2], low: vec![0.0; 2], high: vec![2.0; 2], total: 2.0 };
+        let contents = bounds.contents(&[1.5, 0.0]).unwrap();
+        assert!(contents[0] == 1.5 && (contents[1] - 0.5).abs() < 1e-15, "{contents:?}");
+        // What is over by just the rounding passes.
+        let bounds = Bounds { target: vec![1.0], low: vec![1.0], high: vec![1.0], total: 1.0 };
+        assert_eq!(bounds.contents(&[1.0 + ROUNDING]), Some(vec![1.0 + ROUNDING]));
+        assert_eq!(bounds.contents(&[1.0 + 2.0 * ROUNDING]), None);
+    }
+
+    #[test]
+    fn a_foreign_material_is_not_off() {
+        let left = [shelf(&[98.0, 0.0, 2.0], 500.0, 0)];
+        let loose = [per(0.02); 3];
+        let pots = [pot(&[99.0, 1.0, 0.0], &loose, 100.0)];
+        let filled = use_most(&left, &pots, None, per(0.001)).unwrap();
+        assert_eq!(filled[0].off[2], per(0.0));
+    }
+
+    #[test]
+    fn more_than_the_shelf_has_is_shared_out() {
+        let left = [LeftoverParts { mass: mass(3.0), ..shelf(&[1.0], 0.0, 0) }];
+        let shared = |flows: &[f64]| -> Vec<f64> {
+            let flows = flows.iter().map(|&x| vec![x]).collect();
+            within_the_shelf(&left, flows).concat()
+        };
+        assert_eq!(shared(&[2.0, 2.0]), [1.5, 1.5]);
+        assert_eq!(shared(&[2.0, 1.0]), [2.0, 1.0]);
+        for n in 1..2000 {
+            let n = f64::from(n);
+            let taken = shared(&[3.0 + 1.0 / n, n / 7.0, n / 11.0]);
+            let rest = taken.iter().fold(3.0, |rest, x| rest - x);
+            assert!((0.0..1e-14).contains(&rest), "{n}: {taken:?}");
+        }
+    }
+
+    #[test]
+    fn size_and_strength_of_a_pot_change_no_share_of_it() {
+        // In powers of two all numbers scale without rounding.
+        let tenth = [per(0.125); 2];
+        let used = |scale: f64| {
+            let old = LeftoverParts { mass: mass(0.375 * scale), ..shelf(&[96.0, 4.0], 0.0, 1) };
+            let new =
+                LeftoverParts { mass: mass(0.25 * scale), key: 1, ..shelf(&[98.0, 2.0], 0.0, 2) };
+            let pots = [0.5, 0.75]
+                .map(|x| NewPot { mass: mass(x * scale), ..pot(&[99.0, 1.0], &tenth, 0.0) });
+            let filled = use_most(&[old, new], &pots, None, per(0.0)).unwrap();
+            filled.iter().flat_map(|f| &f.from).map(|m| m.value / scale).collect::<Vec<_>>()
+        };
+        let tiny = 1.0 / 1_099_511_627_776.0;
+        assert_eq!(used(tiny), used(1.0));
+        // A dye of a part in a billion limits as any other: 200 g of a tenth of the strength take 20 g.
+        let exact = [per(0.0), per(0.0)];
+        let left = [shelf(&[1.0, 1e-9], 120.0, 0)];
+        let filled = use_most(&left, &[pot(&[1.0, 1e-10], &exact, 200.0)], None, per(0.0)).unwrap();
+        near(filled[0].from[0], 20.0);
+    }
+
+    #[test]
+    fn refusals_name_what_and_help() {
+        let one = [per(0.0)];
+        let refused = use_most(&[], &[pot(&[1.0], &one, 10.0)], None, per(-0.5)).unwrap_err();
+        assert_eq!(refused, LeftoverError::BadNumber { what: "Trace", index: 0, value: -0.5 });
+        assert_eq!(refused.code(), "leftover-bad-number");
+        assert!(refused.help().contains("0 or more"));
     }
 
     proptest! {

@@ -134,7 +134,7 @@ impl<'a> Trial<'a> {
     /// Takes an amount of the stirred mix out: a mass, or a volume cold and liquid.
     ///
     /// # Errors
-    /// The amount is neither; there is less in the cup.
+    /// The amount is neither; there is less in the cup, or nothing.
     pub fn take(&mut self, amount: &Amount) -> Result<Mass, TrialError> {
         let mass = match amount.dimension() {
             Dimension::VOLUME if self.mix.mass() > Mass::default() => {
@@ -142,7 +142,8 @@ impl<'a> Trial<'a> {
                 let filled = self.mix.volume(&self.book.materials, Phase::Liquid)?;
                 self.mix.mass() * (volume / filled).value
             }
-            Dimension::VOLUME | Dimension::MASS => amount.to(self.book.system)?,
+            Dimension::VOLUME => return Err(MixError::Empty.into()),
+            Dimension::MASS => amount.to(self.book.system)?,
             _ => return Err(TrialError::NotTaken(*amount)),
         };
         self.taken += self.mix.draw(mass)?.mass();

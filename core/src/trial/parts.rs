@@ -86,9 +86,6 @@ impl Trial<'_> {
         super::check_start(&per)?;
         let base = self.base()?;
         let base_mass = base.mass();
-        if base_mass <= Mass::default() {
-            return Err(MixError::NoBase.into());
-        }
         let stated = self.stated_body()?;
         let body = match &stated {
             Some(body) if self.has(body, &base)? => Some(body),

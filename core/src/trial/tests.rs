@@ -11,9 +11,13 @@ use super::{Trial, TrialBody, TrialEntry, TrialNames};
 use crate::book::Book;
 use crate::document::book_from_text;
 use crate::document::resolve::Resolver;
-use crate::formula::{Formula, Overlap, Recipe};
+use crate::fault::Diagnose;
+use crate::formula::write::Measure;
+use crate::formula::{Formula, Overlap, Recipe, WrittenIn};
 use crate::json::path::Path;
 use crate::json::reader::read_value;
+use crate::mix::Mix;
+use crate::plan::tool_names::ToolNames;
 use crate::quantity::{Mass, Measurable};
 
 const BOOK: &str = include_str!("../../examples/demo/book.json");
@@ -155,6 +159,129 @@ fn a_log_reads_back_as_it_was_written() {
     ] });
     let read: TrialEntry = read_value(&written).unwrap();
     assert_eq!(serde_json::to_value(&read).unwrap(), written);
+}
+
+/// The demo's book with a body that has a color of its own, and a blend, both per 2 cups.
+fn book_with_colored_body() -> Book {
+    let mut book: Value = serde_json::from_str(BOOK).unwrap();
+    book["formulas"]["pearly"] = json!({ "per": "2 cup", "base": "clear-base",
+        "doses": { "stabilizer": "2 tsp", "silver-pearl": "2 tsp" } });
+    book["formulas"]["half"] =
+        json!({ "base": { "clear-base": "1 cup", "firm-base": "1 cup" }, "doses": {} });
+    book_from_text(&book.to_string()).unwrap()
+}
+
+#[rstest]
+// 2 tsp for 2 cups is the body's own pearl.
+#[case(json!([]), true, &[], Overlap::Refuse)]
+#[case(json!([{ "plum": "3 drops" }]), true, &[("plum", "6 drops")], Overlap::Refuse)]
+// 1/4 tsp more for 1 cup is color: 1/2 tsp for 2 cups.
+#[case(json!([{ "silver-pearl": "1/4 tsp" }]), true, &[("silver-pearl", "1/2 tsp")], Overlap::Add)]
+// With half a cup of base and its stabilizer there is less pearl than the body has: it is plain, 1 tsp in 1 1/2 cups.
+#[case(json!([{ "clear-base": "1/2 cup" }, { "stabilizer": "1/2 tsp" }]), false, &[("silver-pearl", "1 1/3 tsp")], Overlap::Refuse)]
+fn of_a_body_with_a_color_of_its_own_only_more_of_it_is_color(
+    #[case] log: Value,
+    #[case] is_of_book: bool,
+    #[case] color: &[(&str, &str)],
+    #[case] overlap: Overlap,
+) {
+    let book = book_with_colored_body();
+    let entry = json!({ "start": "1 cup", "formulas": ["pearly"], "log": log });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    assert_eq!(found.per.to_string(), "2 cup");
+    let pearly = TrialBody::OfBook(Vec::from([book.find_formula("pearly").unwrap()]));
+    assert_eq!(found.body == pearly, is_of_book, "{:?}", found.body);
+    let found_color = found.color.map(|color| doses(&color.formula, &book)).unwrap_or_default();
+    assert_eq!((found_color, found.overlap), (pairs(color), overlap));
+}
+
+#[rstest]
+// Plain is 1 tsp of stabilizer in 1 cup of clear base.
+#[case(json!([{ "stabilizer": "1 tsp" }, { "softener": "0 tsp" }]), Some(&["plain"][..]))]
+// A microgram more is another body, and so is firm base.
+#[case(json!([{ "stabilizer": "1 tsp" }, { "stabilizer": "0.000001 g" }]), None)]
+#[case(json!([{ "firm-base": "1/2 cup" }]), None)]
+#[case(json!([{ "firm-base": "1 cup" }]), Some(&["half"][..]))]
+// A color of the book is no body.
+#[case(json!([{ "plum": "32 drops" }, { "teal-flake": "1/2 tsp" }]), Some(&[][..]))]
+fn a_body_is_recognized_by_all_that_makes_it_up(#[case] log: Value, #[case] body: Option<&[&str]>) {
+    let book = book_with_colored_body();
+    let entry = json!({ "start": "1 cup", "log": log });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    let places =
+        |names: &[&str]| names.iter().map(|name| book.find_formula(name).unwrap()).collect();
+    match body {
+        Some(names) => assert_eq!(found.body, TrialBody::OfBook(places(names))),
+        None => assert!(matches!(found.body, TrialBody::Own(_)), "{:?}", found.body),
+    }
+}
+
+#[rstest]
+// Nothing of it is no measure of it; the hundredth of a gram that the scale does not show is in the formula.
+#[case(json!([{ "plum": "0 g" }, { "plum": "3 drops" }]), "3 drops")]
+#[case(json!([{ "plum": "0.01 g" }]), "0.01 g")]
+fn a_dose_is_in_the_measures_that_it_went_in_with(#[case] log: Value, #[case] dose: &str) {
+    let book = book();
+    let entry = json!({ "start": "1 cup", "log": log });
+    let trial = trial(&entry, &book).unwrap();
+    let color = trial.formulas(NAMES, None).unwrap().color.unwrap();
+    assert_eq!(doses(&color.formula, &book), pairs(&[("plum", dose)]));
+    let added = trial.additions().iter().filter(|it| it.material == color.doses[0].material);
+    assert_eq!(added.count(), log.as_array().unwrap().len());
+}
+
+#[test]
+fn from_an_empty_cup_nothing_is_taken_and_nothing_written() {
+    let book = book();
+    let entry = |taken: &str| json!({ "start": "100 g", "log": [{ "taken": "100 g" }, { "taken": taken }] });
+    let refused = trial(&entry("1 tsp"), &book).unwrap_err();
+    assert_eq!(refused, pairs(&[("/log/1/taken", "mix-empty")]));
+    let refused = trial(&entry("1 g"), &book).unwrap_err();
+    assert_eq!(refused, pairs(&[("/log/1/taken", "mix-draw-too-large")]));
+    let empty = trial(&entry("0 g"), &book).unwrap();
+    let refused = empty.formulas(NAMES, None).unwrap_err();
+    assert_eq!(refused.code(), "mix-no-base");
+    assert!(refused.help().contains("plastisol"));
+}
+
+#[test]
+fn of_a_mix_only_what_is_in_it_went_in() {
+    let book = book();
+    let (base, plum) = (book.default_base.unwrap(), book.materials.find("plum").unwrap());
+    let mut mix = Mix::new();
+    mix.add(base, Mass::from_si(0.1)).unwrap();
+    mix.add(plum, Mass::default()).unwrap();
+    let trial = Trial::of_mix(&mix, None, |_| Measure::grams(), &book).unwrap();
+    let [only] = trial.additions() else { panic!("{:?}", trial.additions()) };
+    assert_eq!((only.material, only.amount.to_string().as_str()), (base, "100 g"));
+}
+
+#[rstest]
+// 0.003/0.044 = 6.8 %, and 5 % of one drop against the next.
+#[case("plum", "1 drop", Some("8.5 % what a drop of plum weighs"))]
+#[case("plum", "0 drops", None)]
+// 0.1 √2/√12 g of the difference of two readings, and 0.1 %.
+#[case("plum", "10 g", Some("0.4 % reading the balance for plum"))]
+// 0.05/0.55 = 9.1 % of the flake, 2.9 % of the spoon's size, 3 % of leveling it; halved spoons err less. The bench has no
+// spoon for a third: it is taken with one of its own.
+#[case("teal-flake", "1/4 tsp", Some("10 % what a spoonful of teal-flake weighs"))]
+#[case("teal-flake", "3/4 tsp", Some("9.6 % what a spoonful of teal-flake weighs"))]
+#[case("teal-flake", "1/3 tsp", Some("10 % what a spoonful of teal-flake weighs"))]
+// 2.9 % of the cup's size, and a tenth of its marks of 1/4 cup.
+#[case("stabilizer", "1 cup", Some("3.8 % size of the 1-cup cup"))]
+fn how_sure_a_dose_is_comes_from_the_tool_that_took_it(
+    #[case] material: &str,
+    #[case] amount: &str,
+    #[case] expected: Option<&str>,
+) {
+    let book = book();
+    let entry = json!({ "start": "1 cup", "log": [{ (material): amount }] });
+    let trial = trial(&entry, &book).unwrap();
+    let id = book.materials.find(material).unwrap();
+    let names = ToolNames::of(&book);
+    let doubt = trial.doubt(id, WrittenIn::Mass, &names);
+    let doubt = doubt.map(|it| format!("{} {}", it.uncertainty.text, it.main_source));
+    assert_eq!(doubt.as_deref(), expected);
 }
 
 fn amounts() -> impl Strategy<Value = (&'static str, String)> {
