@@ -367,3 +367,74 @@ pub const NOT_UTF8: &str = "not-utf8";
 /// The request asks for something else than the command.
 #[doc(hidden)]
 pub const OTHER_REQUEST: &str = "other-request";
+
+#[cfg(all(test, feature = "table"))]
+mod tests {
+    use std::string::ToString;
+
+    use crate::batch::BatchError;
+    use crate::bench::MeasureError;
+    use crate::calibrate::CalibrateError;
+    use crate::fault::Diagnose;
+    use crate::flake::FlakeError;
+    use crate::mix::MixError;
+    use crate::parameter::{Check, Parameter, ParameterErrors};
+    use crate::process::atmosphere::AtmosphereError;
+    use crate::process::budget::BudgetError;
+    use crate::process::clock::ClockError;
+    use crate::process::degas::DegasError;
+    use crate::process::gauge::GaugeError;
+    use crate::process::heat::HeatError;
+    use crate::process::history::HistoryError;
+    use crate::process::settling::SettlingError;
+    use crate::process::shot_cooling::ShotCoolingError;
+    use crate::process::sink::{SaltedSinkError, SinkError};
+    use crate::salt::SaltError;
+    use crate::softener::SoftenerError;
+    use crate::table::Refusal;
+
+    /// An error that holds wrong numbers, itself or in another error, hands on all of them, with the help of the first.
+    #[test]
+    fn an_error_hands_on_what_is_in_it() {
+        let mut check = Check::new();
+        check.number(Parameter::PotMass, -1.0).number(Parameter::Room, -1.0);
+        let two: ParameterErrors = check.finish().unwrap_err();
+        macro_rules! hand_on {
+            ($($Error:ident $(of $Inner:ident)?,)*) => {$(
+                let error = two.clone();
+                $(let error = $Inner::from(error);)?
+                let error = $Error::from(error);
+                assert_eq!(error.numbers(), two.as_slice(), "{error:?}");
+                assert_eq!(error.parameter(), Some(Parameter::PotMass), "{error:?}");
+                assert_eq!((error.code(), error.help()), (two.code(), two.help()), "{error:?}");
+                assert_eq!(error.to_string(), two.to_string());
+            )*};
+        }
+        hand_on! {
+            AtmosphereError,
+            BatchError,
+            BudgetError,
+            BudgetError of HistoryError,
+            CalibrateError,
+            ClockError,
+            ClockError of HeatError,
+            DegasError,
+            FlakeError,
+            GaugeError,
+            HeatError,
+            HistoryError,
+            MeasureError,
+            MixError,
+            Refusal,
+            Refusal of DegasError,
+            SaltError,
+            SaltedSinkError of SaltError,
+            SaltedSinkError of SinkError,
+            SettlingError,
+            ShotCoolingError,
+            SinkError,
+            SoftenerError,
+        }
+        assert!(!two.help().is_empty());
+    }
+}

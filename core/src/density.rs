@@ -125,6 +125,15 @@ mod tests {
         assert_eq!(ScoopedDensity::new(density).unwrap_err().code(), code);
     }
 
+    #[test]
+    fn debug_shows_which_density_it_is() {
+        let density = MassDensity::new::<gram_per_cubic_centimeter>(1.25);
+        let shown = std::format!("{:?}", TrueDensity::new(density).unwrap());
+        assert_eq!(shown, "TrueDensity(1.25 g/mL)");
+        let shown = std::format!("{:?}", ScoopedDensity::new(density).unwrap());
+        assert_eq!(shown, "ScoopedDensity(1.25 g/mL)");
+    }
+
     #[rstest]
     #[case(1030.0, "Did you mean 1.03 g/mL?")]
     #[case(0.000_9, "Did you mean 0.9 g/mL?")]

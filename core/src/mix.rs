@@ -608,6 +608,61 @@ mod tests {
     }
 
     #[test]
+    fn a_drawn_mix_has_its_share_of_each() {
+        let mut whole = mix(&[(0, 0.75), (1, 0.25)]);
+        let drawn = whole.draw(kg(0.5)).unwrap();
+        assert_eq!(drawn, mix(&[(0, 0.375), (1, 0.125)]));
+        assert_eq!(whole, drawn);
+        let mut nothing = mix(&[(0, 0.0)]);
+        assert_eq!(nothing.draw(kg(0.0)), Ok(Mix::new()));
+        assert_eq!(nothing, mix(&[(0, 0.0)]));
+    }
+
+    #[test]
+    fn a_share_of_the_volume_at_its_ends() {
+        let table = table();
+        let of = |mix: &Mix| mix.volume_fraction(MaterialId(0), &table, Phase::Liquid);
+        assert_eq!(of(&Mix::new()), Ok(0.0));
+        // 1000 kg of 1 g/mL are a volume of 1 m³.
+        assert_eq!(of(&mix(&[(0, 1000.0)])), Ok(1.0));
+    }
+
+    /// At -30 °C, 50 K below 20 °C, a material that expands by 1/50 a kelvin has no volume left.
+    #[test]
+    fn no_volume_is_left_far_below_its_range() {
+        let steep = Material {
+            expansion: Some(Measured::exact(TemperatureCoefficient::from_si(0.02))),
+            ..material("steep", Kind::Plastisol, 1.0)
+        };
+        let (table, mix) = (Materials::new(Vec::from([steep])), mix(&[(0, 1.0)]));
+        let at = |celsius: f64| {
+            let temperature = ThermodynamicTemperature::from_si(celsius + 273.15);
+            mix.volume_at(&table, Phase::Liquid, temperature).map(|volume| volume.si())
+        };
+        assert!((at(-25.0).unwrap() - 1e-4).abs() < 1e-15);
+        let MixError::BadTemperature(found) = at(-31.0).unwrap_err() else { panic!("a volume") };
+        assert!((found + 31.0).abs() < 1e-9, "{found}");
+    }
+
+    #[test]
+    fn errors_carry_their_number_and_parameter() {
+        let mut one = mix(&[(0, 1.0)]);
+        let refused = one.add(MaterialId(0), kg(-0.001)).unwrap_err();
+        assert_eq!(refused, MixError::BadMass(-1.0));
+        assert_eq!(
+            refused.help(),
+            "Add 0 g or more; what went in by mistake is put right by a correction."
+        );
+        let refused = one.draw(kg(2.0)).unwrap_err();
+        assert_eq!(refused.help(), "Draw at most 1000 g.");
+        assert_eq!(MixError::Empty.parameter(), Some(Parameter::Parts));
+        let density = MassDensity::from_si(0.0);
+        let wrong = density_of_parts([(kg(-1.0), density)], 2.0).unwrap_err();
+        let numbers: Vec<Parameter> = wrong.numbers().iter().map(|n| n.parameter).collect();
+        assert_eq!(numbers, [Parameter::Voids, Parameter::PartMass, Parameter::PartDensity]);
+    }
+
+    #[test]
     fn what_cannot_be_is_refused() {
         let (table, mix) = (table(), mix(&[(0, 1.0)]));
         for celsius in [-1.0e4, f64::NAN, f64::INFINITY] {

@@ -884,6 +884,61 @@ mod tests {
         assert_eq!(mix.ratio(SaltLoading::PieceMass(g(10.0))).unwrap_err().code(), code);
     }
 
+    /// A mix of nothing but base may differ from it by rounding, and no more; so may its hot volume from the cold one.
+    #[test]
+    fn rounding_is_no_slip() {
+        let of = |mass: f64, hot: f64| {
+            let mix = cup();
+            Unsalted { mass: mix.base_mass * mass, hot_volume: mix.volume * hot, ..mix }
+        };
+        for less in [1.0, 1.0 - 0.5e-12, 1.0 - SLACK] {
+            assert!(of(less, 1.0).reach(SaltForm::OfBase).is_ok(), "{less}");
+            assert!(of(1.0, less).reach(SaltForm::OfBase).is_ok(), "{less}");
+        }
+        let slip = |mix: Unsalted| mix.reach(SaltForm::OfBase).unwrap_err().parameter();
+        assert_eq!(slip(of(1.0 - 1.5e-12, 1.0)), Some(Parameter::MixMass));
+        assert_eq!(slip(of(1.0, 1.0 - 1.5e-12)), Some(Parameter::HotVolume));
+    }
+
+    /// Base and mix are each of a density that a material can have: up to 25 g/mL.
+    #[test]
+    fn base_and_mix_are_of_a_possible_density() {
+        let of = |grams: f64, volume: f64| Unsalted {
+            base_mass: g(grams),
+            mass: g(grams),
+            volume: ml(volume),
+            hot_volume: ml(volume),
+            base_volume: ml(100.0),
+            ..cup()
+        };
+        let parameter = |mix: Unsalted| mix.checked().err().and_then(|errors| errors.parameter());
+        assert_eq!(parameter(of(2_400.0, 100.0)), None);
+        assert_eq!(parameter(of(2_600.0, 110.0)), Some(Parameter::BaseDensity));
+        assert_eq!(parameter(of(2_400.0, 90.0)), Some(Parameter::MixDensity));
+    }
+
+    /// In numbers without rounding: salt as dense as its mix raises no density, by however little.
+    #[test]
+    fn equal_densities_do_not_raise() {
+        let density = MassDensity::from_si(1024.0);
+        let volume = Volume::from_si(0.125);
+        let mix = Unsalted::of_base(volume, density, Salt::of_density(density).unwrap())
+            .with_most_solids(Ratio::from(0.5));
+        let form = SaltForm::FinishedDensity;
+        assert_eq!(mix.reach(form), Err(SaltError::DoesNotRaise { form }));
+    }
+
+    /// Beyond the maximum by more than rounding is out of reach, however small the number is.
+    #[test]
+    fn the_end_of_the_reach_is_sharp() {
+        let (_, most) = cup().reach(SaltForm::PieceMass).unwrap();
+        let SaltLoading::PieceMass(most) = most else { panic!("another form came back") };
+        for (more, in_reach) in [(0.5e-12, true), (2e-12, false), (1e-9, false)] {
+            let asked = SaltLoading::PieceMass(most * (1.0 + more));
+            assert_eq!(cup().salt_mass(asked).is_ok(), in_reach, "{more}");
+        }
+    }
+
     #[test]
     fn swapped_densities_are_noticed() {
         let swapped = Salt {

@@ -321,6 +321,13 @@ mod tests {
     }
 
     #[test]
+    fn a_plain_shot_is_of_one_color() {
+        let four = [Cavity { volume: ml(10.0), count: 4 }];
+        let plain = Shot::new(&four, melt(0.9, 1.0, 0.0));
+        assert_eq!(plain.masses(), shot(&four, 0.0, 0.0, 0.5).masses());
+    }
+
+    #[test]
     fn a_fed_shot_by_hand() {
         // 4 cavities of 10 mL and 6 mL of sprue at 0.9 g/mL: 41.4 g. Half the contraction of 1 g a piece is
         // fed.

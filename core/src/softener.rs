@@ -519,6 +519,31 @@ mod tests {
         assert_eq!(HardnessCurve::new(&on(Scale::Shore00, points)).unwrap_err().code(), code);
     }
 
+    /// A millionth apart is two points, less is one measured twice; the second of the two is named.
+    #[test]
+    fn points_are_a_step_apart() {
+        let of = |second: f64| {
+            let points = on(Scale::Shore00, &[(0.0, 50.0), (second, 40.0)]);
+            HardnessCurve::new(&points).map(|curve| curve.scale())
+        };
+        assert_eq!(of(1e-6), Ok(Scale::Shore00));
+        assert_eq!(of(0.9e-6), Err(SoftenerError::Order { point: 2 }));
+    }
+
+    #[test]
+    fn a_scale_is_found_by_its_word() {
+        let points = [(Ratio::from(0.0), 50.0), (Ratio::from(0.1), 40.0)];
+        for (word, scale) in
+            [("shore-00", Scale::Shore00), ("shore-a", Scale::ShoreA), ("squeeze", Scale::Own)]
+        {
+            let refused = MeasuredHardness::new(word, &points).unwrap().ratio(30.0).unwrap_err();
+            let SoftenerError::HardnessOutside { scale: found, .. } = refused else {
+                panic!("{refused}")
+            };
+            assert_eq!(found, scale);
+        }
+    }
+
     #[test]
     fn scales_do_not_convert() {
         let mut points = on(Scale::Shore00, SOFTENED);

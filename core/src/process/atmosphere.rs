@@ -306,6 +306,23 @@ mod tests {
     }
 
     #[test]
+    fn what_goes_in_comes_out() {
+        let length = Length::new::<meter>(1_609.0);
+        assert_eq!((geometric(1_609.0).get(), geopotential(1_609.0).get()), (length, length));
+        assert_eq!(SeaLevelPressure::reported(pa(101_500.0)).unwrap().get(), pa(101_500.0));
+    }
+
+    /// The record of all weather is still believed, and no more than that.
+    #[test]
+    fn the_record_is_believed() {
+        let town = geometric(1_609.344);
+        let record = StationPressure::standard(town).get() * 1.071;
+        assert!(StationPressure::measured_at(record, town).is_ok());
+        let refused = StationPressure::measured_at(record * (1.0 + 1e-9), town).unwrap_err();
+        assert_eq!(refused.code(), "air-pressure-looks-reduced");
+    }
+
+    #[test]
     fn a_reduced_reading_in_a_high_town_is_found_out() {
         let town = geometric(1_609.344);
         let refused = StationPressure::measured_at(pa(101_500.0), town).unwrap_err();

@@ -304,6 +304,22 @@ mod tests {
         assert!(refused.help().starts_with("Plan for at most 1200 s"), "{}", refused.help());
     }
 
+    /// At the boundaries: the stated time needs the stated dose, 30 min all that is known, and more is too long.
+    #[test]
+    fn the_dose_for_a_time_at_its_ends() {
+        let plain = Budget::new(min(20.0), dose(2.0), None).unwrap();
+        assert_eq!(
+            (plain.dose_for(min(20.0)), plain.dose_for(min(0.0))),
+            (Ok(dose(2.0)), Ok(dose(2.0)))
+        );
+        let most = budget().dose_for(min(30.0)).unwrap();
+        assert!((most - dose(4.0)).value.abs() < 1e-15);
+        let refused = budget().dose_for(min(31.0)).unwrap_err();
+        let BudgetError::TooLong { wanted, most } = refused else { panic!("{refused}") };
+        assert_eq!(wanted, min(31.0));
+        assert!((most.get::<minute>() - 30.0).abs() < 1e-9, "{most:?}");
+    }
+
     #[test]
     fn spent_and_left() {
         let status = |minutes: &[f64]| BudgetStatus::of(record(minutes), Some(min(20.0))).unwrap();
@@ -311,6 +327,7 @@ mod tests {
             status(&[5.0, 5.0]),
             BudgetStatus { heats: 2, remaining: Remaining::Left(min(10.0)) }
         );
+        assert_eq!(status(&[15.0, 5.0]).remaining, Remaining::Left(min(0.0)));
         let over = status(&[15.0, 10.0]);
         assert_eq!(over.remaining, Remaining::Overspent(min(5.0)));
         let energy = MolarEnergy::new::<kilojoule_per_mole>(117.5);

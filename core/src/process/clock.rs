@@ -273,6 +273,43 @@ mod tests {
         assert_eq!(after, summed.collect::<Vec<_>>());
     }
 
+    /// What fits but for rounding fits; what is too long by more than that does not.
+    #[test]
+    fn rounding_costs_no_shot() {
+        let of = |count, every: f64| heats(g(1000.0), &[run(count, every)], &Hot::Stated(s(1.0)));
+        assert_eq!(shots(&of(1, 1.0 + 1e-9).unwrap()), [1]);
+        assert_eq!(of(1, 1.0 + 1.5e-9).unwrap_err().code(), "clock-too-short");
+        assert_eq!(shots(&of(2, 0.5 * (1.0 + 0.5e-9)).unwrap()), [2]);
+        assert_eq!(shots(&of(2, 0.5 * (1.0 + 1.5e-9)).unwrap()), [1, 1]);
+    }
+
+    /// A pot gives what it holds, to a millionth of it.
+    #[test]
+    fn a_pot_gives_what_it_holds() {
+        let of = |pot: f64, count, takes: f64| {
+            let run = ShotSeries { shots: count, every: s(50.0), takes: g(takes) };
+            heats(g(pot), &[run], &Hot::Stated(s(480.0))).map(|heats| shots(&heats))
+        };
+        assert_eq!(of(40.0, 1, 40.0 * (1.0 + 0.5e-6)), Ok(Vec::from([1])));
+        assert_eq!(of(40.0, 1, 40.0 * (1.0 + 1.5e-6)), Err(ClockError::Empty));
+        assert_eq!(of(80.0, 2, 40.0), Ok(Vec::from([2])));
+        // Of an empty pot there is not even a ten-millionth.
+        let runs = [40.0, 4e-6].map(|takes| ShotSeries { takes: g(takes), ..run(1, 50.0) });
+        assert_eq!(heats(g(40.0), &runs, &Hot::Stated(s(480.0))), Err(ClockError::Empty));
+    }
+
+    #[test]
+    fn no_shot_is_no_heat_and_too_many_are_a_slip() {
+        let of = |count| {
+            let run = ShotSeries { shots: count, every: s(1.0), takes: g(1e-3) };
+            heats(g(1000.0), &[run, run], &Hot::Stated(s(480.0)))
+        };
+        assert_eq!(of(0), Ok(Vec::new()));
+        assert_eq!(shots(&of(50_000).unwrap()).iter().sum::<u32>(), 100_000);
+        let refused = of(50_001).unwrap_err();
+        assert_eq!(refused.parameter(), Some(Parameter::PotShots));
+    }
+
     #[test]
     fn molds_in_turn() {
         assert_eq!(every(s(50.0), s(100.0), 1), Ok(s(150.0)));

@@ -271,8 +271,9 @@ impl EntrainedAir {
         let before = rise.vacuum.expansion_before().value;
         let after = rise.vacuum.expansion().value;
         let of_air = after / before;
+        // Below zero for a pot that sank.
         let ratio = (factor - 1.0) / (after - factor * before);
-        if factor >= 1.0 && factor < of_air && is_not_negative(ratio) {
+        if factor < of_air && is_not_negative(ratio) {
             Ok(Self(ratio))
         } else {
             Err(DegasError::NotAir { factor, of_air })
@@ -449,6 +450,43 @@ mod tests {
         assert!((fills.swollen.get::<milliliter>() - 1_100.0 / 3.0).abs() < 1e-9);
         let whole = vessel_for(ml(600.0), air(0.04), deep, Ratio::from(0.1)).unwrap();
         assert!((whole.get::<milliliter>() - 1_100.0 / 0.9).abs() < 1e-9);
+    }
+
+    /// At the boundaries, without air: a mark and a fill that are missed by rounding count, by more than it they do not.
+    #[test]
+    fn rounding_costs_no_mark_and_no_fill() {
+        let deep = vacuum(100_000.0, 5_000.0, 0.0).unwrap();
+        let mark = |brim: f64| vessel(brim, 0.0, Some(60.0)).fill_mark(air(0.0), deep);
+        assert_eq!(mark(60.0), Ok(ml(60.0)));
+        assert_eq!(mark(60.0 * (1.0 - 0.5e-12)), Ok(ml(60.0)));
+        let below = mark(60.0 * (1.0 - 1.5e-12)).unwrap_err();
+        assert_eq!(below.code(), "degas-below-lowest-mark");
+        let count = |batch: f64| {
+            vessel(100.0, 0.0, None).fills(ml(batch), air(0.0), deep).map(|fills| fills.count)
+        };
+        assert_eq!(count(100.0 * (1.0 + 0.5e-12)), Ok(1));
+        assert_eq!(count(100.0 * (1.0 + 1.5e-12)), Ok(2));
+    }
+
+    /// 5000 mL with 1/24 of air swell to 5000 (1 + 20/24) mL, in a vessel of which a tenth stays empty: 10185.2 mL.
+    #[test]
+    fn the_vessel_that_takes_it_at_once_is_named() {
+        let deep = vacuum(100_000.0, 5_000.0, 0.0).unwrap();
+        let many = vessel(1.0, 0.1, None).fills(ml(5_000.0), air(0.04), deep).unwrap_err();
+        let DegasError::TooManyFills { at_once, .. } = many else { panic!("{many}") };
+        assert!((at_once.get::<milliliter>() - 5_000.0 * (1.0 + 20.0 / 24.0) / 0.9).abs() < 1e-6);
+    }
+
+    /// Vapor of 2.5 kPa leaves the air 97.5 of 100 kPa before and 2.5 of 5 kPa after: 100/97.5 and 40 times its volume.
+    #[test]
+    fn vapor_counts_before_the_pump_runs() {
+        let damp = vacuum(100_000.0, 5_000.0, 2_500.0).unwrap();
+        let standing = damp.standing(ml(240.0), air(0.04)).unwrap().get::<milliliter>();
+        assert!((standing - (240.0 + 10.0 * 100.0 / 97.5)).abs() < 1e-9);
+        let rise = ObservedRise { before: ml(100.0), risen: ml(4_000.0), vacuum: damp };
+        let refused = EntrainedAir::observed(rise).unwrap_err();
+        let DegasError::NotAir { factor, of_air } = refused else { panic!("{refused}") };
+        assert!((factor - 40.0).abs() < 1e-9 && (of_air - 39.0).abs() < 1e-9);
     }
 
     #[test]

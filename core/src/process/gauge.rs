@@ -295,6 +295,24 @@ mod tests {
         );
     }
 
+    /// At the boundaries, in numbers without rounding: air of 96 kPa, a dial to 100 kPa ± 1/32.
+    #[test]
+    fn a_reading_at_its_ends() {
+        let pa = Pressure::new::<uom::si::pressure::pascal>;
+        let local = StationPressure::measured(pa(96_000.0)).unwrap();
+        let dial = Dial::new(pa(100_000.0), Ratio::from(1.0 / 32.0)).unwrap();
+        let absolute =
+            |reading: f64| VacuumReading::new(pa(reading)).unwrap().absolute(local, dial);
+        // All of the air: nothing is over. As much more as the dial allows: nothing is left. A little more cannot be.
+        assert_eq!(absolute(96_000.0).unwrap().over, None);
+        let last = absolute(99_125.0).unwrap();
+        assert_eq!((last.most.get(), last.over), (pa(0.0), Some(pa(3_125.0))));
+        assert_eq!(absolute(99_125.5).unwrap_err().code(), "gauge-more-than-the-air");
+        assert_eq!((dial.span(), dial.tolerance()), (pa(100_000.0), pa(3_125.0)));
+        let within = Dial::within(pa(2_000.0)).unwrap();
+        assert!((within.tolerance() - pa(2_000.0)).value.abs() < 1e-9);
+    }
+
     #[test]
     fn a_plain_reading_is_the_difference() {
         let found = vacuum(28.0).absolute(at(0.0), Dial::default()).unwrap();

@@ -319,6 +319,29 @@ mod tests {
         assert_eq!(refused.code(), code);
     }
 
+    /// Readings within a year either way; the first that is out of order is named.
+    #[test]
+    fn a_year_is_the_longest() {
+        let spent = kinetics(117.5).equivalent_time(&history(&[(0.0, 170.0), (LONGEST_S, 170.0)]));
+        assert_eq!(spent, Ok(Time::new::<second>(LONGEST_S)));
+        let late = history(&[(0.0, 170.0), (60.0, 170.0), (50.0, 170.0)]);
+        let refused = kinetics(117.5).equivalent_time(&late).unwrap_err();
+        assert_eq!(refused, HistoryError::Order { number: 3, at: Time::new::<second>(50.0) });
+    }
+
+    /// A panel for each unit of the exponent: 117.5 kJ/mol are 14 132 K; by 180 K/(293.15 K)² 29.6, by 13 K/(443.15 K)² 0.94.
+    #[test]
+    fn panels_by_hand() {
+        let kinetics = kinetics(117.5);
+        for (panels, from, to) in [(30, 293.15, 473.15), (30, 473.15, 293.15), (1, 443.15, 456.15)]
+        {
+            let by_hand = kinetics.mean_rate_in(panels, from, to);
+            assert_eq!(kinetics.mean_rate(from, to), by_hand);
+            assert_ne!(by_hand, kinetics.mean_rate_in(2 * panels, from, to));
+        }
+        assert_eq!((kinetics.reference(), kinetics.source()), (celsius(170.0), "a test"));
+    }
+
     #[test]
     fn kinetics_that_are_none() {
         for energy in [0.0, 9.0, 501.0, f64::NAN] {

@@ -181,6 +181,17 @@ mod tests {
         assert!((got / expected - 1.0).abs() < 0.003, "{got}");
     }
 
+    /// μ/μ_w at 40 g/kg by hand (Sharqawy et al. 2010, eqs. 22 and 23). At 40 °C: A = 1.541 + 0.7992 − 0.152 32 = 2.187 88,
+    /// B = 7.974 − 3.0244 + 0.755 84 = 5.705 44. At 10 °C: A = 1.731 28, B = 7.265 14.
+    #[rstest]
+    #[case(40.0, 1.0 + 0.04 * 2.187_88 + 0.0016 * 5.705_44)]
+    #[case(10.0, 1.0 + 0.04 * 1.731_28 + 0.0016 * 7.265_14)]
+    fn salt_thickens_by_its_polynomials(#[case] t: f64, #[case] expected: f64) {
+        let viscosity = |salinity| water(t, absolute(salinity)).unwrap().viscosity;
+        let ratio = (viscosity(40.0) / viscosity(0.0)).value;
+        assert!((ratio - expected).abs() < 1e-12, "{ratio}");
+    }
+
     #[rstest]
     #[case(-0.1, Salinity::FRESH, "out-of-range")]
     #[case(40.1, Salinity::FRESH, "out-of-range")]

@@ -282,6 +282,28 @@ mod tests {
         DynamicViscosity::new::<pascal_second>(viscosity)
     }
 
+    /// n of Richardson and Zaki (1954) in each range of Re and at its ends.
+    #[rstest]
+    #[case(0.1, 4.65)]
+    #[case(0.2, 4.565_18)] // 4.35 · 0.2^-0.03
+    #[case(0.5, 4.441_40)] // 4.35 · 0.5^-0.03
+    #[case(1.0, 4.45)]
+    #[case(100.0, 2.807_76)] // 4.45 · 100^-0.1
+    #[case(500.0, 2.39)]
+    fn grains_are_hindered_by_each_other(#[case] reynolds: f64, #[case] n: f64) {
+        let slower = hindrance(Ratio::from(0.2), reynolds).unwrap();
+        assert!((libm::log(slower) / libm::log(0.8) - n).abs() < 1e-5, "{slower}");
+    }
+
+    #[test]
+    fn the_drag_has_a_range() {
+        // 24/800 · (1 + 0.15 · 800^0.687) by Schiller and Naumann.
+        assert!((drag(800.0).unwrap() - 0.47426).abs() < 1e-4, "{:?}", drag(800.0));
+        for reynolds in [800.1, 0.0, -1.0, f64::NAN] {
+            assert_eq!(drag(reynolds), None);
+        }
+    }
+
     #[test]
     fn stirring_keeps_the_top_of_the_pot() {
         let settling = salt(300.0, 0.0).settling(pa_s(0.5)).unwrap();

@@ -364,6 +364,42 @@ mod tests {
         assert_eq!(cooling.in_a_row(celsius(25.0), each * 1e-3), None);
     }
 
+    /// The equations of the module's table by hand: 10 mm, 8.0e-8 m²/s, Θ = (30 − 25)/(165 − 25); 23.1327 is 4 · 2.404826².
+    #[rstest]
+    #[case(Section::Rod { diameter: mm(10.0) }, 205.5226, 160.1380)]
+    #[case(Section::Plate { thickness: mm(10.0) }, 452.6231, 395.4295)]
+    #[case(Section::Ball { diameter: mm(10.0) }, 127.4542, 89.7485)]
+    fn times_by_hand(#[case] section: Section, #[case] center: f64, #[case] mean: f64) {
+        for (point, expected) in [(Point::Center, center), (Point::Mean, mean)] {
+            let cooling = ShotCooling { take_out: celsius(30.0), ..of(section, point) };
+            let setting = cooling.in_mold(celsius(25.0)).unwrap();
+            assert!((setting.time.get::<second>() - expected).abs() < 1e-3, "{setting:?}");
+            assert!(!setting.is_bound);
+        }
+    }
+
+    #[test]
+    fn each_diffusivity_is_checked() {
+        let rod = of(Section::Rod { diameter: mm(10.0) }, Point::Center);
+        let nothing = DiffusionCoefficient::new::<square_meter_per_second>(0.0);
+        let usual = Diffusivity::default();
+        for diffusivity in [
+            Diffusivity { lowest: nothing, ..usual },
+            Diffusivity { highest: nothing, ..usual },
+            Diffusivity { expected: nothing, lowest: nothing, highest: nothing },
+        ] {
+            let refused = ShotCooling { diffusivity, ..rod }.in_mold(celsius(25.0)).unwrap_err();
+            assert_eq!((refused.code(), refused.numbers().len()), ("out-of-range", 1));
+        }
+    }
+
+    #[test]
+    fn a_shot_no_hotter_than_it_is_taken_out_is_refused() {
+        let rod = of(Section::Rod { diameter: mm(10.0) }, Point::Center);
+        let cold = ShotCooling { shot: celsius(50.0), ..rod };
+        assert_eq!(cold.in_mold(celsius(25.0)).unwrap_err().code(), "shot-not-hotter");
+    }
+
     /// A rod so thin that the first term alone does not hold is given the time of the Fourier number 0.2.
     #[test]
     fn a_short_time_is_a_bound() {

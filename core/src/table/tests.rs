@@ -5,6 +5,7 @@ use std::vec::Vec;
 use super::*;
 use crate::parameter::{IfOmitted, Parameter, PlainUnit};
 
+mod by_name;
 mod typed_tests;
 
 #[test]

@@ -51,11 +51,9 @@ impl Cooling {
             .number(Parameter::WatchedTime, after.value)
             .number(Parameter::Room, room.value);
         check.finish()?;
-        if !(room < to && to < from) {
-            return Err(HeatError::NoCooling { from, to, room });
-        }
         let time_constant = after / libm::log((rise(room, from) / rise(room, to)).value);
-        if !is_positive(time_constant.value) {
+        // Above zero only where to < from, if the room is cooler than both.
+        if room >= to || !is_positive(time_constant.value) {
             return Err(HeatError::NoCooling { from, to, room });
         }
         Ok(Self { time_constant, mass })

@@ -336,7 +336,7 @@ impl Oven {
 }
 
 /// The smallest mass above `mass`, to a hundredth, that `would_do`; `None` where 64 times as much does not.
-fn enough(mass: Mass, would_do: impl Fn(Mass) -> bool) -> Option<Mass> {
+pub(super) fn enough(mass: Mass, would_do: impl Fn(Mass) -> bool) -> Option<Mass> {
     let (mut low, mut high) = (mass, mass * 2.0);
     while !would_do(high) {
         if high > mass * 64.0 {
@@ -398,13 +398,10 @@ impl Heater {
         }
     }
 
-    /// The reading below which a burst is allowed.
+    /// The reading below which a burst other than the shortest is allowed.
     fn allowed_below(&self, burst: Time) -> ThermodynamicTemperature {
-        let never_over = self.never_over(burst);
-        if burst <= self.precautions.step {
-            return never_over;
-        }
-        self.each(self.window.aim, |power, _| -heat(power, burst)).fold(never_over, lower)
+        let past_aim = self.each(self.window.aim, |power, _| -heat(power, burst));
+        past_aim.fold(self.never_over(burst), lower)
     }
 
     /// The reading from which a burst can carry the pot to the top of the window at most.

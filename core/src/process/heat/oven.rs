@@ -371,15 +371,14 @@ impl Fit {
     }
 
     fn shortest_inside(&self, mass: f64) -> f64 {
-        let (expected, u) = (self.per_joule(mass), self.uncertainty(mass));
         match self.basis {
             Basis::One { mass: timed, variance } => {
-                let at_timed = self.per_joule(timed);
                 let bound = if mass < timed { 1.0 } else { 0.5 + 0.5 * timed / mass };
-                let bound = at_timed * bound * lower_edge(libm::sqrt(variance));
-                bound.min(expected * lower_edge(u))
+                self.per_joule(timed) * bound * lower_edge(libm::sqrt(variance))
             }
-            Basis::Line { .. } | Basis::Rated => expected * lower_edge(u),
+            Basis::Line { .. } | Basis::Rated => {
+                self.per_joule(mass) * lower_edge(self.uncertainty(mass))
+            }
         }
     }
 }

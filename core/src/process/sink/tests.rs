@@ -95,6 +95,8 @@ fn a_volume_is_that_of_its_body(#[case] shape: Shape, #[case] ml: f64, #[case] s
     for bound in bounds.split(" mL to ") {
         let volume = Volume::new::<milliliter>(bound.parse().unwrap());
         assert!(shape.check_volume(volume).is_ok(), "{bound}");
+        let beyond = [volume * 0.99, volume * 1.01];
+        assert!(beyond.iter().any(|volume| shape.check_volume(*volume).is_err()), "{bound}");
     }
 }
 
@@ -151,6 +153,99 @@ fn a_wanted_fall_leads_to_salt() {
 fn a_heavy_hook_leaves_no_slow_fall() {
     let error = stick(20.0).density_for(cm_per_s(5.0), &water(20.0, 0.0)).unwrap_err();
     assert_eq!(error.code(), "sink-hook-too-heavy");
+    let SinkError::HookTooHeavy { excess, .. } = error else { panic!("{error}") };
+    // That much off the hook leaves nothing for the piece; with 0.9 g/mL more off, the piece has that.
+    let Body { volume, hook, .. } = stick(20.0);
+    let lighter = Hook { mass: hook.mass - excess - volume * per_ml(0.9), ..hook };
+    let piece = stick(20.0).with_hook(lighter).density_for(cm_per_s(5.0), &water(20.0, 0.0));
+    assert!((piece.unwrap() / per_ml(0.9) - Ratio::from(1.0)).value.abs() < 1e-9);
+}
+
+/// a = W/(m + c ρ (V + V_h)) by hand, with a hook of 3 g that is as large as 2 mL; c = 1 for a stick, 1/2 for a ball.
+#[test]
+fn the_start_by_hand() {
+    let fresh = water(20.0, 0.0);
+    for (body, c) in [(stick(0.0), 1.0), (ball(16.0), 0.5)] {
+        let hook = Hook { mass: Mass::new::<gram>(3.0), volume: Volume::new::<milliliter>(2.0) };
+        let body = body.with_hook(hook);
+        let water = fresh.density.value * (body.volume.value + 2e-6);
+        let mass = 1_100.0 * body.volume.value + 3e-3;
+        let expected = (mass - water) * 9.806_65 / (mass + c * water);
+        let fall = body.fall(per_ml(1.10), &fresh).unwrap();
+        assert!((fall.acceleration.value / expected - 1.0).abs() < 1e-12, "{fall:?}");
+    }
+}
+
+/// What floats needs the density at which piece and hook weigh what they displace; at that density it hangs.
+#[test]
+fn what_floats_needs_more() {
+    let fresh = water(20.0, 0.0);
+    let body = stick(1.0);
+    let SinkError::Floats { needed, .. } = body.fall(per_ml(0.8), &fresh).unwrap_err() else {
+        panic!("it sinks")
+    };
+    let displaced = fresh.density * (body.volume + body.hook.volume);
+    assert!((needed * body.volume + body.hook.mass - displaced).value.abs() < 1e-12);
+    let hangs = stick(0.0).fall(fresh.density, &fresh).unwrap_err();
+    assert_eq!(hangs.code(), "sink-floats");
+}
+
+/// Bounds by the spread of the drag: 15 % of a stick's, 8 % of a ball's. A timed drop has the ends in it, and twice the
+/// spread where it swung and this fall does not, or the other way round.
+#[test]
+fn bounds_of_a_timed_drop() {
+    let fresh = water(20.0, 0.0);
+    let with = |body: Body, factor: f64, reynolds: f64| Body {
+        own_drag: Some(OwnDrag { factor: Ratio::from(factor), reynolds }),
+        ..body
+    };
+    // A stick at Re 1300 swings, a ball of 1 mm at Re 23 does not.
+    for (body, swings, spread) in [(stick(0.0), true, 0.15), (ball(1.0), false, 0.08)] {
+        let speed =
+            |factor: f64| with(body, factor, 500.0).fall(per_ml(1.10), &fresh).unwrap().speed;
+        for (reynolds, wide) in [(500.0, !swings), (50.0, swings)] {
+            let spread = if wide { 2.0 * spread } else { spread };
+            let fall = with(body, 1.0, reynolds).fall(per_ml(1.10), &fresh).unwrap();
+            let expected = [speed(1.0 + spread), speed(1.0 - spread)];
+            assert_eq!([fall.trust.slowest, fall.trust.fastest], expected, "{reynolds}");
+        }
+    }
+}
+
+/// A mean speed x/t that is the final one over more than 100 is not believed: t = √(2x/a) (1 + y/6) with y = a x/v²; at
+/// 100 times x/t, y is 2e-4.
+#[test]
+fn a_drop_at_the_limit_of_belief() {
+    let fresh = water(20.0, 0.0);
+    let acceleration = stick(0.0).fall(per_ml(1.10), &fresh).unwrap().acceleration;
+    let free = libm::sqrt(2.0 / acceleration.value);
+    let drop = |longer: f64| {
+        let time = Time::new::<second>(free * (1.0 + longer));
+        final_speed(&TimedDrop { depth: Length::new::<meter>(1.0), time }, acceleration)
+    };
+    let SinkError::TooQuick { least, .. } = drop(2e-5).unwrap_err() else { panic!("believed") };
+    assert!((least.get::<second>() - free).abs() < 1e-9);
+    assert!(drop(4e-5).is_ok());
+}
+
+#[test]
+fn a_salted_sink_rate_reports_what_is_wrong_with_either() {
+    let sink = SaltedSinkError::from(
+        stick(0.0).density_for(cm_per_s(f64::NAN), &water(20.0, 0.0)).unwrap_err(),
+    );
+    assert_eq!((sink.numbers().len(), sink.parameter()), (1, Some(Parameter::SinkRate)));
+    assert_eq!(sink.help(), "Check the calculation that made it.");
+}
+
+#[test]
+fn a_stick_too_short_is_named() {
+    let shape = Shape::Stick { diameter: mm(10.0), length: mm(15.0) };
+    let SinkError::TooShort { length_per_diameter } = shape.check().unwrap_err() else {
+        panic!("long enough")
+    };
+    assert!((length_per_diameter.value - 1.5).abs() < 1e-12);
+    let shown = std::format!("{shape:?}");
+    assert!(shown.starts_with("Stick") && shown.contains("15"), "{shown}");
 }
 
 #[test]
