@@ -39,6 +39,8 @@ struct Options {
     shard: (u64, u64),
     only: Option<String>,
     again: bool,
+    open: bool,
+    tests: Option<Vec<String>>,
     table: bool,
     list: bool,
 }
@@ -51,6 +53,8 @@ fn options() -> Result<Options, String> {
         shard: (0, 1),
         only: None,
         again: false,
+        open: false,
+        tests: None,
         table: false,
         list: false,
     };
@@ -61,6 +65,17 @@ fn options() -> Result<Options, String> {
             "--check" => found.check = true,
             "--unit" => found.unit = true,
             "--again" => found.again = true,
+            "--open" => found.open = true,
+            "--tests" => {
+                let names: Vec<_> = value()?.split(',').map(str::to_owned).collect();
+                if let Some(name) = names.iter().find(|name| !STAGES.contains(&name.as_str())) {
+                    return Err(format!(
+                        "{name} is not a test target; there are {}",
+                        STAGES.join(", ")
+                    ));
+                }
+                found.tests = Some(names);
+            }
             "--table" => found.table = true,
             "--list" => found.list = true,
             "--sample" => {
@@ -102,6 +117,7 @@ fn run(options: &Options) -> ExitCode {
     fs::create_dir_all(&scratch).expect("a scratch folder");
     let (survivors_path, dropped_path, results_path) =
         (here.join("survivors.txt"), here.join("uncompiled.txt"), scratch.join("results.jsonl"));
+    let ceiling_path = here.join("ceiling.txt");
     let survivors = list::survivors(&survivors_path);
     let mut dropped = list::dropped(&dropped_path);
     let results = list::results(&results_path);
@@ -116,9 +132,35 @@ fn run(options: &Options) -> ExitCode {
         return ExitCode::SUCCESS;
     }
 
+    if options.check {
+        let names = core.number(&dropped, |_| true);
+        let gone = survivors.keys().filter(|name| !names.contains(name)).count();
+        if gone > 0 {
+            eprintln!("{gone} lines of survivors.txt name no mutant any more.");
+        }
+        let open = list::open(&survivors);
+        let ceiling = list::ceiling(&ceiling_path);
+        eprintln!("{open} survivors are open, of at most {ceiling}.");
+        if open > ceiling {
+            eprintln!(
+                "More than tests/mutants/ceiling.txt allows: kill some, or argue why no test can notice them."
+            );
+            return ExitCode::FAILURE;
+        }
+    }
+
     let fingerprint = sources(&repository);
     // What the core's own tests miss is judged again by all.
-    let sources = if options.unit { format!("{fingerprint}-unit") } else { fingerprint.clone() };
+    let sources = match (options.unit, &options.tests) {
+        (true, _) => format!("{fingerprint}-unit"),
+        (false, Some(names)) => format!("{fingerprint}-{}", names.join("+")),
+        (false, None) => fingerprint.clone(),
+    };
+    let stages: Vec<&str> = match (options.unit, &options.tests) {
+        (true, _) => Vec::new(),
+        (false, Some(names)) => names.iter().map(String::as_str).collect(),
+        (false, None) => STAGES.to_vec(),
+    };
     let tree = Tree::new(&repository);
     let selected = |core: &mut Core, dropped: &_| {
         let mut names = core.number(dropped, |_| true).split_off(1);
@@ -128,6 +170,7 @@ fn run(options: &Options) -> ExitCode {
                 .as_ref()
                 .is_none_or(|only| only.split(',').any(|only| name.starts_with(only)))
                 && shuffled(name) % options.shard.1 == options.shard.0
+                && (!options.open || survivors.get(name).is_some_and(|reason| reason == list::OPEN))
                 && !results.get(name).is_some_and(|known| {
                     let caught = matches!(known.outcome.as_str(), "caught" | "timeout");
                     !options.check
@@ -195,12 +238,12 @@ fn run(options: &Options) -> ExitCode {
         }
     };
     build(&["test", "--no-run", "-p", "pourwright", "--lib"], "core");
-    if !options.unit {
+    if !stages.is_empty() {
         let mut arguments = vec!["test", "--no-run", "-p", "pourwright-tests"];
-        STAGES.iter().for_each(|stage| arguments.extend(["--test", stage]));
+        stages.iter().for_each(|stage| arguments.extend(["--test", stage]));
         build(&arguments, "tests");
     }
-    let expected = if options.unit { 1 } else { 1 + STAGES.len() };
+    let expected = 1 + stages.len();
     if binaries.len() != expected {
         eprintln!("{} of {expected} test binaries were built.", binaries.len());
         return ExitCode::FAILURE;
@@ -299,7 +342,7 @@ fn print_table(
             match (known.outcome.as_str(), survivors.get(&mutant.name).map(String::as_str)) {
                 ("caught", _) => row.caught += 1,
                 ("timeout", _) => row.timeout += 1,
-                (_, None | Some("open")) => row.open += 1,
+                (_, None | Some(list::OPEN)) => row.open += 1,
                 _ => row.argued += 1,
             }
         }
@@ -321,7 +364,7 @@ fn print_survivors(
             "missed" | "unreached" => survivors
                 .get(&mutant.name)
                 .filter(|reason| *reason != list::ELSEWHERE)
-                .map_or("open", String::as_str),
+                .map_or(list::OPEN, String::as_str),
             _ if known.missed_by_unit => list::ELSEWHERE,
             _ => continue,
         };

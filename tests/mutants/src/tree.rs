@@ -23,6 +23,7 @@ pub const STAGES: &[&str] = &[
     "learn",
     "go_on",
     "agreement",
+    "committed",
 ];
 
 /// The core's files with their sites, in the order of the modules.
@@ -137,6 +138,13 @@ impl Tree {
             })
             .collect();
         let profile = "\n[profile.mutants]\ninherits = \"dev\"\nopt-level = 1\ndebug = false\nincremental = false\n";
+        // The tree is built offline, with the versions of the lock file.
+        let fetched = Command::new("cargo")
+            .current_dir(repository)
+            .args(["fetch", "--quiet", "--locked"])
+            .status()
+            .expect("cargo runs");
+        assert!(fetched.success(), "cargo fetch --locked failed");
         write_new(&root.join("Cargo.toml"), &(manifest.join("\n") + "\n" + profile));
         write_new(
             &root.join("Cargo.lock"),
