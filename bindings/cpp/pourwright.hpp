@@ -12,6 +12,8 @@
 #define POURWRIGHT_HPP
 
 #include <cstdint>
+#include <exception>
+#include <functional>
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -37,7 +39,7 @@ public:
     error(std::int32_t status, const std::string &text, std::string json, std::vector<fault> faults)
         : std::runtime_error(text), status_(status), json_(std::move(json)), faults_(std::move(faults)) {}
 
-    /// The status of the call, `POUR_NULL` to `POUR_MISALIGNED`.
+    /// The status of the call, `POUR_NULL` to `POUR_OVER_BUDGET`.
     std::int32_t status() const noexcept { return status_; }
 
     /// The faults, in the order in which they were found.
@@ -160,6 +162,38 @@ private:
     std::unique_ptr<pour_plan, detail::free_plan> handle_;
 };
 
+/// What a plan may take; the library's default where a number is omitted.
+struct budget {
+    /// Maximum number of pots.
+    std::uint32_t pots = POUR_OMITTED_COUNT;
+
+    /// Maximum work.
+    std::uint32_t thousand_steps = POUR_OMITTED_COUNT;
+
+    /// Asked about every millisecond of planning, which ends if it returns true. What it throws leaves `book::plan`.
+    std::function<bool()> stop = nullptr;
+};
+
+namespace detail {
+
+/// The question of a budget, and what it threw: no exception may cross the library.
+struct question {
+    const std::function<bool()> &stop;
+    std::exception_ptr thrown;
+
+    static std::int32_t ask(void *user) noexcept {
+        question &asked = *static_cast<question *>(user);
+        try {
+            return asked.stop();
+        } catch (...) {
+            asked.thrown = std::current_exception();
+            return true;
+        }
+    }
+};
+
+} // namespace detail
+
 /// A shop's book: loaded once for many plans and requests, by any number of threads at once.
 class book {
 public:
@@ -169,6 +203,22 @@ public:
     /// Plans the day of an order list, JSON text. Throws `error` with all its faults, or why there is no plan.
     pourwright::plan plan(std::string_view orders) const {
         return pourwright::plan(get<pour_plan *>(pour_book_plan, raw(), orders.data(), orders.size()));
+    }
+
+    /// The same within a budget: also throws `error` with `POUR_OVER_BUDGET` or `POUR_STOPPED`.
+    pourwright::plan plan(std::string_view orders, const budget &within) const {
+        detail::question question{within.stop, nullptr};
+        pour_plan *made = nullptr;
+        pour_error *failed = nullptr;
+        const std::int32_t status =
+            pour_book_plan_within(raw(), orders.data(), orders.size(), within.pots, within.thousand_steps,
+                                  within.stop ? detail::question::ask : nullptr, &question, &made, &failed);
+        if (question.thrown) {
+            pour_error_free(failed);
+            std::rethrow_exception(question.thrown);
+        }
+        if (status != POUR_OK) detail::fail(status, failed);
+        return pourwright::plan(made);
     }
 
     /// Answers a request, which leaves `book` out. Throws `error` with all faults of the request.

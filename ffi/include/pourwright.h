@@ -211,6 +211,12 @@
 // An array does not begin where its items can lie.
 #define POUR_MISALIGNED 8
 
+// The caller stopped the plan.
+#define POUR_STOPPED 9
+
+// The plan takes more pots or more work than its budget; the fault has the numbers.
+#define POUR_OVER_BUDGET 10
+
 // A count that is omitted: UINT32_MAX.
 #define POUR_OMITTED_COUNT 4294967295
 
@@ -3636,6 +3642,24 @@ int32_t pour_book_plan(const struct pour_book *book,
                        size_t orders_len,
                        struct pour_plan **plan,
                        struct pour_error **error);
+
+// Plans a day within a budget: as `pour_book_plan`, with at most `pots` pots (default: 5000) and `thousand_steps`
+// thousands of steps of work (default: 10000). `POUR_OVER_BUDGET` if the day takes more, mostly before the work begins.
+//
+// `stop` is asked about every millisecond of planning, on the calling thread, with `user`; the plan ends with
+// `POUR_STOPPED` when it returns anything but 0. A short plan is finished without asking, and so are the reading of the
+// orders and the wording of the plan. Null for no such question. `stop` may call this library, but must not free the
+// book, and it must return: leaving it by longjmp or by an exception is undefined. It runs with the library's
+// floating-point state, and what it changes of that is undone.
+int32_t pour_book_plan_within(const struct pour_book *book,
+                              const char *orders_json,
+                              size_t orders_len,
+                              uint32_t pots,
+                              uint32_t thousand_steps,
+                              int32_t (*stop)(void *user),
+                              void *user,
+                              struct pour_plan **plan,
+                              struct pour_error **error);
 
 // Reopens a plan from the JSON text of `len` bytes that `pour_plan_json` gave, with the book in it.
 //

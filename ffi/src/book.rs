@@ -1,14 +1,17 @@
 //! The shop's book, loaded once and planned with many times, and the plans.
 
-use std::ffi::c_char;
+use std::ffi::{c_char, c_void};
 use std::mem::MaybeUninit;
 use std::sync::Arc;
 
 use pourwright::document::{LoadedBook, OpenPlan};
 use pourwright::mix::Materials;
+use pourwright::plan::budget::Budget;
 
+use crate::call::given_count;
 use crate::document::{answer_request, hand_out, to_json};
 use crate::error::Error;
+use crate::float::HostState;
 use crate::guard::{guard, guard_or};
 use crate::memory::{document, given};
 
@@ -94,6 +97,51 @@ pub unsafe extern "C" fn pour_book_plan(
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
         out.write(Box::new(Plan(book.open_plan_text(orders)?)));
+        Ok(())
+    })
+}
+
+/// Plans a day within a budget: as `pour_book_plan`, with at most `pots` pots (default: 5000) and `thousand_steps`
+/// thousands of steps of work (default: 10000). `POUR_OVER_BUDGET` if the day takes more, mostly before the work begins.
+///
+/// `stop` is asked about every millisecond of planning, on the calling thread, with `user`; the plan ends with
+/// `POUR_STOPPED` when it returns anything but 0. A short plan is finished without asking, and so are the reading of the
+/// orders and the wording of the plan. Null for no such question. `stop` may call this library, but must not free the
+/// book, and it must return: leaving it by longjmp or by an exception is undefined. It runs with the library's
+/// floating-point state, and what it changes of that is undone.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_book_plan_within(
+    book: Option<&Book>,
+    orders_json: *const c_char,
+    orders_len: usize,
+    pots: u32,
+    thousand_steps: u32,
+    stop: Option<unsafe extern "C" fn(user: *mut c_void) -> i32>,
+    user: *mut c_void,
+    plan: Option<&mut MaybeUninit<Box<Plan>>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let mut plan = plan;
+    guard(error, &mut || {
+        let Book { book, .. } = given("book", book)?;
+        let out = given("plan", plan.as_deref_mut())?;
+        // SAFETY: the header asks for `orders_len` bytes, or null.
+        let orders = unsafe { document("orders_json", orders_json, orders_len)? };
+        let asked = || {
+            let ours = HostState::set_aside();
+            // SAFETY: the header asks for a function that takes `user` and returns.
+            let answer = stop.map_or(0, |stop| unsafe { stop(user) });
+            ours.put_back();
+            answer != 0
+        };
+        let mut budget = Budget::new().stop_if(&asked);
+        if let Some(pots) = given_count(pots) {
+            budget = budget.pots(pots);
+        }
+        if let Some(thousands) = given_count(thousand_steps) {
+            budget = budget.work(u64::from(thousands) * 1000);
+        }
+        out.write(Box::new(Plan(book.open_plan_text_within(orders, &budget)?)));
         Ok(())
     })
 }

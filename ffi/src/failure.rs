@@ -183,7 +183,16 @@ impl Failure {
 
 impl From<Faults> for Failure {
     fn from(faults: Faults) -> Self {
-        Self { status: POUR_REFUSED, faults: Box::new(faults) }
+        Self { status: status_of_faults(&faults), faults: Box::new(faults) }
+    }
+}
+
+/// The status of refused documents: a plan that its caller or its budget ended has one of its own.
+fn status_of_faults(faults: &Faults) -> i32 {
+    match faults.iter().next().map(|fault| fault.code.as_ref()) {
+        Some("plan-stopped") => POUR_STOPPED,
+        Some("budget-pots" | "budget-work") => POUR_OVER_BUDGET,
+        _ => POUR_REFUSED,
     }
 }
 

@@ -18,3 +18,7 @@ pub const POUR_REFUSED: i32 = 6;
 pub const POUR_PANIC: i32 = 7;
 /// An array does not begin where its items can lie.
 pub const POUR_MISALIGNED: i32 = 8;
+/// The caller stopped the plan.
+pub const POUR_STOPPED: i32 = 9;
+/// The plan takes more pots or more work than its budget; the fault has the numbers.
+pub const POUR_OVER_BUDGET: i32 = 10;

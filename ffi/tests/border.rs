@@ -1,7 +1,8 @@
 //! The border itself: floating-point state, threads, panics.
 
-use std::ffi::{CStr, c_char};
+use std::ffi::{CStr, c_char, c_void};
 use std::mem::MaybeUninit;
+use std::ptr;
 use std::thread;
 
 use pourwright_ffi::*;
@@ -41,6 +42,39 @@ fn plan(book: &Book, orders: &str) -> Box<Plan> {
         pour_book_plan(Some(book), orders.as_ptr().cast(), orders.len(), Some(out), Some(error))
     });
     plan.map_err(|(_, error)| code(&error)).unwrap()
+}
+
+type Stop = unsafe extern "C" fn(*mut c_void) -> i32;
+
+/// A plan within a budget, or its status and the code of its fault.
+fn plan_within(
+    book: &Book,
+    orders: &str,
+    [pots, thousand_steps]: [u32; 2],
+    stop: Option<Stop>,
+    user: *mut c_void,
+) -> Result<Box<Plan>, (i32, String)> {
+    let (orders, len) = (orders.as_ptr().cast(), orders.len());
+    // SAFETY: the text is as long as said; `stop` takes `user`.
+    let plan = ask(|out, error| unsafe {
+        let (book, out, error) = (Some(book), Some(out), Some(error));
+        pour_book_plan_within(book, orders, len, pots, thousand_steps, stop, user, out, error)
+    });
+    plan.map_err(|(status, error)| (status, code(&error)))
+}
+
+/// Counts the questions in the `u32` at `user`; never stops.
+unsafe extern "C" fn go_on(user: *mut c_void) -> i32 {
+    // SAFETY: the tests pass a counter.
+    unsafe { *user.cast::<u32>() += 1 };
+    0
+}
+
+/// The demo day with so many pieces of its first line.
+fn day_of(pieces: u32) -> String {
+    let day = ORDERS.replacen("\"pieces\": 24", &format!("\"pieces\": {pieces}"), 1);
+    assert_ne!(day, ORDERS);
+    day
 }
 
 fn taken(text: *mut c_char) -> String {
@@ -121,6 +155,47 @@ fn a_plan_is_that_of_a_request() {
     let notes = ask(|out, _| pour_plan_notes(Some(&found), Some(out), None, None)).ok().unwrap();
     assert_eq!(taken(notes), wanted.notes().to_string());
     assert_eq!(json(&found), serde_json::to_string(&wanted).unwrap());
+}
+
+const NO_LIMITS: [u32; 2] = [POUR_OMITTED_COUNT; 2];
+
+/// What a day may take changes no bit of its plan, and its plan ends with a status of its own, whoever sets the budget.
+#[test]
+fn a_budget_has_its_own_status() {
+    let book = load(BOOK);
+    let whole = json(&plan(&book, ORDERS));
+    for limits in [NO_LIMITS, [5, 1], [0xffff_fffe; 2]] {
+        assert_eq!(
+            json(&plan_within(&book, ORDERS, limits, None, ptr::null_mut()).unwrap()),
+            whole
+        );
+    }
+    for (limits, code) in
+        [([4, 1], "budget-pots"), ([0, 0], "budget-pots"), ([5, 0], "budget-work")]
+    {
+        let refused = plan_within(&book, ORDERS, limits, None, ptr::null_mut()).err().unwrap();
+        assert_eq!(refused, (POUR_OVER_BUDGET, code.to_owned()), "{limits:?}");
+    }
+    let request = format!(r#"{{"calculate":"plan","orders":{ORDERS},"budget":{{"pots":4}}}}"#);
+    // SAFETY: the text is as long as said.
+    let refused = ask(|out, error| unsafe {
+        let (text, len) = (request.as_ptr().cast(), request.len());
+        pour_book_request(Some(&book), text, len, Some(out), None, Some(error))
+    });
+    assert_eq!(refused.err().unwrap().0, POUR_OVER_BUDGET);
+}
+
+#[test]
+fn a_plan_is_stopped_by_its_caller() {
+    unsafe extern "C" fn third_time(user: *mut c_void) -> i32 {
+        // SAFETY: the counter below.
+        unsafe { go_on(user) + i32::from(*user.cast::<u32>() == 3) * i32::MIN }
+    }
+    let (book, mut asked) = (load(BOOK), 0_u32);
+    let user = (&raw mut asked).cast();
+    let stopped = plan_within(&book, &day_of(100_000), NO_LIMITS, Some(third_time), user);
+    assert_eq!(stopped.err().unwrap(), (POUR_STOPPED, "plan-stopped".to_owned()));
+    assert_eq!(asked, 3);
 }
 
 /// Requests to open books and plans; the last three are refused.
@@ -270,6 +345,25 @@ mod float {
             assert_eq!((scalar, all), (mode, mode), "{mode:x}");
             assert_eq!(found, wanted, "{mode:x}");
         }
+    }
+
+    /// What a callback does to the state changes no bit of the plan, and not the state that the host finds after it.
+    #[test]
+    fn a_callback_changes_no_bit() {
+        unsafe extern "C" fn round_up(user: *mut c_void) -> i32 {
+            set(0x5fbf);
+            // SAFETY: the counter below.
+            unsafe { go_on(user) }
+        }
+        let (book, day, mut asked) = (load(BOOK), day_of(20_000), 0_u32);
+        let wanted = json(&plan(&book, &day));
+        let before = state();
+        let user = (&raw mut asked).cast();
+        let found = plan_within(&book, &day, NO_LIMITS, Some(round_up), user);
+        let after = state();
+        assert_eq!(json(&found.unwrap()), wanted);
+        assert_eq!(after, before);
+        assert!(asked > 0);
     }
 }
 

@@ -39,6 +39,8 @@ fn statuses_keep_their_numbers() {
         POUR_REFUSED,
         POUR_PANIC,
         POUR_MISALIGNED,
+        POUR_STOPPED,
+        POUR_OVER_BUDGET,
     ];
-    assert!(statuses.iter().copied().eq(0..9));
+    assert!(statuses.iter().copied().eq(0..11));
 }

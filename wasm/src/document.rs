@@ -2,7 +2,7 @@
 
 use pourwright::document::{LoadedBook, OpenPlan};
 use pourwright::json::text;
-use pourwright::request::{self, Open};
+use pourwright::request::{self, BudgetEntry, Open};
 use pourwright::{Fault, Faults};
 use serde::Serialize;
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -42,12 +42,13 @@ impl Book {
         answer(request, (&self.0).into())
     }
 
-    /// Plans a day.
+    /// Plans a day within a budget.
     ///
     /// # Errors
-    /// All faults of the orders, or of the plan.
-    pub fn open(&self, orders: &str) -> Result<Plan, Refused> {
-        self.0.open_plan_text(orders).map(Plan).map_err(all)
+    /// All faults of the budget, or of the orders, or of the plan.
+    pub fn open(&self, orders: &str, budget: &str) -> Result<Plan, Refused> {
+        let budget = BudgetEntry::from_text(budget).map_err(all)?.budget();
+        self.0.open_plan_text_within(orders, &budget).map(Plan).map_err(all)
     }
 }
 

@@ -305,6 +305,73 @@ static void open_ones(const pour_book *book, const pour_plan *plan)
     pour_string_free(stored);
 }
 
+/* Counts the questions; the answer is yes when there were more than `most`. */
+struct questions {
+    int asked, most;
+};
+
+static int32_t stop(void *user)
+{
+    struct questions *questions = user;
+    return ++questions->asked > questions->most;
+}
+
+/* The demo day with a hundred thousand pieces of its first line: work for many questions. */
+static char *long_day(const char *orders)
+{
+    const char *pieces = strstr(orders, "\"pieces\": ");
+    char *day = malloc(strlen(orders) + 8);
+    if (pieces == NULL || day == NULL) exit(2);
+    pieces += strlen("\"pieces\": ");
+    sprintf(day, "%.*s100000%s", (int)(pieces - orders), orders, pieces + strspn(pieces, "0123456789"));
+    return day;
+}
+
+/* A plan within a budget, and one that its caller stops. */
+static void budgets(const pour_book *book, const char *orders, size_t orders_len)
+{
+    const uint32_t none = POUR_OMITTED_COUNT;
+    char *day = long_day(orders), *whole = NULL, *within = NULL;
+    size_t day_len = strlen(day);
+    struct questions never = {0, INT32_MAX}, twice = {0, 2}, at_once = {0, 0};
+    pour_plan *plan = NULL, *no_plan = NULL;
+
+    /* Enough of everything: the same plan. */
+    CHECK(pour_book_plan(book, orders, orders_len, &plan, NULL) == POUR_OK);
+    CHECK(pour_plan_json(plan, &whole, NULL, NULL) == POUR_OK);
+    pour_plan_free(plan);
+    CHECK(pour_book_plan_within(book, orders, orders_len, none, none, NULL, NULL, &plan, NULL) == POUR_OK);
+    pour_plan_free(plan);
+    CHECK(pour_book_plan_within(book, orders, orders_len, 5, 1, stop, &never, &plan, NULL) == POUR_OK);
+    CHECK(pour_plan_json(plan, &within, NULL, NULL) == POUR_OK);
+    CHECK(strcmp(whole, within) == 0);
+    pour_string_free(whole);
+    pour_string_free(within);
+    pour_plan_free(plan);
+
+    FAILS(pour_book_plan_within(book, orders, orders_len, 4, none, NULL, NULL, &no_plan, error), POUR_OVER_BUDGET,
+          "budget-pots", "");
+    FAILS(pour_book_plan_within(book, orders, orders_len, none, 0, NULL, NULL, &no_plan, error), POUR_OVER_BUDGET,
+          "budget-work", "");
+    CHECK(pour_book_plan_within(book, day, day_len, none, none, stop, &twice, &no_plan, NULL) == POUR_STOPPED);
+    CHECK(twice.asked == 3);
+    FAILS(pour_book_plan_within(book, day, day_len, none, none, stop, &at_once, &no_plan, error), POUR_STOPPED,
+          "plan-stopped", "");
+    FAILS(pour_book_plan_within(NULL, orders, orders_len, none, none, NULL, NULL, &no_plan, error), POUR_NULL,
+          "null-pointer", "/book");
+    FAILS(pour_book_plan_within(book, NULL, orders_len, none, none, NULL, NULL, &no_plan, error), POUR_NULL,
+          "null-pointer", "/orders_json");
+    FAILS(pour_book_plan_within(book, orders, orders_len, none, none, NULL, NULL, NULL, error), POUR_NULL,
+          "null-pointer", "/plan");
+    FAILS(pour_book_plan_within(book, orders, SIZE_MAX, none, none, NULL, NULL, &no_plan, error), POUR_TOO_LARGE,
+          "too-large", "/orders_json");
+    FAILS(pour_book_plan_within(book, "\xff", 1, none, none, NULL, NULL, &no_plan, error), POUR_NOT_UTF8,
+          "not-utf8", "/orders_json");
+    FAILS(pour_book_plan_within(book, "[", 1, none, none, NULL, NULL, &no_plan, error), POUR_REFUSED, "not-json", "");
+    CHECK(no_plan == NULL);
+    free(day);
+}
+
 static void documents(const char *book_json, size_t book_len, const char *orders, size_t orders_len)
 {
     const char *request = "{\"calculate\":\"convert\",\"amount\":\"1 1/4 cup\",\"to\":\"mL\"}";
@@ -326,6 +393,7 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     CHECK(pour_book_plan(book, orders, orders_len, &plan, NULL) == POUR_OK);
     mixes(book);
     open_ones(book, plan);
+    budgets(book, orders, orders_len);
 
     len = 7777;
     FAILS(pour_request(NULL, 5, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");

@@ -91,6 +91,30 @@ void mixes(const pourwright::book &book) {
     CHECK(near(own.volume_ml(), 5.0));
 }
 
+void budgets(const pourwright::book &book, const std::string &orders) {
+    int asked = 0;
+    pourwright::budget within;
+    within.pots = 5;
+    within.thousand_steps = 1;
+    within.stop = [&] { return ++asked > 1000; };
+    CHECK(book.plan(orders, within).json() == book.plan(orders).json());
+    within.pots = 4;
+    CHECK(thrown([&] { book.plan(orders, within); }) == POUR_OVER_BUDGET);
+
+    const std::string key = "\"pieces\": ";
+    const std::string long_day = std::string(orders).replace(orders.find(key), key.size(), key + "1000");
+    within = {};
+    asked = 1000;
+    within.stop = [&] { return ++asked > 1000; };
+    CHECK(thrown([&] { book.plan(long_day, within); }) == POUR_STOPPED);
+    within.stop = []() -> bool { throw std::out_of_range("the host's own"); };
+    try {
+        book.plan(long_day, within);
+        CHECK(false);
+    } catch (const std::out_of_range &) {
+    }
+}
+
 void requests(const pourwright::book &book, const pourwright::plan &plan) {
     const std::string formula = R"({"calculate":"formula","formulas":["dusk","plain"],"base_amount":"1 cup"})";
     const std::string record = R"({"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}})";
@@ -142,6 +166,7 @@ int main(int argc, char **argv) {
     CHECK(asked == R"({"result":{"calculate":"plan",)" + plan.json().substr(1) + "}");
     CHECK(thrown([&] { book.plan("[]"); }) == POUR_REFUSED);
     CHECK(thrown([] { pourwright::book("\xff"); }) == POUR_NOT_UTF8);
+    budgets(book, orders);
     requests(book, plan);
     vectors(argv[3], argv[4]);
     if (failures != 0) std::cerr << "wrapper: " << failures << " checks failed\n";

@@ -38,24 +38,24 @@ export class Book extends Open {
     super(new Book(jsonText(book)))
   }
 
-  /** The plan of a day, open for requests. */
-  open(orders) {
-    return new Plan(held(this).open(jsonText(orders)))
+  /** The plan of a day within a budget, open for requests. */
+  open(orders, budget = {}) {
+    return new Plan(held(this).open(jsonText(orders), jsonText(budget)))
   }
 
   /** The plan of a day. */
-  plan(orders) {
-    return once(this.open(orders), (plan) => plan.document())
+  plan(orders, budget) {
+    return once(this.open(orders, budget), (plan) => plan.document())
   }
 
   /** The bench sheet of a day, as text. */
-  sheet(orders) {
-    return once(this.open(orders), (plan) => plan.sheet())
+  sheet(orders, budget) {
+    return once(this.open(orders, budget), (plan) => plan.sheet())
   }
 
   /** The notes to a day's plan, as text. */
-  notes(orders) {
-    return once(this.open(orders), (plan) => plan.notes())
+  notes(orders, budget) {
+    return once(this.open(orders, budget), (plan) => plan.notes())
   }
 }
 

@@ -102,6 +102,25 @@ describe('what is open', () => {
     assert.equal(refused(() => shop.request({ ...formula, base_amount: NaN })).code, 'not-json')
   })
 
+  test('a plan has a budget', () => {
+    const shop = new Book(book)
+    assert.deepEqual(shop.plan(orders, { pots: 5, thousand_steps: 1 }), shop.plan(orders))
+    for (const call of ['open', 'plan', 'sheet', 'notes']) {
+      assert.equal(refused(() => shop[call](orders, { pots: 4 })).code, 'budget-pots')
+      assert.equal(refused(() => shop[call](orders, { thousand_steps: 0 })).code, 'budget-work')
+    }
+    for (const [budget, code, path] of [
+      [{ pots: -1 }, 'out-of-range', '/pots'],
+      [{ pots: '5' }, 'wrong-type', '/pots'],
+      [{ pots: NaN }, 'not-json', '/pots'],
+      [{ thousandSteps: 1 }, 'unknown-field', '/thousandSteps'],
+      [null, 'wrong-type', ''],
+    ]) {
+      const error = refused(() => shop.plan(orders, budget))
+      assert.deepEqual([error.code, error.path], [code, path])
+    }
+  })
+
   test('a plan answers with its book, also when that was freed', () => {
     const shop = new Book(book)
     const plan = shop.open(orders)

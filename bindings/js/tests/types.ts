@@ -12,6 +12,7 @@ import init, {
   type BookDocument,
   type Fault,
   type OrdersDocument,
+  type PlanBudget,
   type PlanDocument,
   type Requests,
 } from 'pourwright'
@@ -56,7 +57,9 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
     )
     console.log(shop.sheet(JSON.stringify(orders)), weighs)
     const mass: number = shop.request({ calculate: 'formula', formulas: ['body'] }).mass.value
-    using open: Plan = shop.open(orders)
+    using open: Plan = shop.open(orders, { pots: 200 })
+    const budget: PlanBudget = { pots: 200, thousand_steps: 1000 }
+    console.log(shop.plan(orders, budget).pots.length)
     using again = Plan.from(open.document())
     const day: string | null | undefined = again.request({
       calculate: 'record',

@@ -204,6 +204,42 @@ def test_a_plan_is_opened_again(demo_book: bytes, demo_orders: bytes, tmp_path: 
         pw.Plan.from_json(tmp_path / "none.json")
 
 
+def test_a_plan_has_a_budget(demo_book: bytes, demo_orders: bytes) -> None:
+    book = pw.Book(demo_book)
+    within = book.plan(demo_orders, pots=5, thousand_steps=1, stop=lambda: False)
+    assert within.json() == book.plan(demo_orders).json()
+    budgets: list[tuple[dict[str, Any], str]] = [({"pots": 4}, "budget-pots"), ({"thousand_steps": 0}, "budget-work")]
+    for budget, code in budgets:
+        with pytest.raises(pw.PourwrightError) as caught:
+            book.plan(demo_orders, **budget)
+        assert (caught.value.code, caught.value.status) == (code, 10)
+    misuses: list[tuple[Any, str]] = [({"pots": -1}, "/pots"), ({"pots": 1.5}, "/pots"), ({"stop": 5}, "/stop")]
+    for misuse, path in misuses:
+        with pytest.raises(pw.PourwrightError) as caught:
+            book.plan(demo_orders, **misuse)
+        assert caught.value.path == path
+
+
+def test_a_plan_is_stopped(demo_book: bytes, demo_orders: bytes) -> None:
+    book = pw.Book(demo_book)
+    orders = json.loads(demo_orders)
+    orders["lines"][0]["pieces"] = 100_000
+    asked: list[int] = []
+    with pytest.raises(pw.PourwrightError) as caught:
+        book.plan(orders, stop=lambda: asked.append(1) or len(asked) == 3)  # type: ignore[func-returns-value]
+    assert (caught.value.code, caught.value.status, len(asked)) == ("plan-stopped", 9, 3)
+
+    def interrupted() -> bool:
+        asked.append(1)
+        raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        book.plan(orders, stop=interrupted)
+    assert len(asked) == 4
+    # The book goes on.
+    assert book.plan(demo_orders)["pots"]
+
+
 def test_the_answers_of_open_ones_have_types(shop: dict[str, Any], orders: dict[str, Any]) -> None:
     """What mypy knows of them; it fails there."""
     book = pw.Book(shop)

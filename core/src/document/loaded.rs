@@ -84,7 +84,20 @@ impl LoadedBook {
     /// # Errors
     /// Those of [`LoadedBook::plan_text`].
     pub fn open_plan_text(&self, orders: &str) -> Result<OpenPlan, Faults> {
-        Ok(OpenPlan::new(self.clone(), self.plan_text(orders)?))
+        self.open_plan_text_within(orders, &Budget::default())
+    }
+
+    /// Plans the day of an order list in JSON text within `budget`, and keeps the plan open.
+    ///
+    /// # Errors
+    /// Those of [`LoadedBook::plan_text`] and of [`LoadedBook::plan_within`].
+    pub fn open_plan_text_within(
+        &self,
+        orders: &str,
+        budget: &Budget<'_>,
+    ) -> Result<OpenPlan, Faults> {
+        let plan = self.plan_within(OrdersDocument::from_text(orders)?, budget)?;
+        Ok(OpenPlan::new(self.clone(), plan))
     }
 }
 

@@ -6,7 +6,8 @@ use crate::document::book::BookDocument;
 use crate::document::orders::OrdersDocument;
 use crate::fault::Faults;
 use crate::json::entry::entry;
-use crate::json::reader::Count;
+use crate::json::reader::{Count, read_value};
+use crate::json::text;
 use crate::plan::budget::{Budget, DEFAULT_POTS, DEFAULT_WORK};
 
 entry! {
@@ -19,6 +20,24 @@ entry! {
             /// Maximum work, in thousands of steps: looks at a stage of a pot. Default: 10000. Example: `1000`.
             thousand_steps: Count,
         }
+    }
+}
+
+impl BudgetEntry {
+    /// Reads a budget from JSON text: `{ "pots": 200 }`.
+    ///
+    /// # Errors
+    /// All faults of the text, else all of its form.
+    pub fn from_text(text: &str) -> Result<Self, Faults> {
+        read_value(&text::parse(text)?)
+    }
+
+    /// The budget, with the defaults of what is omitted.
+    #[must_use]
+    pub fn budget(&self) -> Budget<'static> {
+        let work =
+            self.thousand_steps.map_or(DEFAULT_WORK, |thousands| u64::from(thousands.0) * 1000);
+        Budget::new().pots(self.pots.map_or(DEFAULT_POTS, |pots| pots.0)).work(work)
     }
 }
 
@@ -41,11 +60,7 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(self, open: Open<'_>) -> Result<PlanDocument, Faults> {
-        let given = self.budget.as_ref();
-        let work = given.and_then(|one| one.thousand_steps);
-        let work = work.map_or(DEFAULT_WORK, |thousands| u64::from(thousands.0) * 1000);
-        let pots = given.and_then(|one| one.pots).map_or(DEFAULT_POTS, |pots| pots.0);
-        let budget = Budget::new().pots(pots).work(work);
+        let budget = self.budget.as_ref().map_or_else(Budget::new, BudgetEntry::budget);
         open.book(self.book)?
             .plan_within(self.orders, &budget)
             .map_err(|faults| faults.below("/orders"))

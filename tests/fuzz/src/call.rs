@@ -1,6 +1,6 @@
 //! Calls through the C door from Rust, and what holds after each.
 
-use std::ffi::{CStr, c_char};
+use std::ffi::{CStr, c_char, c_void};
 use std::mem::MaybeUninit;
 
 use pourwright_ffi::*;
@@ -38,7 +38,7 @@ pub(crate) fn ask<T>(
 
 /// A failed call has a status of the list, which is not that of a defect, and faults with all their texts.
 fn check_error(status: i32, error: &Error) {
-    assert!((POUR_NULL..=POUR_MISALIGNED).contains(&status), "{status}");
+    assert!((POUR_NULL..=POUR_OVER_BUDGET).contains(&status), "{status}");
     assert_ne!(status, POUR_PANIC, "{}", error_json(error));
     assert_eq!(pour_error_status(Some(error)), status);
     let count = pour_error_count(Some(error));
@@ -88,6 +88,28 @@ pub(crate) fn plan(book: Option<&Book>, text: &[u8]) -> Result<Box<Plan>, Box<Er
     // SAFETY: the text is as long as said.
     ask(|out, error| unsafe {
         pour_book_plan(book, text.as_ptr().cast(), text.len(), Some(out), Some(error))
+    })
+}
+
+/// Plans a day within a budget, asking `stop` whether to go on.
+pub(crate) fn plan_within(
+    book: Option<&Book>,
+    text: &[u8],
+    [pots, thousand_steps]: [u32; 2],
+    stop: &mut dyn FnMut() -> bool,
+) -> Result<Box<Plan>, Box<Error>> {
+    unsafe extern "C" fn asked(user: *mut c_void) -> i32 {
+        // SAFETY: the reference below, for the length of the call.
+        let stop = unsafe { &mut *user.cast::<&mut dyn FnMut() -> bool>() };
+        stop().into()
+    }
+    let (text, len, mut stop) = (text.as_ptr().cast(), text.len(), stop);
+    let user = (&raw mut stop).cast();
+    // SAFETY: the text is as long as said, and `asked` gets what it takes.
+    ask(|out, error| unsafe {
+        let stop = Some(asked as unsafe extern "C" fn(*mut c_void) -> i32);
+        let (out, error) = (Some(out), Some(error));
+        pour_book_plan_within(book, text, len, pots, thousand_steps, stop, user, out, error)
     })
 }
 

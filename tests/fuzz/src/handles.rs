@@ -7,7 +7,8 @@ use std::ptr;
 use pourwright_ffi::*;
 
 use super::call::{
-    BOOK, FORMULA, ORDERS, RECORD, ask, ask_book, ask_plan, load, plan, read_plan, reopen,
+    BOOK, FORMULA, ORDERS, RECORD, ask, ask_book, ask_plan, load, plan, plan_within, read_plan,
+    reopen,
 };
 
 /// Reads `bytes` as a list of calls and makes them.
@@ -83,7 +84,7 @@ impl Bench {
     }
 
     fn outcome(&mut self, call: u8, bytes: &mut Bytes<'_>) -> Result<f64, Box<Error>> {
-        match call % 19 {
+        match call % 20 {
             0 => {
                 let book = load(BOOK.as_bytes())?;
                 pour_book_free(self.books[bytes.below(2)].replace(book));
@@ -155,6 +156,20 @@ impl Bench {
                 let (_, json) = read_plan(self.plans[bytes.below(2)].as_deref())?;
                 let again = reopen(json.as_bytes())?;
                 pour_plan_free(self.plans[bytes.below(2)].replace(again));
+            }
+            18 => {
+                let book = self.books[bytes.below(2)].as_deref();
+                // The demo day takes five pots.
+                let (pots, thousand_steps) = (bytes.below(10) as u32, bytes.below(3) as u32);
+                let go_on = bytes.below(4);
+                let mut asked = 0;
+                let made =
+                    plan_within(book, ORDERS.as_bytes(), [pots, thousand_steps], &mut || {
+                        asked += 1;
+                        asked > go_on
+                    })?;
+                assert!(pots >= 5 && thousand_steps >= 1, "{pots} {thousand_steps}");
+                pour_plan_free(self.plans[bytes.below(2)].replace(made));
             }
             _ => pour_error_free(self.error.take()),
         }

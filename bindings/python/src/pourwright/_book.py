@@ -7,9 +7,9 @@ import os
 from collections.abc import Callable, Iterator, Mapping
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING, Any, final
+from typing import TYPE_CHECKING, Any, SupportsIndex, final
 
-from ._call import checked, handed_out
+from ._call import Arguments, checked, handed_out, stopping
 from ._document import Document, named, read, to_json
 from ._native import ffi, lib
 from .documents import Calculate, PlanDocument, PlanItem
@@ -240,25 +240,46 @@ class Book:
         """
         return cls(Path(path))
 
-    def plan(self, orders: Document) -> Plan:
+    def plan(
+        self,
+        orders: Document,
+        *,
+        pots: SupportsIndex | None = None,
+        thousand_steps: SupportsIndex | None = None,
+        stop: Callable[[], object] | None = None,
+    ) -> Plan:
         """Plans a day.
+
+        >>> late = threading.Event()                  # doctest: +SKIP
+        >>> threading.Timer(5.0, late.set).start()    # doctest: +SKIP
+        >>> plan = book.plan(orders, pots=200, stop=late.is_set)   # doctest: +SKIP
 
         Args:
             orders: The order list as a mapping, a dataclass or JSON text, or the path of its file;
                 ``core/schema/orders.json``.
+            pots: Maximum number of pots. Default: 5000.
+            thousand_steps: Maximum work, in thousands of steps. Default: 10000.
+            stop: Called without arguments about every millisecond of planning, on this thread; the plan ends when it
+                returns something true. A short plan is finished without a call. An exception in it, such as
+                KeyboardInterrupt, also ends the plan, and is raised here.
 
         Raises:
             OSError: The file cannot be read.
             TypeError: A value that a document cannot have, with its path.
             PourwrightError: All faults of the order list, with paths into it, or why the day cannot be
-                planned.
+                planned. Codes ``budget-pots`` and ``budget-work``: it takes more than its budget; ``plan-stopped``:
+                ``stop`` ended it.
             ValueError: The book is closed.
         """
+        arguments = Arguments()
+        budget = arguments.optional_count("pots", pots), arguments.optional_count("thousand_steps", thousand_steps)
+        arguments.check()
         text = read(orders)
         out = ffi.new("pour_plan **")
         # This reference keeps the book alive during the call, even if another thread closes it.
         handle = self._open()
-        checked(lib.pour_book_plan, handle, text, len(text), out)
+        with stopping(stop) as asked:
+            checked(lib.pour_book_plan_within, handle, text, len(text), *budget, asked, ffi.NULL, out)
         return Plan(ffi.gc(out[0], lib.pour_plan_free))
 
     if TYPE_CHECKING:

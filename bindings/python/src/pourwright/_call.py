@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import operator
 import sys
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from typing import Any, SupportsIndex, TypeVar
 
 from ._error import PourwrightError, PourwrightTypeError, failed, not_finite, refused, wrong_type
@@ -218,6 +219,31 @@ def checked(call: Callable[..., int], *arguments: Any) -> None:
     status = call(*arguments, error)
     if status:
         raise failed(status, error[0])
+
+
+@contextmanager
+def stopping(stop: Callable[[], object] | None) -> Iterator[Any]:
+    """The question for C whether to stop; raises what `stop` raised."""
+    if stop is None:
+        yield ffi.NULL
+        return
+    if not callable(stop):
+        raise wrong_type("stop", f"stop must be callable, not {type(stop).__name__}.")
+    ask, raised = stop, list[BaseException]()
+
+    def asked(_user: Any) -> bool:
+        try:
+            return bool(ask())
+        except BaseException as error:  # no exception can cross the library
+            raised.append(error)
+            return True
+
+    try:
+        yield ffi.callback("int32_t(void *)", asked)
+    except PourwrightError:
+        if raised:
+            raise raised[0] from None
+        raise
 
 
 def number(call: Callable[..., int], *arguments: Any) -> float:
