@@ -19,7 +19,7 @@ from scipy.stats import binom
 import pourwright as pw
 
 RANDOM = np.random.default_rng(20270302)
-BALANCE = {"reads": "0.0001 g", "to": "1000 kg"}
+BALANCE = {"reads": "0.0001 g", "to": "500 kg", "sure": True}
 
 
 # --- A pot that went wrong: SciPy 1.17.1, linprog. -------------------------------------------------------------
