@@ -28,7 +28,7 @@ BALANCE = {"reads": "0.0001 g", "to": "500 kg", "sure": True}
 def made_wrong(shop: dict[str, Any]) -> tuple[dict[str, Any], dict[str, float], dict[str, float]]:
     """A book with one random formula; its ratios; and a pot that is none of it."""
     shop["bench"]["balance"] = BALANCE
-    shop["bench"]["cups"] = [{"holds": "100 gal", "marks": "1/4 cup"}]
+    shop["bench"]["cups"] = [{"holds": "13 gal", "marks": "1/4 cup", "sure": True}]
     ratios = {"base": 1.0} | {name: round(RANDOM.uniform(0.005, 0.2), 4) for name in ("blue", "red", "my-salt")}
     doses = {name: f"{100 * ratio!r} % of base" for name, ratio in ratios.items() if name != "base"}
     shop["formulas"] = {"all": {"base": "base", "doses": doses}}
@@ -69,7 +69,7 @@ def test_the_nearest_where_the_cup_is_too_small(_: int, shop: dict[str, Any]) ->
         book=book,
         formulas=["all"],
         instead={name: f"{grams!r} g" for name, grams in pot.items()},
-        cup=f"{room!r} mL",
+        cup=f"{float(room)!r} mL",
     )
     way = next(way for way in answer["ways"] if way["way"] in ("exact", "nearest"))
     mixed = held + [
@@ -176,7 +176,7 @@ def fewest_chains(recipes: list[tuple[int, ...]]) -> int:
 def test_the_fewest_pots(count: int, shop: dict[str, Any]) -> None:
     """Where neither cups nor heats bind, the pots are the fewest chains."""
     shop["bench"]["balance"] = BALANCE
-    shop["bench"]["cups"] = [{"holds": "20 gal", "marks": "1/4 cup"}]
+    shop["bench"]["cups"] = [{"holds": "13 gal", "marks": "1/4 cup", "sure": True}]
     recipes: list[tuple[int, ...]] = []
     while len(recipes) < count:
         recipe = tuple(int(level) for level in RANDOM.integers(0, 4, 3))
