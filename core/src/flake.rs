@@ -299,6 +299,14 @@ mod tests {
             "A film of 900 µm is none for a cut of .035 in hex (0.889 mm)."
         );
         assert_eq!(film(".035", 50.0, Some(1.4)).unwrap_err().code(), "flake-as-scooped");
+        assert_eq!(film(".035", 50.0, Some(1.39)).unwrap_err().code(), "flake-as-scooped");
+        let Flake { cut, film: density, .. } = flake(".035");
+        let cube = Flake::new(cut, cut.size(), density, None).unwrap_err();
+        assert_eq!(
+            (cube.code(), cube.parameter()),
+            ("flake-thickness", Some(Parameter::Thickness))
+        );
+        assert!(cube.help().contains("below 889 µm"), "{}", cube.help());
     }
 
     #[rstest]

@@ -505,6 +505,35 @@ mod tests {
         Some(Measured::exact(MassDensity::from_si(x * 1e3)))
     }
 
+    #[test]
+    fn a_volume_rests_on_one_of_its_densities() {
+        let borrowed = |kind: Kind, borrowed: Property| {
+            let material = Material { borrowed: Vec::from([borrowed]), ..Material::new("x", kind) };
+            material.is_borrowed_by_volume()
+        };
+        assert!(borrowed(Kind::Salt, Property::AsScooped));
+        assert!(!borrowed(Kind::Salt, Property::Density));
+        assert!(borrowed(Kind::Colorant, Property::Density));
+        assert!(!borrowed(Kind::Colorant, Property::AsScooped));
+        assert!(!Material::new("x", Kind::Salt).is_borrowed_by_volume());
+    }
+
+    #[test]
+    fn an_uncertainty_of_nothing_is_none() {
+        let g = Mass::new::<gram>;
+        let with = |unsure: Option<f64>| {
+            let mass = Measured { uncertainty: unsure.map(g), ..Measured::exact(g(0.044)) };
+            Material { drop: Some(Drop::Mass(mass)), ..Material::new("x", Kind::Colorant) }
+        };
+        assert!(with(Some(0.003)).states_uncertainty());
+        for plain in [with(Some(0.0)), with(None), Material::new("x", Kind::Colorant)] {
+            assert!(!plain.states_uncertainty());
+        }
+        let density = Measured::new(MassDensity::from_si(1e3), MassDensity::from_si(10.0));
+        let fused = Material { fused: Some(density), ..with(None) };
+        assert!(fused.states_uncertainty());
+    }
+
     #[rstest]
     #[case(Kind::Plastisol, false)]
     #[case(Kind::Colorant, false)]

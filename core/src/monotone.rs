@@ -118,3 +118,62 @@ fn end_slope(here: Knot, next: Knot, further: Knot) -> f64 {
         slope
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+
+    fn at(x: f64, y: f64) -> Knot {
+        Knot { x, y }
+    }
+
+    /// ((2h₁ + h₂) Δ₁ − h₁ Δ₂)/(h₁ + h₂), zero against Δ₁, and at most 3 Δ₁ where Δ₁ and Δ₂ differ in sign.
+    #[rstest]
+    #[case([1.0, 1.0], [1.0, 0.5], 1.25)]
+    #[case([1.0, 2.0], [1.0, 0.5], 3.5 / 3.0)]
+    #[case([2.0, 1.0], [1.0, 0.5], 4.0 / 3.0)]
+    #[case([1.0, 1.0], [1.0, 4.0], 0.0)]
+    #[case([1.0, 1.0], [1.0, -2.0], 2.5)]
+    #[case([1.0, 1.0], [1.0, -4.0], 3.0)]
+    #[case([1.0, 1.0], [-1.0, 4.0], -3.0)]
+    #[case([1.0, 1.0], [0.0, 1.0], 0.0)]
+    fn slopes_at_an_end(
+        #[case] widths: [f64; 2],
+        #[case] secants: [f64; 2],
+        #[case] expected: f64,
+    ) {
+        let next = at(widths[0], widths[0] * secants[0]);
+        let further = at(next.x + widths[1], next.y + widths[1] * secants[1]);
+        let found = end_slope(at(0.0, 0.0), next, further);
+        assert!((found - expected).abs() < 1e-15, "{found}");
+    }
+
+    /// (w₁ + w₂)/(w₁/Δ₁ + w₂/Δ₂) with w₁ = 2h₂ + h₁ and w₂ = h₂ + 2h₁; zero at a peak and next to a level piece.
+    #[rstest]
+    #[case([1.0, 1.0], [1.0, 2.0], 4.0 / 3.0)]
+    #[case([1.0, 2.0], [1.0, 2.0], 9.0 / 7.0)]
+    #[case([1.0, 1.0], [1.0, -2.0], 0.0)]
+    #[case([1.0, 1.0], [1.0, 0.0], 0.0)]
+    #[case([1.0, 1.0], [0.0, 1.0], 0.0)]
+    fn slopes_inside(#[case] widths: [f64; 2], #[case] secants: [f64; 2], #[case] expected: f64) {
+        let before = at(-widths[0], -widths[0] * secants[0]);
+        let found = inner_slope(before, at(0.0, 0.0), at(widths[1], widths[1] * secants[1]));
+        assert!((found - expected).abs() < 1e-15, "{found}");
+    }
+
+    struct Line;
+
+    impl Knots for Line {
+        fn knot(&self, i: usize) -> Option<Knot> {
+            [at(0.0, 0.0), at(1.0, 1.0)].get(i).copied()
+        }
+    }
+
+    #[test]
+    fn a_line_is_a_line_both_ways() {
+        assert_eq!((value(&Line, 0, 0.25), inverse(&Line, 0, 0.5)), (Some(0.25), Some(0.5)));
+        assert_eq!((value(&Line, 1, 0.25), inverse(&Line, 1, 0.5)), (None, None));
+    }
+}

@@ -145,6 +145,8 @@ mod tests {
         assert!(refused.to_string().contains("dose 2"), "{refused}");
         assert!(refused.help().contains("91.67 g of mix"), "{}", refused.help());
         assert_eq!(limits(&doses).check(least.mix), Ok(()));
+        // Less by rounding is enough.
+        assert_eq!(limits(&doses).check(least.mix * (1.0 - 1e-9)), Ok(()));
     }
 
     #[test]
@@ -154,6 +156,8 @@ mod tests {
         assert_eq!(oven.least().unwrap().limit, PotLimit::Oven);
         let both = PotLimits { injector: Some(g(61.0)), ..oven };
         assert_eq!(both.least().unwrap().limit, PotLimit::Injector);
+        let equal = PotLimits { injector: Some(g(60.0)), ..oven };
+        assert_eq!(equal.least().unwrap().limit, PotLimit::Oven);
         let free = limits(&[]);
         assert_eq!(free.least().unwrap().limit, PotLimit::Nothing);
         assert_eq!(free.check(g(0.1)), Ok(()));

@@ -131,6 +131,9 @@ mod tests {
         let refused = loads(injector(104.0, 4.0), 3, 95.0).unwrap_err();
         assert_eq!(refused.code(), "batch-shot-does-not-fit");
         assert!(refused.help().contains("fits is 90 g"), "{}", refused.help());
+        let hot = MassDensity::new::<gram_per_cubic_centimeter>(0.9);
+        let largest = injector(104.0, 4.0).largest_shot(hot).unwrap();
+        assert!((largest.get::<gram>() - 90.0).abs() < 1e-9);
     }
 
     #[rstest]

@@ -141,6 +141,13 @@ mod tests {
         assert!((got - expected).abs() < 1e-9, "{got}");
     }
 
+    #[test]
+    fn a_mark_that_is_short_by_rounding_is_reached() {
+        let volume = ml(120.0);
+        let mark = volume * (1.0 - SNAP);
+        assert_eq!(Marks::List(&[mark]).round_up(volume), Ok(mark));
+    }
+
     #[rstest]
     #[case(every(25.0, 510.0), 501.0, "500 mL")]
     #[case(Marks::List(&[ml(120.0), ml(60.0)]), 121.0, "120 mL")]

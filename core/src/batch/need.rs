@@ -180,6 +180,12 @@ mod tests {
     }
 
     #[test]
+    fn an_injector_is_cleaned_once() {
+        let plain = Run::new(10, run().loads, g(41.4));
+        assert_eq!((plain.cleanings, plain.need().unwrap().total), (1, g(41.4) * 10.0));
+    }
+
+    #[test]
     fn sprues_of_one_load_come_too_late() {
         let loads = Loads { shots_per_load: 10, loads: 1, shots_in_last: 10 };
         let got = Run { loads, returned: Ratio::from(1.0), ..run() }.need().unwrap();

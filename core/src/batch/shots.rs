@@ -117,6 +117,8 @@ mod tests {
     #[case(&[of(2, 1)], 0.8, 2)]
     #[case(&[of(2, 1)], 0.95, 3)]
     #[case(&[of(2, 1), of(2, 1)], 0.95, 4)] // 0.972² = 0.945
+    #[case(&[of(1, 1)], 0.95, 2)] // 1 − 0.1² = 0.99
+    #[case(&[of(1, 1), of(0, u32::MAX)], 0.95, 2)] // what nobody ordered asks for nothing
     #[case(&[of(1, 1)], 0.9, 1)] // 1 − 0.1 is just enough, whatever rounding makes of it
     fn rejects_ask_for_spares(#[case] wanted: &[Wanted], #[case] c: f64, #[case] expected: u32) {
         assert_eq!(shots(wanted, rejects(0.1, c)).unwrap(), expected);
@@ -126,6 +128,7 @@ mod tests {
     #[case(&[], None, "out-of-range")]
     #[case(&[of(0, 4)], None, "out-of-range")]
     #[case(&[of(3, 0)], None, "out-of-range")]
+    #[case(&[of(1, 0)], None, "out-of-range")]
     #[case(&[of(1_000_001, 4)], None, "out-of-range")]
     #[case(&[of(10, 4)], rejects(1.0, 0.9), "out-of-range")]
     #[case(&[of(10, 4)], rejects(f64::NAN, 0.9), "not-finite")]
@@ -133,6 +136,16 @@ mod tests {
     #[case(&[of(1_000_000, 1)], rejects(0.999, 0.9), "batch-too-many-cast")]
     fn refuses(#[case] wanted: &[Wanted], #[case] rejects: Option<Rejects>, #[case] code: &str) {
         assert_eq!(shots(wanted, rejects).unwrap_err().code(), code);
+    }
+
+    #[test]
+    fn no_more_are_cast_than_can_be_counted() {
+        let many = [of(1, MOST_CAST)];
+        assert!(confidence(&many, 1, 0.5).is_ok() && confidence(&many, 2, 0.5).is_err());
+        // Without rejects there is nothing to count.
+        let wanted = [of(1_000_000, 1), of(1, 101)];
+        assert_eq!(shots(&wanted, rejects(0.0, 0.9)), Ok(1_000_000));
+        assert_eq!(shots(&wanted, rejects(0.1, 0.9)).unwrap_err().code(), "batch-too-many-cast");
     }
 
     #[test]

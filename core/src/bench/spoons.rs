@@ -142,7 +142,6 @@ impl Search {
             }
             self.take(smaller, depth, with, acts, count);
         }
-        self.set(depth, 0);
     }
 
     fn take(&mut self, smaller: &[f64], depth: usize, with: f64, acts: u32, count: u32) {
@@ -252,5 +251,26 @@ mod tests {
     fn nearest_gives_less_rather_than_more() {
         let found = search(&[1.25, 0.75], Start::NOTHING, 1, Aim::Nearest).unwrap();
         assert_eq!(found.deviation, -0.25);
+    }
+    /// Of an enormous amount every spoonful is as good as nothing; all that a person can be asked for are taken.
+    #[test]
+    fn an_enormous_amount_takes_all_of_the_largest() {
+        let found = search(&[2e-12, 1e-12], Start::NOTHING, 4, Aim::Nearest).unwrap();
+        assert_eq!((found.counts[..2].to_vec(), found.acts), (std::vec![4, 0], 4));
+    }
+
+    #[test]
+    fn the_tolerance_itself_is_kept() {
+        for size in [0.5, 1.5] {
+            let found = search(&[size], Start::NOTHING, 1, Aim::Fewest { tolerance: 0.5 });
+            assert_eq!(found.map(|c| c.deviation), Some(size - 1.0));
+        }
+    }
+
+    #[test]
+    fn exactly_is_not_more() {
+        let found = search(&[0.5, 0.5 - 1e-12], Start::NOTHING, 2, Aim::Nearest).unwrap();
+        assert_eq!(found.counts[..2], [2, 0]);
+        assert_eq!([0.4e-9, -1e-9, 2.4e-9].map(parts_per_billion), [0, 1, 2]);
     }
 }

@@ -73,6 +73,7 @@ fn one_spoonful_beats_a_reading_where_it_fits_better() {
 }
 
 #[rstest]
+#[case(60.0, &[(1, 1)], &[])]
 #[case(120.0, &[(2, 1)], &[])]
 #[case(125.0, &[(2, 1)], &[(0, 1)])]
 #[case(480.0, &[(8, 1)], &[])]
@@ -325,4 +326,169 @@ proptest! {
         let material = Manner { by_volume: None, drop: Some(drop) };
         prop_assert!(bench.measure(wanted, &material, within(tolerance * (1.0 + 1e-9))).is_ok());
     }
+}
+
+fn kg(value: f64) -> Mass {
+    Mass::new::<uom::si::mass::kilogram>(value)
+}
+
+/// A refusal; of each tool the least mass from which on it does, and the most that it gives.
+fn refused_with(wanted: f64, tools: &[(Option<f64>, f64)]) -> MeasureError {
+    let tools = tools
+        .iter()
+        .map(|&(least, most)| Shortfall {
+            nearest: Measure::exactly(Tool::Spoons, Vec::new(), g(wanted), g(wanted) * 0.5),
+            least: least.map(g),
+            most: g(most),
+        })
+        .collect();
+    MeasureError::NotReached { wanted: g(wanted), tolerance: 0.01, tools }
+}
+
+#[test]
+fn each_tool_has_its_reason() {
+    let tools =
+        [(Some(3.0), 9.0), (Some(2.0), 9.0), (Some(2.5), 9.0), (Some(0.5), 0.8), (Some(0.5), 1.0)];
+    let refused = refused_with(1.0, &[tools.as_slice(), &[(Some(1.0), 9.0), (None, 9.0)]].concat());
+    let each = |reason: &str| std::format!("spoons 0.5000 g (-50.0 %), which {reason}");
+    let reasons = [
+        "does from 3.000 g on",
+        "does from 2.000 g on",
+        "does from 2.500 g on",
+        "gives 0.8000 g at most",
+        "takes too many acts",
+        "takes too many acts",
+        "is too coarse for any amount",
+    ];
+    let nearest = reasons.map(each).join("; ");
+    let end = "Mix more at once, so that the amount grows to 2.000 g, or use a finer tool.";
+    assert_eq!(refused.help(), std::format!("The nearest: {nearest}. {end}"));
+    assert_eq!(refused.least(), Some(g(2.0)));
+    assert_eq!(refused.parameter(), Some(Parameter::MassToMeasure));
+    let never = refused_with(1.0, &[(Some(1.0), 9.0)]);
+    assert!(never.help().ends_with(". Use another tool, allow more acts, or split the amount."));
+    assert_eq!(never.least(), None);
+}
+
+#[rstest]
+#[case(0.008, "0.008000 g")]
+#[case(0.015, "0.0150 g")]
+#[case(0.5, "0.5000 g")]
+#[case(1.0, "1.000 g")]
+#[case(1.5, "1.500 g")]
+#[case(10.0, "10.00 g")]
+#[case(15.0, "15.00 g")]
+#[case(100.0, "100.0 g")]
+#[case(150.0, "150.0 g")]
+fn a_message_has_four_digits_of_a_mass(#[case] grams: f64, #[case] shown: &str) {
+    let message = refused_with(grams, &[]).to_string();
+    assert_eq!(message, std::format!("No tool on the bench measures {shown} within 1 %."));
+}
+
+/// Every tool alone, for 0.55 g within 1 %: from step/(2 · 1 %) on, and up to what 12 acts or 60 drops give.
+#[test]
+fn each_tool_has_its_reach() {
+    let reach = |bench: Bench, material: Manner| {
+        let refused = bench.measure(g(0.55), &material, within(1.0)).unwrap_err();
+        let MeasureError::NotReached { tools, .. } = refused else { panic!("{refused}") };
+        tools.iter().map(|tool| (tool.least.unwrap(), tool.most)).collect::<Vec<_>>()
+    };
+    let close = |found: (Mass, Mass), least: f64, most: f64| {
+        let off = [found.0 - g(least), found.1 - g(most)];
+        assert!(off.iter().all(|off| off.abs() < g(1e-9)), "{found:?}");
+    };
+    let weighed = reach(bench(Some(balance()), Vec::new(), Vec::new()), Manner::default());
+    close(weighed[0], 5.0, 6000.0);
+    let spoons = std::vec![ml(1.0), ml(15.0)];
+    close(reach(bench(None, spoons.clone(), Vec::new()), scooped(1.0))[0], 50.0, 180.0);
+    let drops = Manner { by_volume: None, drop: Some(g(0.03)) };
+    close(reach(bench(None, Vec::new(), Vec::new()), drops)[0], 1.5, 1.8);
+    // In a cup a spoon that is smaller than its marks counts, and the marks where it is not.
+    for (mark, least) in [(60.0, 50.0), (0.8, 40.0)] {
+        let cups = std::vec![Cup { mark: ml(mark), capacity: ml(480.0) }];
+        let found = reach(bench(None, spoons.clone(), cups), scooped(1.0));
+        let cup = found.iter().find(|(_, most)| *most > g(1000.0)).unwrap();
+        close(*cup, least, 5760.0);
+    }
+}
+
+/// In numbers without rounding: a deviation of just the tolerance keeps it, with every tool.
+#[test]
+fn the_tolerance_itself_is_kept() {
+    let limits = Handling { acts: 1, drops: 1, drops_per_act: 1 };
+    let half = Ratio::from(0.5);
+    let spoon = Volume::new::<uom::si::volume::cubic_meter>(1.0 / 1024.0);
+    let water = MassDensity::new::<uom::si::mass_density::kilogram_per_cubic_meter>(1024.0);
+    let (of_one, drop) = (Manner { by_volume: Some(water), drop: None }, Some(kg(1.0)));
+    let dropped = Manner { by_volume: None, drop };
+    let spoons = Bench::new(None, std::vec![spoon], Vec::new(), limits).unwrap();
+    let balance = Balance { readability: kg(1.0), capacity: kg(1.0), least_load: kg(0.0) };
+    let scale = Bench::new(Some(balance), Vec::new(), Vec::new(), limits).unwrap();
+    let none = Bench::new(None, Vec::new(), Vec::new(), limits).unwrap();
+    for (bench, material, wanted) in
+        [(&spoons, of_one, 2.0), (&none, dropped, 2.0), (&scale, Manner::default(), 1.0)]
+    {
+        let choice = bench.measure(kg(wanted), &material, half).unwrap();
+        assert_eq!((choice.best.mass, choice.best.acts), (kg(1.0), 1));
+        // From 1 kg on it would do, and 1 kg is all it gives.
+        let refused = bench.measure(kg(4.0), &material, half).unwrap_err();
+        let MeasureError::NotReached { tools, .. } = refused else { panic!("{refused}") };
+        assert_eq!((tools[0].least, tools[0].most), (Some(kg(1.0)), kg(1.0)));
+    }
+}
+
+#[test]
+fn limits_at_their_ends() {
+    let most = Handling { acts: 16, ..Handling::default() };
+    assert!(Bench::new(None, Vec::new(), Vec::new(), most).is_ok());
+    let none = Handling { drops_per_act: 0, ..Handling::default() };
+    let refused = Bench::new(None, Vec::new(), Vec::new(), none).unwrap_err();
+    assert_eq!(refused.to_string(), "The bench allows 0 drops an act.");
+    let half = Balance { least_load: g(250.0), ..balance() };
+    assert!(Bench::new(Some(half), Vec::new(), Vec::new(), Handling::default()).is_ok());
+    let cups = std::vec![cups()[0], Cup { mark: ml(60.0), capacity: ml(50.0) }];
+    let refused = Bench::new(None, Vec::new(), cups, Handling::default()).unwrap_err();
+    assert_eq!(refused.to_string(), "The capacity of cup 2 is too small.");
+    assert_eq!(refused.parameter(), None);
+}
+
+#[test]
+fn a_measure_of_steps() {
+    let steps = std::vec![
+        Step::Fill { cup: 0, mark: 2, times: 2 },
+        Step::Between { cup: 0, volume: ml(30.0) },
+        Step::Spoon { spoon: 0, times: 3 },
+        Step::Drop { times: 7 },
+    ];
+    let measure = Measure::exactly(Tool::Cup, steps, g(100.0), g(98.0));
+    assert!((measure.deviation.value + 0.02).abs() < 1e-12 && measure.within);
+    // Twice, once, three times, and the drops at once.
+    assert_eq!(measure.acts, 7);
+}
+
+/// As many acts, as far off: less goes first, whatever the tool; by rounding alone it is the tool.
+#[test]
+fn less_before_more_before_the_order_of_tools() {
+    let measure = |tool, given: f64| Measure::exactly(tool, Vec::new(), kg(1.0), kg(1.0 + given));
+    let quarter = 0.25;
+    assert!(measure(Tool::Drops, -quarter).rank() < measure(Tool::Balance, quarter).rank());
+    assert!(measure(Tool::Balance, 0.0).rank() < measure(Tool::Drops, -1e-12).rank());
+}
+
+#[test]
+fn the_first_of_two_doses_as_far_off_is_the_worst() {
+    let base = DoseGiven { wanted: g(100.0), given: g(100.0) };
+    let dose = DoseGiven { wanted: g(4.0), given: g(3.0) };
+    let worst = formula_deviation(base, &[dose, dose]).unwrap().worst;
+    assert_eq!(worst, Some((0, Ratio::from(-0.25))));
+}
+
+#[rstest]
+#[case(3.0, 3.0)]
+#[case(3.0 * (1.0 - 0.9e-12), 3.0)]
+#[case(3.0 * (1.0 - 1.5e-12), 2.0)]
+#[case(-3.0 * (1.0 + 0.9e-12), -3.0)]
+#[case(2.9, 2.0)]
+fn rounding_takes_no_step_away(#[case] ratio: f64, #[case] whole: f64) {
+    assert_eq!(ratio_floor(ratio), whole);
 }

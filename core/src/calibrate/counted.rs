@@ -212,6 +212,18 @@ mod tests {
         assert_eq!(PerOne::new(&weighings(list), exact()).unwrap_err().code(), code);
     }
 
+    /// Two weighings of 50, by d more and less: residuals ±√50 d, s² = 100 d², that of one weighing √2 d.
+    #[test]
+    fn a_fifth_of_scatter_is_believed() {
+        let of = |d: f64| {
+            let list = weighings(&[(50, 2.2 * (1.0 + d)), (50, 2.2 * (1.0 - d))]);
+            PerOne::new(&list, exact())
+        };
+        assert!(of(0.14).is_ok());
+        let CalibrateError::Uneven { scatter } = of(0.143).unwrap_err() else { panic!("even") };
+        assert!((scatter.value - libm::sqrt(2.0) * 0.143).abs() < 1e-12);
+    }
+
     /// Grams a drop, milligrams a heaped scoop: a slip of the unit or of the count.
     #[test]
     fn what_is_no_drop_and_no_powder_is_questioned() {

@@ -163,3 +163,14 @@ impl From<ParameterError> for CalibrateError {
         Self::Parameters(error.into())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::but_for_rounding;
+
+    #[test]
+    fn rounding_is_a_share_of_the_whole() {
+        assert_eq!((but_for_rounding(3e-12, 5.0), but_for_rounding(6e-12, 5.0)), (0.0, 6e-12));
+        assert_eq!((but_for_rounding(1e-12, 1.0), but_for_rounding(-6e-12, 5.0)), (0.0, -6e-12));
+    }
+}

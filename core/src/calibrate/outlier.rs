@@ -153,9 +153,29 @@ mod tests {
         assert_eq!(with(6.0), Some(Verdict::Outlier));
     }
 
+    /// Of eight values, as in the table above: 2.126 at 5 % and 2.274 at 1 %. A value is out beyond that, not at it.
+    #[test]
+    fn levels_are_those_of_the_standard() {
+        let verdict = |farthest: f64| {
+            let mut distances = [0.5; 8];
+            (distances[2], distances[5]) = (-farthest, farthest);
+            question(distances.into_iter()).map(|found| (found.place, found.verdict))
+        };
+        assert_eq!(verdict(2.12), None);
+        assert_eq!(verdict(2.13), Some((3, Verdict::Straggler)));
+        assert_eq!(verdict(2.27), Some((3, Verdict::Straggler)));
+        assert_eq!(verdict(2.28), Some((3, Verdict::Outlier)));
+        let critical = |alpha| grubbs_critical(8, Ratio::from(alpha)).unwrap();
+        assert_eq!(verdict(critical(0.05)), None);
+        assert_eq!(verdict(critical(0.01)), Some((3, Verdict::Straggler)));
+    }
+
     #[test]
     fn there_is_no_test_without_three_values_or_a_level() {
         assert_eq!(grubbs_critical(2, Ratio::from(0.05)), None);
-        assert_eq!(grubbs_critical(9, Ratio::from(f64::NAN)), None);
+        for alpha in [f64::NAN, 0.0, 0.9e-6, 1.0, 1.5] {
+            assert_eq!(grubbs_critical(9, Ratio::from(alpha)), None, "{alpha}");
+        }
+        assert!(grubbs_critical(9, Ratio::from(1e-6)).is_some());
     }
 }

@@ -140,6 +140,19 @@ mod tests {
         assert_eq!(got.volume(&Measured::exact(of(0.0))).unwrap_err().code(), "out-of-range");
     }
 
+    /// Seven of 4.0 to 4.3 g and one of 9.0 g: mean 4.7625, s = 1.7142, G = 2.4720.
+    #[test]
+    fn an_emptying_that_is_out_is_questioned() {
+        let kept = [4.0, 4.1, 4.2, 4.1, 4.3, 4.2, 4.2, 9.0];
+        let list = weighings(&kept.map(|kept| (180.0, 180.0 + kept)));
+        let questioned = Residue::new(&list, Mass::default()).unwrap().questioned.unwrap();
+        assert_eq!(questioned.place, 8);
+        assert!((questioned.distance.value - 2.4720).abs() < 1e-3, "{questioned}");
+        let lighter = weighings(&[(180.0, 184.0), (180.0, 179.0)]);
+        let refused = Residue::new(&lighter, Mass::default()).unwrap_err();
+        assert!(std::format!("{refused}").contains("weighing 2"), "{refused}");
+    }
+
     #[rstest]
     #[case(&[(180.0, 184.0)], "out-of-range")]
     #[case(&[(180.0, 184.0), (180.0, 179.0)], "calibrate-injector-lighter")]

@@ -302,6 +302,7 @@ mod tests {
     #[case(&[9.5, 0.0], "out-of-range")]
     #[case(&[9.5, f64::NAN], "not-finite")]
     #[case(&[9.5, 19.0], "calibrate-spread-absurd")]
+    #[case(&[8.0, 11.0], "calibrate-spread-absurd")] // s = 2.12, a fifth is 1.9
     fn refuses_weights(#[case] weights: &[f64], #[case] code: &str) {
         assert_eq!(Weighed::new(&grams(weights), Mass::default()).unwrap_err().code(), code);
     }
@@ -333,6 +334,35 @@ mod tests {
             .unwrap();
         assert!(feed.computed.value > 1.0);
         assert_eq!(feed.share, Ratio::from(1.0));
+    }
+
+    /// Exact weights of pieces not fed at all and fed in full are just inside.
+    #[test]
+    fn the_ends_of_a_feed_share() {
+        let share = |grams: f64| {
+            let pieces = weighed(&[grams, grams]).unwrap();
+            pieces.feed_share(&melt(), Volume::new::<milliliter>(10.0), &Unsure::default())
+        };
+        for (grams, expected) in [(9.0, 0.0), (10.0, 1.0)] {
+            assert!((share(grams).unwrap().share.value - expected).abs() < 1e-9, "{grams}");
+        }
+        for grams in [8.999, 10.001] {
+            assert_eq!(share(grams).unwrap_err().code(), "calibrate-feed-out-of-range");
+        }
+        let ten = Mass::new::<gram>(10.0);
+        assert_eq!(off(ten * (1.0 + 0.5e-12), ten), 0.0);
+        assert!(off(ten * (1.0 + 1.5e-12), ten) > 1e-12);
+    }
+
+    #[test]
+    fn what_hardly_shrinks_has_a_feed() {
+        let hardly = |by: f64| {
+            let stiff = Melt { hot: melt().cold * (1.0 - by), ..melt() };
+            let pieces = weighed(&[10.0, 10.0]).unwrap();
+            pieces.feed_share(&stiff, Volume::new::<milliliter>(10.0), &Unsure::default())
+        };
+        assert_eq!(hardly(0.5e-9), Err(CalibrateError::NoContraction));
+        assert_ne!(hardly(1.5e-9), Err(CalibrateError::NoContraction));
     }
 
     #[test]

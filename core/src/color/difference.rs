@@ -117,6 +117,49 @@ mod tests {
         (0.0..=100.0, -120.0..120.0, -120.0..120.0).prop_map(|(l, a, b)| Lab::new(l, a, b).unwrap())
     }
 
+    /// Equations (7), (10) and (14) of Sharma et al. at their ends, in degrees.
+    #[test]
+    fn hues_by_hand() {
+        let at = |chroma: f64, hue: f64| Polar { chroma, hue: degrees(hue) };
+        // On the near side, across zero from both sides, just opposite, and next to a gray, whose hue is 0.
+        for (first, second, turned, mean) in [
+            (at(1.0, 10.0), at(1.0, 350.0), -20.0, 0.0),
+            (at(1.0, 20.0), at(1.0, 350.0), -30.0, 5.0),
+            (at(1.0, 10.0), at(1.0, 340.0), -30.0, 355.0),
+            (at(1.0, 340.0), at(1.0, 10.0), 30.0, 355.0),
+            (at(2.0, 100.0), at(3.0, 40.0), -60.0, 70.0),
+            (at(1.0, 0.0), at(1.0, 180.0), 180.0, 90.0),
+            (at(1.0, 180.0), at(1.0, 0.0), -180.0, 90.0),
+            (at(0.0, 0.0), at(1.0, 250.0), 0.0, 250.0),
+            (at(1.0, 250.0), at(0.0, 0.0), 0.0, 250.0),
+        ] {
+            let found = [turn(&first, &second), mean_hue(&first, &second)].map(|x| x * 180.0 / PI);
+            let off = [found[0] - turned, found[1] - mean];
+            assert!(off.iter().all(|off| off.abs() < 1e-9), "{found:?}: {turned}, {mean}");
+        }
+        let exactly_opposite =
+            (Polar { chroma: 1.0, hue: 0.25 * PI }, Polar { chroma: 1.0, hue: 1.75 * PI });
+        assert_eq!(mean_hue(&exactly_opposite.0, &exactly_opposite.1), 0.0);
+        let half = Polar { chroma: 1.0, hue: PI };
+        assert_eq!(turn(&at(1.0, 0.0), &half), PI);
+        assert_eq!(turn(&half, &at(1.0, 0.0)), -PI);
+    }
+
+    #[test]
+    fn a_hue_is_from_zero_to_a_full_turn() {
+        for (a, b, hue) in [
+            (10.0, 0.0, 0.0),
+            (10.0, 10.0, 0.25 * PI),
+            (0.0, -10.0, 1.5 * PI),
+            (0.0, 0.0, 0.0),
+            (-0.0, 0.0, 0.0),
+            (-0.0, -0.0, 0.0),
+        ] {
+            let found = Polar::of(&Lab::new(50.0, a, b).unwrap(), 1.0).hue;
+            assert!((found - hue).abs() < 1e-15, "{a} {b}: {found}");
+        }
+    }
+
     /// Between strong colors of opposite hues the last digit decides; how far is in the module's text.
     #[test]
     fn opposite_hues_jump() {

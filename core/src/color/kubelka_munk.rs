@@ -156,11 +156,9 @@ impl Film {
         let a = up / down;
         let (g, r) = if (g1 - r1).abs() > (g2 - r2).abs() { (g1, r1) } else { (g2, r2) };
         let t = (g - r) / (a * (r + g) - (1.0 + r * g));
-        if !(a >= 1.0 && t > 0.0) {
-            return Err(ColorError::NoFilm);
-        }
         let b = libm::sqrt((a - 1.0) * (a + 1.0));
         let scattering = if b * t > 0.0 { libm::atanh(b * t) / b } else { t };
+        // Of readings that no film gives one of the two is below zero, or neither is a number.
         let film = Self { absorption: scattering * (a - 1.0), scattering };
         if is_not_negative(film.absorption) && is_positive(film.scattering) {
             Ok(film)
@@ -272,6 +270,49 @@ mod tests {
         // Lighter over the dark backing than over the light one.
         let odd = OverBacking { backing: 0.05, reflectance: 0.5 };
         assert_eq!(Film::from_readings(&light, &odd), Err(ColorError::NoFilm));
+    }
+
+    /// a = 0.9 and t = 1 by hand: a film that gives light.
+    #[test]
+    fn a_film_gives_no_light() {
+        let light = OverBacking { backing: 0.5, reflectance: 0.75 };
+        let dark = OverBacking { backing: 0.0, reflectance: 1.0 / 1.9 };
+        assert_eq!(Film::from_readings(&light, &dark), Err(ColorError::NoFilm));
+    }
+
+    /// K = 0 and S X = 1, in numbers without rounding: 1 over white, 1/2 over black.
+    #[test]
+    fn a_film_that_absorbs_nothing() {
+        let light = OverBacking { backing: 1.0, reflectance: 1.0 };
+        let dark = OverBacking { backing: 0.0, reflectance: 0.5 };
+        let film = Film { absorption: 0.0, scattering: 1.0 };
+        assert_eq!(Film::from_readings(&light, &dark), Ok(film));
+    }
+
+    /// Over a backing of its own color a film does not show, and the other backing gives it.
+    #[test]
+    fn a_film_over_its_own_color() {
+        let film = Film { absorption: 0.05, scattering: 0.5 };
+        let over = |backing| OverBacking { backing, reflectance: film.over(backing).unwrap() };
+        let own = over(opaque(0.1));
+        assert!((own.reflectance - own.backing).abs() < 1e-15);
+        for (light, dark) in [(own, over(0.1)), (over(0.95), own)] {
+            let found = Film::from_readings(&light, &dark).unwrap();
+            assert!((found.absorption - 0.05).abs() < 1e-9, "{found:?}");
+            assert!((found.scattering - 0.5).abs() < 1e-9, "{found:?}");
+        }
+    }
+
+    #[test]
+    fn surfaces_by_hand() {
+        // (0.5/2.5)², (9/11)².
+        for (index, k1) in [(1.0, 0.0), (1.5, 0.04), (10.0, 81.0 / 121.0)] {
+            assert!((Surface::fresnel(index).unwrap() - k1).abs() < 1e-15);
+        }
+        assert!(Surface::fresnel(0.9).is_err() && Surface::fresnel(10.1).is_err());
+        let plain = Surface::new(0.04, 0.6).unwrap();
+        assert!(plain.inside(1.0).is_ok() && plain.inside(1.1).is_err());
+        assert_eq!(k_over_s(1.0), Ok(0.0));
     }
 
     #[test]

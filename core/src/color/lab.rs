@@ -273,6 +273,22 @@ mod tests {
         assert!(matches!(error, ColorError::OutsideSrgb { channel: "red", .. }), "{error}");
     }
 
+    /// A channel that is too bright by rounding is full; by more it is refused.
+    #[test]
+    fn no_channel_is_more_than_full() {
+        let nearly = Lab::new(100.0, 1e-8, 0.0).unwrap().srgb().unwrap();
+        assert!(nearly.channels().iter().all(|channel| *channel <= 1.0), "{nearly:?}");
+        assert!(Lab::new(100.0, 1.0, 0.0).unwrap().srgb().is_err());
+        assert!(Lab::new(100.0, 20.0, 0.0).unwrap().srgb().is_err());
+    }
+
+    /// IEC 61966-2-1: V ≤ 0.040 45 is on the line.
+    #[test]
+    fn the_line_has_its_end() {
+        let end = 0.040_45 / 12.92;
+        assert_eq!((decoded(0.040_45), encoded(end)), (end, end * 12.92));
+    }
+
     #[rstest]
     #[case(101.0, 0.0, 0.0)]
     #[case(50.0, 201.0, 0.0)]

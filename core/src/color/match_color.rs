@@ -105,11 +105,11 @@ impl Colorants {
     /// [`ColorError::Bands`] unless there is at least one band and a reading for each; [`ColorError::Range`]
     /// for a reading that is not a reflectance, or bands that make no white.
     pub fn new(bands: &[Xyz], surface: Surface, base: &[f64]) -> Result<Self, ColorError> {
-        let white = Xyz::of_bands(&vec![1.0; bands.len()], bands);
-        Lab::of(&white, &white)?;
         if bands.is_empty() {
             return Err(ColorError::Bands { found: base.len(), wanted: 1 });
         }
+        let white = Xyz::of_bands(&vec![1.0; bands.len()], bands);
+        Lab::of(&white, &white)?;
         let mut colorants =
             Self { bands: bands.to_vec(), white, surface, base: Vec::new(), colorants: Vec::new() };
         colorants.base = colorants.inside(base)?;
@@ -480,6 +480,61 @@ mod tests {
         assert!(found.exact_difference > 10.0, "{}", found.exact_difference);
     }
 
+    /// −dR/dq at K/S = 1/4, where R = 1/2: 2R²/(1 − R²), with 0.01 more below.
+    #[test]
+    fn a_slope_by_hand() {
+        assert!((slope(0.25) - 0.5 / 0.76).abs() < 1e-15);
+    }
+
+    /// As strong as the strongest let-down is calibrated.
+    #[test]
+    fn the_strongest_let_down_is_not_beyond() {
+        let target = pour(&PAINTS, &[0.02, 0.0, 0.0]);
+        let found = calibrated_on(&PAINTS).starting_formula(&target, &doses(&[0.005; 3])).unwrap();
+        assert_eq!((found.doses[0].drops, found.doses[0].beyond_let_downs), (4, false));
+        let reading = calibrated_on(&PAINTS).reflectance(&doses(&[0.02, 0.0, 0.0])).unwrap();
+        assert_eq!(reading.len(), 3);
+        assert!(reading.iter().zip(&target).all(|(found, read)| (found - read).abs() < 1e-9));
+    }
+
+    /// A formula is as sure as the worst of the let-downs of what is in it.
+    #[test]
+    fn a_formula_is_no_surer_than_its_let_downs() {
+        // The weak test pieces of the first two are read as a quarter and as half as strong as they are.
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        let mut fits = Vec::new();
+        for (paint, read_as) in PAINTS.iter().zip([0.0005, 0.001, 0.002]) {
+            let (weak, strong) = (pour(&[*paint], &[read_as]), pour(&[*paint], &[0.02]));
+            let let_downs = [(0.002, &weak), (0.02, &strong)]
+                .map(|(dose, reflectance)| LetDown { dose: Ratio::from(dose), reflectance });
+            fits.push(colorants.add(&let_downs).unwrap());
+            let model = colorants.colorants.last().unwrap().media.clone();
+            let off = let_downs.map(|let_down| {
+                let read = colorants.lab_of(let_down.reflectance).unwrap();
+                let expected = colorants.color([(let_down.dose.value, model.as_slice())]).unwrap();
+                ciede2000(&read, &expected)
+            });
+            assert_eq!(fits.last(), Some(&f64::max(off[0], off[1])));
+        }
+        assert!(fits[0] > 1.0 && fits[1] > 1.0 && fits[2] < 1e-6, "{fits:?}");
+        // One drop of a paint in the base.
+        for (paint, fit) in fits.iter().enumerate() {
+            let mut drop = [0.0; 3];
+            drop[paint] = 0.01;
+            let target = colorants.reflectance(&doses(&drop)).unwrap();
+            let found = colorants.starting_formula(&target, &doses(&[0.01; 3])).unwrap();
+            assert_eq!((found.doses[paint].drops, found.fit), (1, *fit));
+        }
+    }
+
+    #[test]
+    fn steps_go_up_to_the_most_drops() {
+        let of = |count: u32| steps(&[count], &[0], 1).collect::<Vec<_>>();
+        assert!(of(MOST_DROPS - 1).contains(&vec![MOST_DROPS]));
+        assert!(!of(MOST_DROPS).contains(&vec![MOST_DROPS + 1]));
+        assert!(!of(0).iter().any(|counts| counts[0] > 1));
+    }
+
     #[test]
     fn a_strong_color_is_said_to_be_beyond_the_let_downs() {
         let target = pour(&PAINTS, &[0.05, 0.0, 0.0]);
@@ -572,7 +627,8 @@ mod tests {
             colorants.starting_formula(&pour(&PAINTS, &[0.02, 0.0, 0.0]), &doses(&[1e-9; 3])),
             Err(ColorError::NoFormula { most: MOST_DROPS })
         );
-        assert!(Colorants::new(&[], Surface::NONE, &[]).is_err());
+        let none = Colorants::new(&[], Surface::NONE, &[]);
+        assert_eq!(none, Err(ColorError::Bands { found: 0, wanted: 1 }));
     }
 
     proptest! {
@@ -587,6 +643,19 @@ mod tests {
             // The doses need not be the same where three colorants are nearly alike; the color is.
             prop_assert!(found.exact_difference < 1e-4, "{}", found.exact_difference);
             prop_assert!(found.difference < 0.2, "{}", found.difference);
+        }
+
+        // A bottle more is not opened for a color that it brings only a little nearer.
+        #[test]
+        fn what_the_exact_formula_leaves_out_stays_out(
+            target in prop::array::uniform3(0.02..0.8),
+        ) {
+            let found = calibrated_on(&PAINTS).starting_formula(&target, &doses(&[2e-3; 3]));
+            if let Ok(found) = found {
+                for dose in found.doses {
+                    prop_assert!(dose.exact.value > 0.0 || dose.drops == 0, "{dose:?}");
+                }
+            }
         }
 
         #[test]

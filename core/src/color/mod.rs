@@ -107,3 +107,26 @@ pub(crate) fn share(x: f64, what: &'static str) -> Result<f64, ColorError> {
         Err(ColorError::Range { what, range: "from 0 to 1" })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::ColorError;
+    use crate::fault::Diagnose;
+
+    #[test]
+    fn each_error_has_its_help() {
+        let errors = [
+            ColorError::Range { what: "a share", range: "from 0 to 1" },
+            ColorError::OutsideSrgb { channel: "red", value: 1.5 },
+            ColorError::Bands { found: 2, wanted: 3 },
+            ColorError::NoFilm,
+            ColorError::TooFewLetDowns,
+            ColorError::Doses { found: 2, wanted: 3 },
+            ColorError::NoColorants,
+            ColorError::NoFormula { most: 10_000 },
+        ];
+        for error in errors {
+            assert!(error.help().ends_with('.'), "{error:?}");
+        }
+    }
+}

@@ -293,8 +293,8 @@ fn read_number(text: &str) -> Option<f64> {
 
 /// Whether a bare number is written as the trade writes inches: `1/64`, `.008`, `0.035`.
 fn is_trade_inches(number: &str) -> bool {
-    let decimals = number.split_once('.').map_or(0, |(_, decimals)| decimals.len());
-    number.contains('/') || decimals >= 3
+    let has_three = |(_, decimals): (&str, &str)| decimals.len() >= 3;
+    number.contains('/') || number.split_once('.').is_some_and(has_three)
 }
 
 /// The unit of any other bare number.
@@ -416,9 +416,18 @@ mod tests {
     }
 
     #[test]
+    fn a_text_is_at_most_40_bytes_long() {
+        let of = |zeros: usize| std::format!("0.035{} in", "0".repeat(zeros));
+        assert_eq!((of(32).len(), Cut::parse(&of(32)).is_ok()), (40, true));
+        assert!(Cut::parse(&of(33)).is_err());
+    }
+
+    #[test]
     fn a_size_from_a_program_is_checked_too() {
         let of = |mm| Cut::new(Length::new::<millimeter>(mm), CutShape::Square);
         assert_eq!(of(0.889).unwrap().to_string(), ".035 in square (0.889 mm)");
+        assert!(!of(0.889).unwrap().shape_assumed());
+        assert_eq!(of(35.0).unwrap_err().parameter(), Some(Parameter::Cut));
         for mm in [0.0, -1.0, 35.0, f64::NAN] {
             assert_eq!(of(mm).unwrap_err().code(), "cut-suspicious");
         }

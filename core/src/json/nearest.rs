@@ -63,6 +63,24 @@ mod tests {
         assert_eq!(edit_distance(to, from), expected);
     }
 
+    #[test]
+    fn a_third_of_the_letters_may_differ() {
+        let near = |word: &str, candidate: &'static str| nearest(word, [candidate].into_iter());
+        assert_eq!((near("cup", "cups"), near("cups", "cup")), (Some("cups"), Some("cup")));
+        assert_eq!((near("cup", "cupful"), near("cu", "pot")), (None, None));
+        assert_eq!((near("x", "xy"), near("wormes", "worm")), (Some("xy"), Some("worm")));
+    }
+
+    #[test]
+    fn texts_are_no_words() {
+        let long = |letters: usize| "a".repeat(letters);
+        let near = |word: usize, candidate: usize| {
+            nearest(&long(word), [long(candidate).as_str()].into_iter()).is_some()
+        };
+        assert!(near(63, 63) && near(62, 63));
+        assert!(!near(64, 63) && !near(63, 64));
+    }
+
     #[rstest]
     #[case("cavitys", Some("cavities"))]
     #[case("sprude", Some("sprue"))]

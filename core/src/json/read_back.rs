@@ -254,3 +254,34 @@ impl ReadBack for Fault {
         read
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use serde_json::json;
+
+    use super::*;
+
+    #[derive(Debug, PartialEq)]
+    struct Part {
+        names: Vec<String>,
+        count: u32,
+    }
+
+    read_back_by_fields! { Part, false { names, count, } }
+
+    fn read(value: &Value) -> (Option<Part>, Vec<Fault>) {
+        let mut faults = Vec::new();
+        let part = whole(&Node::root(value), &mut faults);
+        (part, faults)
+    }
+
+    /// A list that a field lacks is empty, and is known all the same: its name is what was meant.
+    #[test]
+    fn what_an_older_version_lacks_is_none() {
+        let part = Part { names: Vec::new(), count: 1 };
+        assert_eq!(read(&json!({ "count": 1 })), (Some(part), Vec::new()));
+        let (part, faults) = read(&json!({ "count": 1, "nams": [] }));
+        assert_eq!((part, faults.len()), (None, 1));
+        assert_eq!((&*faults[0].path, &*faults[0].help), ("/nams", "Did you mean \"names\"?"));
+    }
+}

@@ -419,6 +419,36 @@ mod tests {
         assert!(serde_json::from_value::<Probe>(value).is_err());
     }
 
+    /// What has a fault is not read: without a field, with one that is wrong, or with `ext` that is.
+    #[rstest]
+    #[case(json!({ "name": "x" }))]
+    #[case(json!({ "count": 1, "name": "x", "flags": [1] }))]
+    #[case(json!({ "count": 1, "name": "x", "flags": [1], "ext": {} }))]
+    #[case(json!({ "count": 1, "name": "x", "ext": 1 }))]
+    fn what_has_a_fault_is_not_read(#[case] value: Value) {
+        let mut faults = Vec::new();
+        assert_eq!(Probe::read(&Node::root(&value), &mut faults), None);
+        assert_eq!(faults.len(), 1);
+    }
+
+    #[test]
+    fn each_kind_says_what_it_wants() {
+        fn help<T: Read>(value: Value) -> String {
+            let mut faults = Vec::new();
+            assert!(T::read(&Node::root(&value), &mut faults).is_none());
+            faults.remove(0).help
+        }
+        assert_eq!(help::<Ext>(json!(1)), "Write an object.");
+        assert_eq!(help::<serde_json::Number>(json!("1")), "Write a number.");
+        assert!(help::<crate::softener::Scale>(json!(1)).starts_with("Write one of: "));
+    }
+
+    #[test]
+    fn a_long_text_is_shown_by_its_beginning() {
+        assert_eq!(shortened(&"a".repeat(40)), "a".repeat(40));
+        assert_eq!(shortened(&"a".repeat(41)), format!("{}…", "a".repeat(40)));
+    }
+
     #[test]
     fn nothing_is_not_the_same_as_left_out() {
         let good = json!({ "count": 1, "name": "x" });

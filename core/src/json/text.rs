@@ -172,6 +172,21 @@ mod tests {
     }
 
     #[test]
+    fn a_document_is_as_long_as_it_may_be() {
+        let of = |length: usize| parse(&(" ".repeat(length - 1) + "1"));
+        assert_eq!(of(LONGEST_DOCUMENT), Ok(Value::from(1)));
+        let faults = of(LONGEST_DOCUMENT + 1).expect_err("too long");
+        assert_eq!(faults.iter().next().expect("one").code, "document-too-long");
+    }
+
+    #[test]
+    fn what_json_does_not_have_is_refused() {
+        use serde::de::value::{BytesDeserializer, Error};
+        let refused = value(BytesDeserializer::<Error>::new(b"x")).expect_err("bytes");
+        assert!(refused.to_string().ends_with("expected a JSON value"), "{refused}");
+    }
+
+    #[test]
     fn deep_nesting_is_refused_without_a_crash() {
         let text = "[".repeat(100_000);
         assert!(parse(&text).is_err());

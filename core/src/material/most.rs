@@ -136,6 +136,7 @@ mod tests {
     #[case("3 % of base per 1 cup", "most-dose-shape")]
     #[case("3 tsp per 2 drops", "most-dose-shape")]
     #[case("3 tsp per 0 cup", "most-dose-shape")]
+    #[case("3 min per 1 cup", "most-dose-shape")]
     #[case("3 per 1 cup", "amount-no-unit")]
     fn what_is_none_says_why(#[case] text: &str, #[case] code: &str) {
         let error = text.parse::<MostDose>().unwrap_err();

@@ -599,6 +599,74 @@ mod tests {
     }
 
     #[test]
+    fn a_word_is_met_with_all_that_are_known() {
+        let error = ParameterError::new(Parameter::Form, Problem::UnknownWord(Found::new("x")));
+        let known = Parameter::Form.words().join(", ");
+        assert_eq!(error.help(), std::format!("Known: {known}."));
+        assert_eq!(error.parameter(), Some(Parameter::Form));
+        assert_eq!(Parameter::Form.to_string(), "form");
+        assert_eq!(std::format!("{:?}", Found::new("x\n\u{e9}")), "\"x\u{e9}\"");
+    }
+
+    #[test]
+    fn a_list_of_the_wrong_length_is_looked_at() {
+        let error = ParameterError::new(Parameter::Points, Problem::OutOfRange(1.0));
+        assert_eq!(error.help(), "Check the list.");
+    }
+
+    #[test]
+    fn errors_are_sentences_one_after_the_other() {
+        let mut check = Check::new();
+        check.number(Parameter::Cavities, 0.0).number(Parameter::Voids, 1.5);
+        let text = check.finish().unwrap_err().to_string();
+        let one = sentence(Parameter::Cavities, Problem::OutOfRange(0.0));
+        let other = sentence(Parameter::Voids, Problem::OutOfRange(1.5));
+        assert_eq!(text, std::format!("{one}. {other}"));
+    }
+
+    /// Of a list each element that is wrong, of any other parameter only one error.
+    #[test]
+    fn errors_of_another_calculation_are_kept_once() {
+        let refused = |index: Option<usize>| {
+            let error = Parameter::PartMass.outside(-1.0);
+            Err::<(), _>(ParameterErrors::from(index.map_or(error, |index| error.at(index))))
+        };
+        let mut check = Check::new();
+        for index in [None, None, Some(1), Some(2)] {
+            check.merge_numbers(&refused(index));
+        }
+        let indices: Vec<_> = check.into_errors().0.iter().map(|error| error.index).collect();
+        assert_eq!(indices, [None, Some(1), Some(2)]);
+    }
+
+    /// A number is not compared with one that is wrong by itself.
+    #[test]
+    fn what_is_wrong_is_not_compared() {
+        let relate = |sprue: f64, shot: f64| {
+            let mut check = Check::new();
+            check.number(Parameter::SprueMass, sprue).number(Parameter::ShotMass, shot).relation(
+                (Parameter::SprueMass, sprue),
+                Relation::AtMost,
+                (Parameter::ShotMass, shot),
+            );
+            check.into_errors().0.iter().map(|error| error.parameter).collect::<Vec<_>>()
+        };
+        assert_eq!(relate(1.0, 2.0), []);
+        assert_eq!(relate(2.0, 1.0), [Parameter::SprueMass]);
+        assert_eq!(relate(1.0, -1.0), [Parameter::ShotMass]);
+        assert_eq!(relate(1e300, 1.0), [Parameter::SprueMass]);
+    }
+
+    #[test]
+    fn both_checks_know_whether_anything_is_wrong() {
+        fn found<C: Checking>(mut check: C, si: f64) -> bool {
+            check.number(Parameter::Voids, si).is_clean()
+        }
+        assert!(found(Check::new(), 0.5) && found(Quick::new(), 0.5));
+        assert!(!found(Check::new(), 1.5) && !found(Quick::new(), 1.5));
+    }
+
+    #[test]
     fn an_element_of_a_list_has_its_place() {
         let error = Parameter::PartMass.outside(-0.001).at(2);
         let expected = "entry 3 of the list: the part mass is -1 g; it must be from 0 to 1e15 g";

@@ -146,3 +146,24 @@ impl fmt::Display for Number {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use std::string::ToString;
+
+    use super::*;
+
+    #[rstest]
+    #[case(0.1 + 0.2, "0.3")]
+    #[case(1.234_567_891_23, "1.234567891")]
+    #[case(12_345.678_912_345, "12345.67891")]
+    #[case(0.000_015, "0.000015")]
+    #[case(0.000_009, "9e-6")]
+    #[case(15_000_000.0, "1.5e7")]
+    #[case(9_500_000.0, "9500000")]
+    #[case(0.0, "0")]
+    fn ten_digits_and_no_row_of_zeros(#[case] number: f64, #[case] shown: &str) {
+        assert_eq!(Number(number, PlainUnit::Pure).to_string(), shown);
+    }
+}

@@ -145,3 +145,14 @@ impl PlainUnit {
         camel + self.camel()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::PlainUnit;
+
+    #[test]
+    fn names_in_camel_case() {
+        assert_eq!(PlainUnit::Milliliter.camel_name("cavity_volume"), "cavityVolumeMl");
+        assert_eq!(PlainUnit::None.camel_name("x_of_y"), "xOfY");
+    }
+}

@@ -85,7 +85,7 @@ pub(crate) fn number(x: f64) -> Figure {
 impl fmt::Display for Figure {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let magnitude = libm::floor(libm::log10(libm::fabs(self.value)));
-        let decimals = if magnitude.is_finite() { (3.0 - magnitude).clamp(0.0, 9.0) } else { 0.0 };
+        let decimals = (3.0 - magnitude).clamp(0.0, 9.0);
         let scale = libm::pow(10.0, decimals);
         let scaled = self.value * scale;
         // A number that is short within rounding already (12.5 g kept as 0.0125 kg) is shown as it is.
@@ -122,6 +122,14 @@ mod tests {
         assert_eq!(number(1.23456).at_most().to_string(), "1.234");
         assert_eq!(volume(&Volume::new::<milliliter>(9.5)).at_most().to_string(), "9.5 mL");
         assert_eq!(volume(&Volume::new::<milliliter>(9.5)).at_least().to_string(), "9.5 mL");
+    }
+
+    /// A billionth is rounding, more is not; and less than a billionth is nothing.
+    #[test]
+    fn rounding_moves_no_bound() {
+        assert_eq!(number(1.0 + 0.5e-9).at_least().to_string(), "1");
+        assert_eq!(number(1.0 + 1.5e-9).at_least().to_string(), "1.001");
+        assert_eq!(number(1.2345e-12).to_string(), "0");
     }
 
     #[test]

@@ -98,7 +98,43 @@ mod tests {
     use std::format;
 
     use super::*;
-    use crate::quantity::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Volume};
+    use crate::quantity::{
+        Length, Mass, MassDensity, Pressure, Ratio, ThermodynamicTemperature, Velocity, Volume,
+    };
+
+    struct Cast {
+        length: Length,
+        pressure: Pressure,
+        speed: Velocity,
+        counts: &'static [u32],
+    }
+
+    legible! { Cast { length, pressure, speed, counts } }
+
+    #[test]
+    fn lists_and_other_quantities() {
+        let cast = Cast {
+            length: Length::from_si(0.125),
+            pressure: Pressure::from_si(91_400.0),
+            speed: Velocity::from_si(0.17),
+            counts: &[1, 2],
+        };
+        let shown = "Cast { length: 125 mm, pressure: 91.4 kPa, speed: 17 cm/s, counts: [1, 2] }";
+        assert_eq!(format!("{cast:?}"), shown);
+    }
+
+    #[test]
+    fn twelve_digits_are_kept() {
+        for (value, kept) in [
+            (123_456.789_012_345_6, 123_456.789_012),
+            (1.234_567_890_123_45, 1.234_567_890_12),
+            (12_345_678_901_234.5, 12_345_678_901_235.0),
+            (1.5e-30, 0.0),
+            (0.0, 0.0),
+        ] {
+            assert_eq!(twelve_digits(value), kept);
+        }
+    }
 
     struct Part {
         mass: Mass,

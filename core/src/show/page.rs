@@ -182,6 +182,54 @@ mod tests {
         assert_eq!(cut(text, width), cut_to);
     }
 
+    /// The lines of a page with what `fill` writes.
+    fn lines(fill: impl FnOnce(&mut Page)) -> Vec<String> {
+        let mut page = Page::default();
+        fill(&mut page);
+        page.text.lines().map(String::from).collect()
+    }
+
+    fn letters(count: usize) -> String {
+        "a".repeat(count)
+    }
+
+    #[test]
+    fn words_fill_the_page_and_no_more() {
+        let wrapped = |text: &str| lines(|page| page.wrapped("", text));
+        let of = |counts| wrapped(&words(counts));
+        assert_eq!(of([40, 39]), [words([40, 39])]);
+        assert_eq!(of([40, 40]), [letters(40), letters(40)]);
+        assert_eq!(wrapped(&letters(80)), [letters(80)]);
+        assert_eq!(wrapped(&letters(100)), [letters(80), letters(20)]);
+    }
+
+    /// Two words of so many letters.
+    fn words(counts: [usize; 2]) -> String {
+        counts.map(letters).join(" ")
+    }
+
+    #[test]
+    fn a_word_in_parts() {
+        assert_eq!(pieces("abcde", 2), ["ab", "cd", "e"]);
+        for longest in [0, 1] {
+            assert_eq!(pieces("abc", longest), ["a", "b", "c"]);
+        }
+    }
+
+    #[test]
+    fn ends_have_a_space_between_them() {
+        let ends = |left, right| lines(|page| page.ends(&letters(left), &letters(right)));
+        assert_eq!(ends(40, 39), [words([40, 39])]);
+        assert_eq!(ends(40, 40), [letters(40), std::format!("{}{}", " ".repeat(40), letters(40))]);
+    }
+
+    #[test]
+    fn a_heading_is_as_wide_as_the_page() {
+        let headed = lines(|page| page.headed("POT 1", "9:30", '='));
+        assert_eq!(headed, [std::format!("= POT 1 {} 9:30", "=".repeat(67))]);
+        assert_eq!(headed[0].chars().count(), WIDTH);
+    }
+
     #[test]
     fn one_is_not_many() {
         assert_eq!((counted(1, "shot"), counted(2, "shot")), ("1 shot".into(), "2 shots".into()));

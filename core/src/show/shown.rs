@@ -194,6 +194,14 @@ mod tests {
         again == shown && again.quantity.shown_value().to_bits() == written
     }
 
+    #[test]
+    fn another_unit_is_refused() {
+        let read = |text| serde_json::from_str::<Shown<Mass>>(text);
+        assert!(read(r#"{"text": "12 g", "value": 12.0, "unit": "g"}"#).is_ok());
+        let refused = read(r#"{"text": "12 kg", "value": 12.0, "unit": "kg"}"#).unwrap_err();
+        assert!(std::string::ToString::to_string(&refused).contains("\"g\""), "{refused}");
+    }
+
     proptest! {
         #[test]
         fn a_quantity_is_what_its_document_gives_back(x in 1e-6..1e3_f64) {

@@ -20,7 +20,7 @@ fn or_plain<Q: Showable>(amount: Result<Amount, AmountError>, quantity: Q) -> St
 
 /// A step of one decimal place.
 fn step(denominator: i128, unit: Unit) -> Result<Amount, AmountError> {
-    let value = Rational::new(1, denominator).unwrap_or(Rational::ONE);
+    let value = Rational::new(1, denominator).ok_or(AmountError::ValueOutOfRange { unit })?;
     Amount::new(value, unit)
 }
 
@@ -83,7 +83,7 @@ pub(crate) fn between_marks(level: Volume, step: Volume, system: System) -> Stri
 
 /// `volume` in cups, where it is a fraction of one.
 fn in_cups(volume: Volume, system: System) -> Option<Amount> {
-    let cups = nearest_fraction(volume, Unit::CUP, &[1, 2, 3, 4, 8], system).ok();
+    let cups = nearest_fraction(volume, Unit::CUP, &[3, 8], system).ok();
     cups.filter(|cups| says(cups, volume, system))
 }
 
@@ -147,8 +147,7 @@ pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) ->
     // Rounding must not cost a milliliter that is one exactly.
     let whole = |x: f64| libm::floor(x * (1.0 + 1e-12));
     let milliliters = whole(volume.shown_value());
-    let eighth = Amount::new(Rational::new(1, 8).unwrap_or(Rational::ONE), Unit::CUP);
-    let cups = eighth.ok().and_then(|eighth| {
+    let cups = self::step(8, Unit::CUP).ok().and_then(|eighth| {
         let eighths = whole((volume / eighth.to::<Volume>(system).ok()?).value) as i64;
         let value = Rational::from_int(eighths).checked_mul(eighth.value())?;
         Amount::new(value, Unit::CUP).ok()
@@ -468,6 +467,7 @@ mod tests {
 
     #[rstest]
     #[case(304.567, "304.6 g")]
+    #[case(12.345, "12.3 g")]
     #[case(12.0, "12 g")]
     #[case(9.994, "9.99 g")]
     #[case(9.996, "10 g")]
@@ -485,6 +485,8 @@ mod tests {
     #[case(0.25, 12.75, "12.75 g")] // two digits: its step is a quarter
     #[case(0.05, 12.15, "12.15 g")]
     #[case(0.002, 1.234, "1.234 g")]
+    #[case(0.0001, 1.2345, "1.2345 g")]
+    #[case(1e-7, 1.25, "1.250000 g")] // no more than six digits
     fn readings_have_the_digits_of_the_balance(
         #[case] reads: f64,
         #[case] grams: f64,
@@ -493,12 +495,19 @@ mod tests {
         assert_eq!(balance(g(grams), Some(g(reads))), text);
     }
 
+    #[test]
+    fn a_scale_that_is_not_known_reads_tenths() {
+        assert_eq!(balance(g(12.0), None), "12.0 g");
+    }
+
     #[rstest]
     #[case(CUP / 4.0, "1/4 cup")]
     #[case(CUP / 48.0, "1 tsp")]
     #[case(CUP / 96.0, "1/2 tsp")]
     #[case(1.25, "1.25 mL")] // not 1/4 tsp, which is 1.232 mL, and not 1.3 mL
     #[case(4.9, "4.9 mL")]
+    // 6 21/32 cups; 6 2/3 are 1.6 in 1000 off.
+    #[case(CUP * 6.656_25, "106 1/2 tbsp")]
     fn spoons(#[case] volume: f64, #[case] text: &str) {
         assert_eq!(household(ml(volume), US), text);
     }
@@ -516,6 +525,7 @@ mod tests {
     #[case(CUP / 48.0 * 1.375, "1 3/8 tsp")]
     #[case(CUP / 48.0 * 1.38, "6.802 mL (about 1 + 1/4 + 1/8 tsp, -0.4 %)")]
     #[case(0.05, "0.05 mL")]
+    #[case(CUP * 6.656_25, "106 1/2 tbsp")]
     fn scoops(#[case] volume: f64, #[case] text: &str) {
         assert_eq!(scoop(ml(volume), US).text, text);
     }
@@ -526,6 +536,8 @@ mod tests {
     #[case(575.46, None, System::Metric, "575 mL (2 1/4 cup)")]
     #[case(54.99, None, US, "54 mL (1/8 cup)")]
     #[case(20.0, None, US, "20 mL")]
+    #[case(575.0 * (1.0 - 0.5e-12), None, System::Metric, "575 mL (2 1/4 cup)")]
+    #[case(575.0 * (1.0 - 1.5e-12), None, System::Metric, "574 mL (2 1/4 cup)")]
     #[case(CUP * 2.0, None, US, "2 cup (473 mL)")]
     #[case(CUP * 1.75, Some(CUP / 4.0), US, "1 3/4 cup")]
     #[case(500.0, Some(250.0), System::Metric, "2 cup")]
@@ -546,6 +558,8 @@ mod tests {
     #[case(250.0, 50.0, System::Metric, "250 mL")]
     #[case(250.0, 125.0, System::Metric, "1 cup")]
     #[case(500.0, 25.0, US, "500 mL")]
+    #[case(CUP * 1.0005, CUP / 4.0, US, "1 cup")]
+    #[case(CUP * 1.0015, CUP / 4.0, US, "236.9 mL")]
     fn marks_are_those_of_the_cup(
         #[case] volume: f64,
         #[case] step: f64,
@@ -579,6 +593,8 @@ mod tests {
         assert_eq!(volume(ml(305.0), System::Metric).on_both_scales(), "305 mL (1 1/4 cup)");
         assert_eq!(volume(ml(40.0), US).on_both_scales(), "40 mL (1/8 cup)");
         assert_eq!(volume(ml(3.0), US).on_both_scales(), "3 mL");
+        // To the nearest eighth, although a third is nearer.
+        assert_eq!(volume(ml(CUP / 3.0), US).on_both_scales(), "79 mL (3/8 cup)");
         assert_eq!(density(MassDensity::from_si(1042.58)).text, "1.043 g/mL");
     }
 
@@ -601,5 +617,74 @@ mod tests {
         assert_eq!(speed(Velocity::from_si(0.2162)).text, "22 cm/s");
         assert_eq!(minutes(Time::from_si(742.0)).text, "12.4 min");
         assert_eq!(salinity(Ratio::from(0.035)).text, "35 g/kg");
+    }
+    /// A bound in eighths of a cup (29.57 mL) is never below what it bounds.
+    #[rstest]
+    #[case(30.0, "1/4 cup (59 mL)")]
+    #[case(29.0, "1/8 cup (30 mL)")]
+    #[case(CUP, "1 cup (237 mL)")]
+    fn lower_bounds_in_cups(#[case] bound: f64, #[case] text: &str) {
+        assert_eq!(at_least_by_cup(ml(bound), US), text);
+    }
+
+    #[rstest]
+    #[case(4.99, "all the time")]
+    #[case(5.0, "5 s")]
+    #[case(5.0 * (1.0 - 0.5e-12), "5 s")]
+    #[case(5.0 * (1.0 - 1.5e-12), "all the time")]
+    #[case(49.9, "45 s")]
+    #[case(128.0, "2 min 5 s")]
+    fn a_timer_is_never_late(#[case] seconds: f64, #[case] text: &str) {
+        assert_eq!(at_most_five_seconds(Time::from_si(seconds)).text, text);
+    }
+
+    #[rstest]
+    #[case(35.0, "35 min")]
+    #[case(59.4, "59 min")]
+    #[case(59.6, "1 h 0 min")]
+    #[case(160.0, "2 h 40 min")]
+    fn times_of_a_day(#[case] minutes: f64, #[case] text: &str) {
+        assert_eq!(hours(Time::from_si(60.0 * minutes)).text, text);
+    }
+
+    #[test]
+    fn each_kind_has_its_digits() {
+        assert_eq!(milliliters(ml(1.2346)).text, "1.23 mL");
+        assert_eq!(seconds_per_foot(Velocity::from_si(0.1)).text, "3 s");
+        assert_eq!(speed_figure(Velocity::from_si(0.2162)), "22");
+        assert_eq!(factor(Ratio::from(1.2346)).text, "1.23");
+    }
+
+    #[cfg(feature = "document")]
+    #[test]
+    fn each_kind_of_a_record_has_its_digits() {
+        use crate::quantity::{DynamicViscosity, Power, TemperatureInterval};
+        assert_eq!(viscosity(DynamicViscosity::from_si(0.1234)).text, "0.12 Pa.s");
+        assert_eq!(interval(TemperatureInterval::from_si(1.2346)).text, "1.2 K");
+        assert_eq!(power(Power::from_si(654.3)).text, "654 W");
+        assert_eq!(seconds(Time::from_si(12.346)).text, "12.3 s");
+        assert_eq!(fine_percent(Ratio::from(0.012_345_67)).text, "1.235 %");
+    }
+
+    /// Two digits of the uncertainty, and the value to the same place.
+    #[rstest]
+    #[case(0.044, 0.0012, "0.0440 g ± 0.0012")]
+    #[case(1234.5, 123.0, "1234 g ± 123")]
+    #[case(12.5, 0.0, "12.500000 g")]
+    #[case(1.0, 1.2e-11, "1.000000000 g ± 0.000000000")]
+    fn a_value_is_as_long_as_its_uncertainty(
+        #[case] value: f64,
+        #[case] uncertainty: f64,
+        #[case] both: &str,
+    ) {
+        assert_eq!(uncertain(g(value), g(uncertainty)).both, both);
+    }
+
+    #[test]
+    fn an_uncertainty_is_never_shown_as_nothing() {
+        assert_eq!(unsure_mass(g(0.001_23)).text, "0.001 g");
+        assert_eq!(unsure_mass(g(0.0)).text, "0 g");
+        assert_eq!(unsure_mass(g(0.123)).text, "0.12 g");
+        assert_eq!(unsure_density(MassDensity::from_si(0.000_45)).text, "0.0000005 g/mL");
     }
 }

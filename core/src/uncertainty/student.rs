@@ -117,6 +117,8 @@ mod tests {
         assert_eq!(cut, coverage_factor(level, Some(16.0)).unwrap());
         let rounded = coverage_factor(level, Some(16.0 - 1e-13)).unwrap();
         assert_eq!(cut, rounded);
+        let short = coverage_factor(level, Some(16.0 * (1.0 - 1.5e-12))).unwrap();
+        assert_eq!(short, coverage_factor(level, Some(15.0)).unwrap());
     }
 
     proptest! {
