@@ -154,8 +154,7 @@ fn what_cannot_be_is_refused(#[case] request: Value, #[case] code: &str, #[case]
 #[test]
 fn plans_of_changed_days_are_right() {
     let starter = json(STARTER);
-    let mut runner =
-        TestRunner::new(Config { cases: 80, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: 80, ..Config::with_source_file(file!()) });
     let days = (documents(), 0.0_f64..1.0, 0_u8..4, 1_u32..20);
     let result = runner.run(&days, |(documents, part, what, pieces)| {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());

@@ -127,8 +127,7 @@ fn ticks_say_what_is_done_as_numbers_do() {
 #[test]
 fn the_rest_of_random_days_is_as_planned() {
     let starter = json(STARTER);
-    let mut runner =
-        TestRunner::new(Config { cases: 80, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: 80, ..Config::with_source_file(file!()) });
     let days = (documents(), 0.0_f64..1.0);
     let result = runner.run(&days, |(documents, part)| {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());

@@ -114,8 +114,7 @@ fn the_demo_day_costs_what_plain_arithmetic_says() {
 fn random_days_cost_what_plain_arithmetic_says() {
     const DAYS: u32 = 100;
     let lines_compared = Cell::new(0);
-    let mut runner =
-        TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: DAYS, ..Config::with_source_file(file!()) });
     let result = runner.run(&documents(), |mut documents| {
         let costing = priced(&mut documents.book);
         if let Ok(made) = plan(&documents.book.to_string(), &documents.orders.to_string()) {

@@ -33,8 +33,7 @@ fn no_small_day_has_a_plan_with_fewer_pots_than_it_says() {
     const DAYS: u32 = 1500;
     let starter = json(STARTER);
     let (least, compared) = (Cell::new(0), Cell::new(0));
-    let mut runner =
-        TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: DAYS, ..Config::with_source_file(file!()) });
     let result = runner.run(&small_days(), |Documents { book, orders }| {
         let fewest = fewest_pots(&book, &orders, &starter);
         let plan = match (made(&book, &orders), fewest) {
@@ -416,8 +415,7 @@ fn a_batch_and_a_plan_agree_on_film_and_heel() {
 #[test]
 fn fresh_base_takes_no_more_pots_on_larger_days() {
     const DAYS: u32 = 60;
-    let mut runner =
-        TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: DAYS, ..Config::with_source_file(file!()) });
     let result = runner.run(&documents(), |Documents { mut book, orders }| {
         book["limits"]["fresh_base"] = false.into();
         let Ok(without) = made(&book, &orders) else { return Ok(()) };

@@ -16,8 +16,7 @@ fn random_days_are_right() {
     let starter = json(STARTER);
     let planned = Cell::new(0);
     let refused: std::cell::RefCell<BTreeMap<String, u32>> = std::cell::RefCell::default();
-    let mut runner =
-        TestRunner::new(Config { cases: DAYS, failure_persistence: None, ..Config::default() });
+    let mut runner = TestRunner::new(Config { cases: DAYS, ..Config::with_source_file(file!()) });
     let result = runner.run(&documents(), |documents| {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());
         match plan(&book, &orders) {

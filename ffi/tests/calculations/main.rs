@@ -167,8 +167,8 @@ fn outside(range: Range) -> [f64; 3] {
     [below, above, f64::NAN]
 }
 
-fn quiet(cases: u32) -> ProptestConfig {
-    ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
+fn cases(cases: u32) -> ProptestConfig {
+    ProptestConfig { cases, ..ProptestConfig::with_source_file(file!()) }
 }
 
 /// Owned arguments, for proptest.
@@ -285,7 +285,7 @@ fn any_arguments(calculation: &Calculation) -> BoxedStrategy<Vec<Given>> {
 /// Random arguments, legal and not: the export answers as the table does, to the bit, and has the same faults.
 #[test]
 fn any_arguments_are_answered_as_by_the_table() {
-    let mut runner = TestRunner::new(quiet(CASES));
+    let mut runner = TestRunner::new(cases(CASES));
     for (name, call) in calls::CALLS {
         let calculation = table::find(name).unwrap();
         let mut answered = 0;
@@ -369,7 +369,7 @@ fn place_of(words: &[&str], value: &Value) -> f64 {
 #[test]
 fn every_row_is_the_scalar_call() {
     let strides = prop::sample::select(vec![8_isize, 8, 11, 24, -8, -13]);
-    let mut runner = TestRunner::new(quiet(40));
+    let mut runner = TestRunner::new(cases(40));
     for (name, columnar) in calls::COLUMNS {
         let calculation = table::find(name).unwrap();
         let (_, call) = calls::CALLS.iter().find(|(other, _)| other == name).unwrap();
