@@ -9,6 +9,12 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::refused::Refused;
 
+#[wasm_bindgen(raw_module = "../src/stop.js")]
+extern "C" {
+    /// Whether the caller stops the plan.
+    fn stopped() -> bool;
+}
+
 /// Does the calculation of a request.
 ///
 /// # Errors
@@ -42,12 +48,12 @@ impl Book {
         answer(request, (&self.0).into())
     }
 
-    /// Plans a day within a budget.
+    /// Plans a day within a budget, and asks whether to stop.
     ///
     /// # Errors
-    /// All faults of the budget, or of the orders, or of the plan.
+    /// All faults of the budget, or of the orders, or of the plan; it takes more than its budget, or was stopped.
     pub fn open(&self, orders: &str, budget: &str) -> Result<Plan, Refused> {
-        let budget = BudgetEntry::from_text(budget).map_err(all)?.budget();
+        let budget = BudgetEntry::from_text(budget).map_err(all)?.budget().stop_if(&stopped);
         self.0.open_plan_text_within(orders, &budget).map(Plan).map_err(all)
     }
 }

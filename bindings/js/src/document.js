@@ -1,6 +1,7 @@
 import { refuse } from './error.js'
 import { instance } from './whole-module.js'
 import { jsonText } from './json.js'
+import { stoppable } from './stop.js'
 
 /** Does the calculation of a request: an object, or its JSON text. */
 export function calculate(request) {
@@ -39,23 +40,27 @@ export class Book extends Open {
   }
 
   /** The plan of a day within a budget, open for requests. */
-  open(orders, budget = {}) {
-    return new Plan(held(this).open(jsonText(orders), jsonText(budget)))
+  open(orders, budget = {}, stop = undefined) {
+    if (stop !== undefined && typeof stop !== 'function') {
+      refuse('wrong-type', '/stop', 'stop is not a function.', 'Pass a function that returns true to stop the plan.')
+    }
+    const parameters = [jsonText(orders), jsonText(budget)]
+    return new Plan(stoppable(stop, () => held(this).open(...parameters)))
   }
 
   /** The plan of a day. */
-  plan(orders, budget) {
-    return once(this.open(orders, budget), (plan) => plan.document())
+  plan(orders, budget, stop) {
+    return once(this.open(orders, budget, stop), (plan) => plan.document())
   }
 
   /** The bench sheet of a day, as text. */
-  sheet(orders, budget) {
-    return once(this.open(orders, budget), (plan) => plan.sheet())
+  sheet(orders, budget, stop) {
+    return once(this.open(orders, budget, stop), (plan) => plan.sheet())
   }
 
   /** The notes to a day's plan, as text. */
-  notes(orders, budget) {
-    return once(this.open(orders, budget), (plan) => plan.notes())
+  notes(orders, budget, stop) {
+    return once(this.open(orders, budget, stop), (plan) => plan.notes())
   }
 }
 

@@ -121,6 +121,34 @@ describe('what is open', () => {
     }
   })
 
+  test('a plan is stopped', () => {
+    const shop = new Book(book)
+    const long = structuredClone(orders)
+    long.lines[0].pieces = 100_000
+    let asked = 0
+    for (const call of ['open', 'plan', 'sheet', 'notes']) {
+      asked = 0
+      const error = refused(() => shop[call](long, { pots: 20_000 }, () => ++asked === 3))
+      assert.deepEqual([error.code, asked], ['plan-stopped', 3])
+    }
+    // What it throws comes out, and the next plan is not asked about.
+    const own = new RangeError('late')
+    const failing = () => {
+      throw own
+    }
+    assert.throws(
+      () => shop.plan(long, {}, failing),
+      (error) => error === own,
+    )
+    assert.deepEqual(shop.plan(orders), shop.plan(orders, {}, failing))
+    // It may use the module, and plan.
+    const nested = () => ++asked > 5 || shop.sheet(orders, {}, failing) === ''
+    asked = 0
+    assert.equal(refused(() => shop.plan(long, {}, nested)).code, 'plan-stopped')
+    assert.equal(asked, 6)
+    assert.equal(refused(() => shop.plan(orders, {}, 5)).path, '/stop')
+  })
+
   test('a plan answers with its book, also when that was freed', () => {
     const shop = new Book(book)
     const plan = shop.open(orders)

@@ -59,7 +59,7 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
     const mass: number = shop.request({ calculate: 'formula', formulas: ['body'] }).mass.value
     using open: Plan = shop.open(orders, { pots: 200 })
     const budget: PlanBudget = { pots: 200, thousand_steps: 1000 }
-    console.log(shop.plan(orders, budget).pots.length)
+    console.log(shop.plan(orders, budget, () => performance.now() > 5000).pots.length)
     using again = Plan.from(open.document())
     const day: string | null | undefined = again.request({
       calculate: 'record',

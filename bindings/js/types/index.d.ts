@@ -16,12 +16,16 @@ export function calculate<C extends Calculation>(request: Requests[C] & { calcul
 /** The same from JSON text, in which duplicate keys are found too. */
 export function calculate(request: string): Responses[Calculation]
 
-/**
- * What a plan may take: `{ pots: 200, thousand_steps: 1000 }`. A plan that takes more is refused (`budget-pots`, `budget-work`).
- * While the module plans, its thread does nothing else, so nothing on it can stop the plan: bound it by a budget, or plan in a
- * worker and terminate that.
- */
+/** What a plan may take: `{ pots: 200, thousand_steps: 1000 }`. A plan that takes more is refused (`budget-pots`, `budget-work`). */
 export type PlanBudget = NonNullable<Requests['plan']['budget']>
+
+/**
+ * Called about every millisecond of planning; the plan ends with `plan-stopped` when it returns true, and with what it throws. A
+ * short plan is finished without a call. While the module plans, its thread does nothing else: no timer, no signal and no click
+ * arrives. Look at the clock, `() => performance.now() > late`, or from a worker at shared memory,
+ * `() => Atomics.load(flags, 0) === 1`. It must not free the book.
+ */
+export type Stop = () => boolean
 
 /** A shop's book, read once for many plans and requests. It uses memory until it is freed. */
 export class Book {
@@ -41,23 +45,23 @@ export class Book {
    * The plan of a day, open for requests. Free it.
    * @throws {PourwrightError} with all faults of the budget, the orders or the plan
    */
-  open(orders: OrdersDocument | string, budget?: PlanBudget): Plan
+  open(orders: OrdersDocument | string, budget?: PlanBudget, stop?: Stop): Plan
   /**
    * The plan of a day as data, as the request `plan` gives it.
    * @throws {PourwrightError} with all faults of the budget, the orders or the plan
    */
-  plan(orders: OrdersDocument | string, budget?: PlanBudget): PlanDocument
+  plan(orders: OrdersDocument | string, budget?: PlanBudget, stop?: Stop): PlanDocument
   /**
    * The bench sheet of a day: text, at most 80 columns wide.
    * @throws {PourwrightError} with all faults of the budget, the orders or the plan
    */
-  sheet(orders: OrdersDocument | string, budget?: PlanBudget): string
+  sheet(orders: OrdersDocument | string, budget?: PlanBudget, stop?: Stop): string
   /**
    * The notes to a day's plan: other ways to measure, uncertainties, sink rates, costs, why there are not fewer pots, what was
    * assumed. Text, at most 80 columns wide.
    * @throws {PourwrightError} with all faults of the budget, the orders or the plan
    */
-  notes(orders: OrdersDocument | string, budget?: PlanBudget): string
+  notes(orders: OrdersDocument | string, budget?: PlanBudget, stop?: Stop): string
   /** Frees the memory; the book cannot be used any more. Its plans can. */
   free(): void
   [Symbol.dispose](): void
