@@ -11,12 +11,15 @@ use super::super::*;
 use crate::fault::Diagnose;
 use crate::parameter::ParameterErrors;
 
+/// Results by name.
+type Named = Vec<(&'static str, Value)>;
+
 /// What is asked of the example of the calculation `name` with these parameters changed: its results, or each reason with
 /// its path.
 fn call(
     name: &str,
     changes: &[(&str, Argument<'_>)],
-) -> Result<Vec<(&'static str, Value)>, Vec<(String, &'static str)>> {
+) -> Result<Named, Vec<(String, &'static str)>> {
     let calculation = find(name).unwrap();
     let example = calculation.example();
     let mut arguments: Vec<Argument<'_>> = example.arguments.clone();
