@@ -190,5 +190,5 @@ pub use uom;
 
 /// The Rust examples of the README, kept compiling.
 #[cfg(all(doctest, feature = "document"))]
-#[doc = include_str!("../../README.md")]
+#[doc = include_str!("../README.md")]
 struct Readme;

@@ -7,3 +7,8 @@ pub mod generate;
 pub mod oracle;
 pub mod reference;
 pub mod small;
+
+/// The Rust examples of the repository's README, kept compiling.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+struct Readme;

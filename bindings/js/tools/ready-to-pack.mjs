@@ -7,6 +7,6 @@ if (!modules.every((module) => existsSync(new URL(module, root)))) {
   console.error('Build the WebAssembly modules first: wasm/build, from the root of the repository.')
   process.exit(1)
 }
-for (const license of ['LICENSE-APACHE', 'LICENSE-MIT']) {
+for (const license of ['LICENSE-APACHE', 'LICENSE-MIT', 'THIRD-PARTY.md']) {
   copyFileSync(new URL(`../../${license}`, root), new URL(license, root))
 }

@@ -11,6 +11,7 @@ mod document;
 mod owed;
 mod pot;
 
+use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::sync::Arc;
@@ -30,7 +31,8 @@ use crate::fault::{Fault, Faults};
 use crate::json::Named;
 use crate::json::path::Path::{self, At};
 use crate::json::reader::{Count, Name};
-use crate::plan::{Plan, StepItem};
+use crate::plan::day::Day;
+use crate::plan::{Plan, StepItem, older};
 use crate::quantity::{Measurable, Volume};
 use crate::show::Note;
 use crate::show::page::counted;
@@ -66,8 +68,9 @@ pub(crate) fn go_on(
             help: "Store plans whole, with \"made_from\"; or plan the orders again.".into(),
         }));
     };
+    let plan = complete(&before.plan, made_from, book.ready())?;
     let mut resolver = Resolver::new(book.ready().system);
-    let noon = Noon::read(book.ready(), &before.plan, made_from, now, &mut resolver);
+    let noon = Noon::read(book.ready(), &plan, made_from, now, &mut resolver);
     let noon = resolver.finish(noon)?;
     let book = noon.book_now(book)?;
     let orders = noon.orders();
@@ -76,6 +79,30 @@ pub(crate) fn go_on(
         false => Some(book.plan(orders)?),
     };
     Ok(noon.gone_on(plan))
+}
+
+/// The plan, with what lines and shots belong to also if an older version stored it, which left that out.
+fn complete<'a>(
+    plan: &'a Plan,
+    made_from: &MadeFrom,
+    book: &Book,
+) -> Result<Cow<'a, Plan>, Faults> {
+    if older::is_complete(plan) {
+        return Ok(Cow::Borrowed(plan));
+    }
+    let day = Day::resolve(&made_from.orders, book);
+    let day = day.map_err(|faults| faults.below("/plan/made_from/orders"))?;
+    let mut plan = plan.clone();
+    older::complete(&mut plan, book, &day);
+    if !older::is_complete(&plan) {
+        return Err(Faults::from(Fault {
+            code: code!("missing-field").into(),
+            path: "/plan/pots".into(),
+            message: "An older version stored this plan without the order lines that its shots are for, and its orders do not show them.".into(),
+            help: "Go on with the book and the plan as they were stored; or plan what is still owed again.".into(),
+        }));
+    }
+    Ok(Cow::Owned(plan))
 }
 
 /// The day as it is.

@@ -47,8 +47,9 @@ impl Owed {
             counted: Vec::new(),
         };
         let mut left: Vec<u32> = before.lines.iter().map(|line| line.pieces).collect();
+        let by_kind = before.lines.iter().zip(0..);
         let mut by_kind: Vec<(u32, usize)> =
-            before.lines.iter().map(|line| line.pooled_with).zip(0..).collect();
+            by_kind.filter_map(|(line, at)| Some((line.pooled_with?, at))).collect();
         by_kind.sort_unstable();
         let still = shots_left(before.lines.len(), pots);
         for kind in by_kind.chunk_by(|a, b| a.0 == b.0) {
@@ -62,7 +63,7 @@ impl Owed {
         for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
             let makes = left > 0 && !is_broken(&line.mold);
             if makes {
-                owed.places.push((line.pooled_with, owed.lines.len()));
+                owed.places.extend(line.pooled_with.map(|first| (first, owed.lines.len())));
                 owed.lines.push((Some(number), rest_of(written, line, left)));
             } else if left > 0 {
                 owed.not_made.push(NotMade {
@@ -185,9 +186,10 @@ fn shots_left(lines: usize, pots: &[PotNow<'_>]) -> Vec<Vec<u32>> {
         let draws =
             stages.iter().zip(&pot.shot).flat_map(|(stage, shot)| stage.draws.iter().zip(shot));
         for (draw, shot) in draws {
-            let line = (draw.line as usize).checked_sub(1).and_then(|line| left.get_mut(line));
+            let (Some(line), Some(layer)) = (draw.line, draw.layer) else { continue };
+            let line = (line as usize).checked_sub(1).and_then(|line| left.get_mut(line));
             let Some(layers) = line else { continue };
-            let layer = (draw.layer as usize).saturating_sub(1);
+            let layer = (layer as usize).saturating_sub(1);
             if layers.len() <= layer {
                 layers.resize(layer.saturating_add(1), 0);
             }

@@ -452,8 +452,8 @@ impl<'a> PotNow<'a> {
         for (stage, shot) in pot.stages.iter().zip(&self.shot) {
             for (draw, shot) in stage.draws.iter().zip(shot) {
                 let shots = draw.shots.saturating_sub(*shot);
-                if shots > 0 {
-                    left.push(LeftDraw { line: draw.line, layer: draw.layer, shots });
+                if let (Some(line), Some(layer), 1..) = (draw.line, draw.layer, shots) {
+                    left.push(LeftDraw { line, layer, shots });
                 }
             }
         }

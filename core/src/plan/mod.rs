@@ -19,6 +19,7 @@ pub mod leftover;
 mod linear;
 mod make;
 pub mod mispour;
+pub(crate) mod older;
 mod one_or_more;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod order;
@@ -166,8 +167,9 @@ part! {
         pub pack_of: Option<u32>,
         /// The pots it is shot from.
         pub pots: Vec<String>,
-        /// The first order line for the same pieces, counted from 1; shots are for all of them.
-        pub pooled_with: u32,
+        /// The first order line for the same pieces, counted from 1; shots are for all of them. None in a plan that was stored
+        /// before this was in it.
+        pub pooled_with: Option<u32>,
         /// Mass of a piece.
         pub piece: Shown<Mass>,
         /// How a piece sinks, if the book states a water.
@@ -385,10 +387,10 @@ part! {
     needed
     /// Shots into one mold at one stage.
     pub struct Draw {
-        /// The first of the order lines that it is for, counted from 1.
-        pub line: u32,
-        /// Which layer of their pieces it makes, counted from 1.
-        pub layer: u32,
+        /// The first of the order lines that it is for, counted from 1. None in a plan that was stored before this was in it.
+        pub line: Option<u32>,
+        /// Which layer of their pieces it makes, counted from 1; none as with `line`.
+        pub layer: Option<u32>,
         /// The mold.
         pub mold: String,
         /// The layer's share of the cavity, below 1 in a laminated piece.

@@ -25,7 +25,9 @@ class Conversion:
 
     def __init__(self, unit: str, to: str, *, measures: Measures = "us-customary") -> None:
         """Prepares the conversion; arguments and errors are those of :func:`convert_number`."""
-        self.unit, self.to, self.measures = unit, to, measures
+        self.unit: str = unit
+        self.to: str = to
+        self.measures: Measures = measures
         self._prepared: Any = ffi.new("pour_conversion *")
         chosen = word(MEASURES_WORDS, "measures", measures)
         checked(lib.pour_conversion_between, c_text("unit", unit), c_text("to", to), chosen, self._prepared)

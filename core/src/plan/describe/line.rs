@@ -68,7 +68,7 @@ impl Workshop<'_> {
             packs: line.packs.map(|(packs, _)| packs),
             pack_of: line.packs.map(|(_, each)| each),
             pots: pots.into_iter().map(|pot| layout.letter(pot).into()).collect(),
-            pooled_with: of.batch.first_line(),
+            pooled_with: Some(of.batch.first_line()),
             piece: text::mass(of.piece(cavities)),
             sinks: self.sinks(of_batch, of, draws),
             promised: line.promised.clone(),

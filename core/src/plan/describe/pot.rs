@@ -128,8 +128,8 @@ impl Workshop<'_> {
         let layer = draw.layer;
         let pieces = draw.pieces.iter().map(|pieces| self.describe_pieces(draw, pieces));
         Draw {
-            line: draw.of.batch.first_line(),
-            layer: u32::try_from(layer.number.saturating_add(1)).unwrap_or(u32::MAX),
+            line: Some(draw.of.batch.first_line()),
+            layer: Some(u32::try_from(layer.number.saturating_add(1)).unwrap_or(u32::MAX)),
             mold: draw.of.batch.mold.name.clone(),
             share: text::percent(Ratio::from(layer.share)),
             together_with: letters(layout, &draw.with),
