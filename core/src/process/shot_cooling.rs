@@ -222,6 +222,13 @@ impl Section {
         }
     }
 
+    /// How slowly its center cools: r²/ζ², the time for a factor of e times the diffusivity.
+    #[cfg(feature = "document")]
+    pub(crate) fn slowness(self) -> f64 {
+        let (radius, zeta, _) = self.terms(Point::Center);
+        radius * radius / zeta
+    }
+
     /// Half the diameter or thickness, in m; ζ² of the series' first term; its C.
     fn terms(self, point: Point) -> (f64, f64, f64) {
         let pi = PI * PI;

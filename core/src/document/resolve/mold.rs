@@ -156,15 +156,15 @@ impl Resolver {
         }
     }
 
-    /// The thickest of a mold's bodies.
+    /// That of a mold's bodies that cools most slowly: a ball cools faster than a rod that is as thick.
     fn section_of_bodies(&mut self, path: &Path<'_>, mold: &Mold) -> Option<Section> {
         let bodies = mold.cavities.iter().filter_map(|cavities| cavities.body);
         let sections = bodies.map(|body| match body.shape {
-            Shape::Stick { diameter, .. } => (diameter, Section::Rod { diameter }),
-            Shape::Ball { diameter } => (diameter, Section::Ball { diameter }),
+            Shape::Stick { diameter, .. } => Section::Rod { diameter },
+            Shape::Ball { diameter } => Section::Ball { diameter },
         });
-        let thickest = sections.reduce(|a, b| if b.0 > a.0 { b } else { a });
-        if thickest.is_none() {
+        let slowest = sections.reduce(|a, b| if b.slowness() > a.slowness() { b } else { a });
+        if slowest.is_none() {
             self.fault(
                 code!("section-not-known"),
                 path,
@@ -172,7 +172,7 @@ impl Resolver {
                 &"Give their \"section\": { \"rod\": \"10 mm\" }, or their \"body\".",
             );
         }
-        thickest.map(|(_, section)| section)
+        slowest
     }
 
     /// So much air as no sound piece holds is mostly the share of bad pieces.
