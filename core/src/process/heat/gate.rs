@@ -339,7 +339,7 @@ impl Oven {
 pub(super) fn enough(mass: Mass, would_do: impl Fn(Mass) -> bool) -> Option<Mass> {
     let (mut low, mut high) = (mass, mass * 2.0);
     while !would_do(high) {
-        if high > mass * 64.0 {
+        if high >= mass * 64.0 {
             return None;
         }
         (low, high) = (high, high * 2.0);

@@ -517,6 +517,7 @@ fn an_aim_is_in_its_window_and_below_its_top() {
 #[case(1.5, Some(1.5))] // 2, 1.5, 1.25 no, 1.375 no, 1.4375 no, 1.46875 no, 1.484375 no, 1.4921875 no
 #[case(4.6, Some(4.625))] // 8, 6, 5, 4.5 no, 4.75, 4.625, 4.5625 no, 4.59375 no
 #[case(64.0, Some(64.0))]
+#[case(65.0, None)]
 fn the_mass_that_would_do(#[case] least: f64, #[case] found: Option<f64>) {
     let one = Mass::new::<gram>(1.0);
     let enough = enough(one, |mass| mass >= one * least);
