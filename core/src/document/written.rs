@@ -510,6 +510,8 @@ mod tests {
     use rstest::rstest;
     use serde_json::json;
 
+    use std::string::ToString;
+
     use super::*;
     use crate::json::reader::read_value;
     use crate::quantity::{Mass, MassDensity, Pressure, Volume};
@@ -525,6 +527,7 @@ mod tests {
     #[case("3", None)]
     #[case("% 3", None)]
     #[case("NaN %", None)]
+    #[case("1a %", None)]
     #[case("3 % of base", None)]
     fn a_share_is_a_per_cent(#[case] text: &str, #[case] share: Option<f64>) {
         let read = read_value::<Percent>(&json!(text)).ok();
@@ -578,6 +581,38 @@ mod tests {
         }
         let by_serde = serde_json::from_value::<Written<Mass>>(value).ok();
         assert_eq!(by_serde, read.ok());
+    }
+
+    /// Below sea level as a text and in parts; zero is not below it.
+    #[rstest]
+    #[case(json!("-86 m"), -86.0)]
+    #[case(json!("−86 m"), -86.0)]
+    #[case(json!({ "value": -86, "unit": "m" }), -86.0)]
+    #[case(json!({ "value": 86, "unit": "m" }), 86.0)]
+    #[case(json!({ "value": 0, "unit": "m" }), 0.0)]
+    #[case(json!({ "value": 0.5, "unit": "m" }), 0.5)]
+    #[case(json!("86 m"), 86.0)]
+    fn a_height_may_be_below_the_sea(#[case] value: Value, #[case] meters: f64) {
+        let altitude: Altitude = read_value(&value).unwrap();
+        assert_eq!(altitude.to(System::Metric).unwrap().si(), meters);
+        let shown = altitude.to_string();
+        assert_eq!(shown.starts_with('-'), meters < 0.0, "{shown}");
+        assert_eq!(read_value::<Altitude>(&json!(shown)).unwrap().to_string(), shown);
+    }
+
+    #[test]
+    fn a_share_of_any_size() {
+        let read = |text: &str| read_value::<Share>(&json!(text));
+        assert_eq!(read("150 %").unwrap().to_string(), "150 %");
+        // Too long for exact numbers once it is a hundred times as much.
+        let long = read("12345678901234567890123456789012345678 %").unwrap();
+        let shown: f64 = long.to_string().strip_suffix(" %").unwrap().parse().unwrap();
+        assert!((shown / 1.234_567_890_123_456_8e37 - 1.0).abs() < 1e-15);
+        let faults = read_value::<Share>(&json!(3)).unwrap_err();
+        let help = &faults.iter().next().unwrap().help;
+        assert_eq!(help, "Write a share in double quotes, such as \"3 %\".");
+        let faults = read_value::<f64>(&json!("3")).unwrap_err();
+        assert_eq!(faults.iter().next().unwrap().help, "Write a number.");
     }
 
     #[test]

@@ -157,6 +157,9 @@ mod tests {
     // A flake of metal, and hollow beads: not what could be borrowed.
     #[case(json!({ "kind": "flake", "as_scooped": "1.5 g/mL" }), &[])]
     #[case(json!({ "kind": "flake", "density": "0.3 g/mL" }), &[])]
+    // As heavy as what is lent is not heavier.
+    #[case(json!({ "kind": "flake", "density": "0.6 g/mL" }), &[Property::AsScooped])]
+    #[case(json!({ "kind": "flake", "as_scooped": "1.39 g/mL" }), &[Property::Density])]
     // A dry pigment; and what is of no kind.
     #[case(json!({ "kind": "colorant", "as_scooped": "0.5 g/mL" }), &[])]
     #[case(json!({ "kind": "other" }), &[])]

@@ -123,6 +123,16 @@ mod tests {
         }
     }
 
+    #[test]
+    fn what_costing_takes_if_it_says_nothing() {
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        book["costing"] =
+            json!({ "packing": [{ "name": "bag", "price": "9.00 USD per 100 pieces" }] });
+        let costing = book_from_text(&book.to_string()).unwrap().costing.unwrap();
+        // One of each a pack, and left-overs that are worth nothing.
+        assert_eq!((costing.packing[0].per_pack, costing.left_over_worth.value), (1, 0.0));
+    }
+
     #[rstest]
     #[case(json!({}), &[])]
     #[case(json!({ "rate": "18.00 USD per 1 h", "per_shot": "40 s", "margin": "40 %" }), &[])]

@@ -8,11 +8,16 @@ use rstest::rstest;
 use serde_json::{Value, json};
 
 use crate::book::Book;
+use crate::codes::code;
 use crate::document::BookDocument;
+use crate::document::resolve::Resolver;
 use crate::document::small::BOOK;
 use crate::fault::Faults;
+use crate::json::path::Path;
+use crate::parameter::Parameter;
 use crate::process::heat::Load;
-use crate::quantity::{HeatCapacity, Mass, Measurable, SpecificHeatCapacity};
+use crate::process::shot_cooling::Section;
+use crate::quantity::{HeatCapacity, Mass, Measurable, SpecificHeatCapacity, System};
 
 fn read(book: &Value) -> Result<Book, Faults> {
     BookDocument::from_text(&book.to_string()).and_then(|document| Book::try_from(&document))
@@ -27,6 +32,9 @@ fn places(faults: &Faults) -> Vec<(String, String)> {
 #[case("/materials/salt/as_scooped", json!("2.9 g/mL"), "/materials/salt/as_scooped", "scooped-above-true")]
 #[case("/materials/clear/shot_window", json!(["350 °F", "320 °F"]), "/materials/clear/shot_window", "shot-window-reversed")]
 #[case("/materials/clear/tolerance", json!("0 %"), "/materials/clear/tolerance", "tolerance-out-of-range")]
+#[case("/materials/clear/tolerance", json!("100 %"), "/materials/clear/tolerance", "tolerance-out-of-range")]
+#[case("/materials/clear/viscosity", json!(["0 Pa.s", "1 Pa.s"]), "/materials/clear/viscosity/0", "out-of-range")]
+#[case("/materials/clear/viscosity", json!(["1 Pa.s", "0 Pa.s"]), "/materials/clear/viscosity/1", "out-of-range")]
 #[case("/materials/salt/like", json!("sodium"), "/materials/salt/like", "unknown-name")]
 #[case("/default_base", json!("salt"), "/default_base", "base-no-plastisol")]
 #[case("/default_base", json!("cleer"), "/default_base", "unknown-name")]
@@ -45,6 +53,7 @@ fn places(faults: &Faults) -> Vec<(String, String)> {
 #[case("/products/two/formulas", json!(["sky"]), "/products/two", "formulas-or-layers")]
 #[case("/bench/injector/count", json!(1), "/products/two/layers", "too-few-injectors")]
 #[case("/bench/injector/keeps", json!("1 cup"), "/bench/injector/keeps", "injector-keeps-all")]
+#[case("/bench/injector/keeps", json!("4 fl oz"), "/bench/injector/keeps", "injector-keeps-all")]
 #[case("/bench/cups", json!([]), "/bench/cups", "no-cup")]
 #[case("/bench/balance/reads", json!("0 g"), "/bench/balance/reads", "out-of-range")]
 #[case("/limits", json!({ "confidence": "100 %" }), "/limits/confidence", "confidence-out-of-range")]
@@ -75,6 +84,164 @@ fn voids_of_30_per_cent_are_asked_back_as_rejects() {
     assert!(help.contains(r#""rejects": "30 %""#), "{help}");
     document["molds"]["worm"]["voids"] = json!("10 %");
     assert!(read(&document).is_ok());
+}
+
+/// The faults of the small book after `change`.
+fn changed(change: impl FnOnce(&mut Value)) -> Vec<(String, String)> {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    change(&mut document);
+    read(&document).as_ref().err().map(places).unwrap_or_default()
+}
+
+#[test]
+fn what_is_equal_is_not_reversed() {
+    let found = changed(|book| {
+        book["materials"]["clear"]["shot_window"] = json!(["330 °F", "330 °F"]);
+        book["materials"]["clear"]["viscosity"] = json!(["1 Pa.s", "1 Pa.s"]);
+    });
+    assert_eq!(found, []);
+    let found = changed(|book| {
+        let sand =
+            json!({ "kind": "salt", "density": "2 g/mL", "as_scooped": "2 g/mL", "sure": true });
+        book["materials"]["sand"] = sand;
+    });
+    assert!(!found.iter().any(|(_, code)| code == "scooped-above-true"), "{found:?}");
+}
+
+/// Shares come to 100 % but for rounding, and each layer has one.
+#[test]
+fn layers_share_a_piece() {
+    let with = |one: &str, other: &str| {
+        changed(|book| {
+            let layers = &mut book["products"]["two"]["layers"];
+            (layers[0]["share"], layers[1]["share"]) = (json!(one), json!(other));
+        })
+    };
+    let wrong = [("/products/two/layers".to_owned(), "layer-shares".to_owned())];
+    assert_eq!(with("50 %", "49.99999995 %"), []);
+    assert_eq!(with("50 %", "49.99999985 %"), wrong);
+    assert_eq!(with("0 %", "100 %"), wrong);
+}
+
+/// What follows from a fault is not another one; what does not follow from it is.
+#[test]
+fn a_recipe_is_blamed_only_for_itself() {
+    let with = |formulas: Value| {
+        changed(|book| {
+            book["default_base"] = json!("cleer");
+            book["products"]["new"] = json!({ "mold": "worm", "formulas": formulas });
+        })
+    };
+    let base = ("/default_base".to_owned(), "unknown-name".to_owned());
+    let twice = ("/products/new/formulas".to_owned(), "formula-dosed-twice".to_owned());
+    assert_eq!(with(json!(["sky"])), [base.clone()]);
+    assert_eq!(with(json!(["body"])), [base.clone()]);
+    let mut found = with(json!(["body", "twin"]));
+    found.sort();
+    assert_eq!(found, [base, twice]);
+}
+
+#[test]
+fn a_bench_has_one_injector_if_it_says_nothing() {
+    let mut document: Value = serde_json::from_str(BOOK).unwrap();
+    document["bench"]["injector"].as_object_mut().unwrap().remove("count");
+    let faults = read(&document).unwrap_err();
+    let message = &faults.iter().next().unwrap().message;
+    assert!(message.ends_with("the bench has 1."), "{message}");
+}
+
+#[test]
+fn a_value_of_another_kind_is_met_with_the_kinds_that_serve() {
+    for (place, help) in [
+        ("/formulas/body/base", "Write the name of a plastisol, or a blend"),
+        ("/molds/worm/cavities", "Write a number of cavities, or unlike ones"),
+        ("/materials/clear/shot_window", "Write a list of two"),
+    ] {
+        let mut document: Value = serde_json::from_str(BOOK).unwrap();
+        *document.pointer_mut(place).unwrap() = json!([1]);
+        let faults = read(&document).unwrap_err();
+        let fault = faults.iter().next().unwrap();
+        assert_eq!((fault.path.as_str(), faults.count()), (place, 1), "{faults}");
+        assert!(fault.help.starts_with(help), "{faults}");
+    }
+    let found = changed(|book| book["materials"]["clear"]["shot_window"] = json!([1, 2]));
+    let at = |place: usize| std::format!("/materials/clear/shot_window/{place}");
+    let paths: Vec<String> = found.into_iter().map(|(path, _)| path).collect();
+    assert_eq!(paths, [at(0), at(1)]);
+}
+
+/// A mold of metal is calculated by the body that cools most slowly; of another it is timed.
+#[test]
+fn a_mold_cools_by_its_slowest_body() {
+    let stick = json!({ "count": 1, "cavity": "9.5 mL", "body": { "stick": { "diameter": "10 mm", "length": "12 cm" } } });
+    let ball = |diameter: &str, cavity: &str| json!({ "count": 1, "cavity": cavity, "body": { "ball": { "diameter": diameter } } });
+    let section = |ball: Value, cooling: Value| {
+        let mut document: Value = serde_json::from_str(BOOK).unwrap();
+        document["molds"]["pair"] =
+            json!({ "cavities": { "a ball": ball, "stick": stick }, "cooling": cooling });
+        let book = read(&document).unwrap_or_else(|faults| panic!("{faults}"));
+        let mold = book.molds.iter().find(|mold| mold.name == "pair").unwrap();
+        mold.cooling.map(|cooling| cooling.section)
+    };
+    let mm = |value: f64| crate::quantity::Length::from_si(value / 1e3);
+    let rod = Section::Rod { diameter: mm(10.0) };
+    // A ball cools as slowly as a rod if it is π/2.4048 = 1.306 times as thick.
+    for (diameter, volume, slowest) in [
+        ("10 mm", "0.52 mL", rod),
+        ("13 mm", "1.15 mL", rod),
+        ("14 mm", "1.44 mL", Section::Ball { diameter: mm(14.0) }),
+    ] {
+        for cooling in [json!({}), json!({ "of": "metal" })] {
+            let found = section(ball(diameter, volume), cooling).unwrap();
+            assert!((found.slowness() / slowest.slowness() - 1.0).abs() < 1e-9, "{found:?}");
+        }
+    }
+    let cooling = |cooling: Value| changed(|book| book["molds"]["worm"]["cooling"] = cooling);
+    let one =
+        |path: &str, code: &str| [(std::format!("/molds/worm/cooling{path}"), code.to_owned())];
+    assert_eq!(cooling(json!({ "of": "metal" })), one("", "section-not-known"));
+    let warm = json!({ "section": { "rod": "10 mm" }, "at": "50 °C", "take_out": "50 °C" });
+    assert_eq!(cooling(warm), one("", "mold-too-warm"));
+    // Of another material nothing is asked that would not help.
+    assert_eq!(cooling(json!({ "of": "plaster" })), one("/of", "mold-not-metal"));
+}
+
+#[test]
+fn a_fault_is_at_its_value_and_in_what_holds_it() {
+    let mut resolver = Resolver::new(System::Metric);
+    resolver.fault(code!("out-of-range"), &Path::At("/materials/salt").key("density"), &"x", &"y");
+    let has = |path: &'static str| resolver.has_fault(&Path::At(path));
+    assert!(has("/materials/salt/density") && has("/materials/salt") && has("/materials"));
+    assert!(!has("/materials/sal") && !has("/materials/salt/dens") && !has("/materials/sugar"));
+}
+
+#[test]
+fn a_name_is_met_with_those_that_are_known() {
+    let names: Vec<String> = (0..13).map(|i| std::format!("worm-{}", "x".repeat(i))).collect();
+    let help = |resolver: &mut Resolver, name: &str, count: usize| {
+        let mut known = names.iter().take(count).map(String::as_str);
+        assert_eq!(resolver.find("mold", &Path::ROOT, name, None::<()>, &mut known), None);
+        resolver.faults.pop().unwrap().help
+    };
+    let mut resolver = Resolver::new(System::Metric);
+    assert_eq!(help(&mut resolver, "tail", 0), "There is no mold at all yet; add it to the book.");
+    assert_eq!(help(&mut resolver, "tail", 2), "Known: worm-, worm-x.");
+    assert_eq!(help(&mut resolver, "vorm-x", 2), "Did you mean \"worm-x\"?");
+    let all = |count: usize| names[..count].join(", ");
+    assert_eq!(help(&mut resolver, "tail", 12), std::format!("Known: {}.", all(12)));
+    assert_eq!(help(&mut resolver, "tail", 13), std::format!("Known: {}, ....", all(12)));
+}
+
+/// A parameter of a request is blamed in its own field, where the request has one.
+#[test]
+fn a_parameter_is_blamed_in_its_field() {
+    let mut resolver = Resolver::new(System::Metric);
+    let refused = || Parameter::Voids.check_si(1.5);
+    let path = Path::At("/melt");
+    assert_eq!(resolver.keep_named(&path, &["voids"], refused()), None);
+    assert_eq!(resolver.keep_named(&path, &["other"], refused()), None);
+    let paths: Vec<&str> = resolver.faults.iter().map(|fault| fault.path.as_str()).collect();
+    assert_eq!(paths, ["/voids", "/melt"]);
 }
 
 /// A book with all that vacuum, oven, heat and water need.
@@ -126,9 +293,20 @@ fn a_book_says_it_all() {
     let material = |name| book.materials.get(book.materials.find(name).unwrap()).unwrap();
     // 6 min for 2 % are 300 min for all of it.
     assert!((material("saver").buys.unwrap().time.value - 18_000.0).abs() < 1e-6);
-    assert!(material("glitter").cut.is_some() && material("base").budget.is_some());
+    assert!(material("glitter").cut.is_some());
+    // The stated time is that of the plastisol without more stabilizer.
+    assert_eq!(material("base").budget.map(|budget| budget.with.si()), Some(0.0));
     let mold = book.molds.first().unwrap();
     assert!(mold.cavities[0].body.is_some() && mold.hook.mass.value > 0.0);
+}
+
+/// Without a default base it must be said what was timed.
+#[test]
+fn an_oven_was_timed_with_something() {
+    let mut book = process_book();
+    book.as_object_mut().unwrap().remove("default_base");
+    let faults = read(&book).unwrap_err();
+    assert_eq!(places(&faults), [("/bench/oven".to_owned(), "missing-field".to_owned())]);
 }
 
 /// An omitted field stays unknown.
@@ -157,6 +335,7 @@ fn a_book_may_say_nothing() {
 #[case("/bench/oven", "of", json!("bas"), "/bench/oven/of", "unknown-name")]
 #[case("/bench/oven", "of", json!("saver"), "/bench/oven", "missing-property")]
 #[case("/bench/oven/timings/0", "to", json!("10 °C"), "/bench/oven/timings/0", "heat-not-hotter")]
+#[case("/bench/oven/timings/0", "vessel_specific_heat", json!("0.8 J/(g.K)"), "/bench/oven/timings/0", "vessel-half-known")]
 #[case("/bench/oven/timings/0", "mix", json!("2 drops"), "/bench/oven/timings/0/mix", "amount-wrong-dimension")]
 #[case("/materials/base", "activation_energy", json!("120 kJ/mol"), "/materials/base/activation_energy", "history-no-source")]
 #[case("/materials/base", "cut", json!(".035"), "/materials/base/cut", "property-of-another-kind")]
