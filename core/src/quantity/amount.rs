@@ -434,6 +434,48 @@ pub(super) mod tests {
         assert!(parse_share(text).is_err());
     }
 
+    #[cfg(feature = "document")]
+    #[rstest]
+    #[case(1, 7)]
+    #[case(1, 999)]
+    #[case(3, 1024)] // a decimal, 0.0029296875
+    fn a_number_that_people_read_is_kept(#[case] n: i128, #[case] d: i128) {
+        let amount = Amount::new(Rational::new(n, d).unwrap(), Unit::GRAM).unwrap();
+        assert_eq!(amount.legible(), amount);
+    }
+
+    #[cfg(feature = "document")]
+    #[test]
+    fn a_fraction_that_nobody_reads_is_a_decimal() {
+        let amount = Amount::new(Rational::new(1, 1001).unwrap(), Unit::GRAM).unwrap();
+        assert_eq!(amount.legible().value(), Rational::from_f64(1.0 / 1001.0).unwrap());
+    }
+
+    #[test]
+    fn a_temperature_too_fine_for_the_fractions_stays_near() {
+        let fine =
+            Rational::new(123_456_789_012_345_678_901_234_567_890, i128::MAX).expect("a fraction");
+        let amount = Amount::new(fine, Unit::FAHRENHEIT).expect("an amount");
+        let got = amount.to::<ThermodynamicTemperature>(System::Metric).expect("one").si();
+        let near = (fine.to_f64() + 459.67) * 5.0 / 9.0;
+        assert!((got - near).abs() <= 4.0 * f64::EPSILON * near, "{got}");
+    }
+
+    #[test]
+    fn a_difference_of_temperatures_has_no_zero() {
+        use crate::quantity::TemperatureInterval;
+        let in_unit = |unit| value_in(TemperatureInterval::from_si(5.0), unit, System::Metric);
+        assert_eq!(in_unit(Unit::CELSIUS), Ok(5.0));
+        assert!((in_unit(Unit::FAHRENHEIT).unwrap() - 9.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn a_long_text_is_quoted_by_its_beginning() {
+        let message = |letters: usize| Amount::parse(&"a".repeat(letters)).unwrap_err().to_string();
+        assert!(message(60).starts_with(&format!("`{}`", "a".repeat(60))), "{}", message(60));
+        assert!(message(61).starts_with(&format!("`{}…`", "a".repeat(60))), "{}", message(61));
+    }
+
     #[test]
     fn a_product_too_fine_for_the_fractions_stays_near() {
         let fine =

@@ -1,6 +1,6 @@
 //! Conversions prepared once and applied to many plain numbers.
 
-use super::{Amount, AmountError, Dimension, Rational, System, Unit};
+use super::{Amount, AmountError, Rational, System, Unit};
 
 /// Whole numbers up to this are `f64`s, every one: 2⁵³.
 const LARGEST_WHOLE: i128 = 1 << 53;
@@ -67,10 +67,7 @@ impl Conversion {
 
 /// The number added to a reading in `unit` to count from absolute zero.
 fn zero(unit: Unit) -> Rational {
-    match unit.scale_offset() {
-        Some(offset) if unit.dimension() == Dimension::TEMPERATURE => offset,
-        _ => Rational::ZERO,
-    }
+    unit.scale_offset().unwrap_or(Rational::ZERO)
 }
 
 /// `slope` and `shift` as whole numbers over one; `None` where they do not all fit an `f64`.
@@ -99,6 +96,14 @@ mod tests {
     fn between(from: &str, to: &str) -> Conversion {
         let unit = |text| Unit::parse(text).unwrap();
         Conversion::between(unit(from), unit(to), System::UsCustomary).unwrap()
+    }
+
+    /// The cube of 236.588 236 5 mL has too many digits for a whole number: its nearest `f64` is taken.
+    #[test]
+    fn what_has_too_many_digits_is_rounded() {
+        let cubed = 236.588_236_5_f64 * 236.588_236_5 * 236.588_236_5;
+        let found = between("cup3", "mL3").apply(2.0).unwrap();
+        assert!((found / (2.0 * cubed) - 1.0).abs() < 1e-15, "{found}");
     }
 
     #[rstest]

@@ -186,6 +186,48 @@ mod tests {
         assert_eq!(amount.expect("an amount").to_string(), text);
     }
 
+    /// 5/12 of a liter is as near to 1/3 as to 1/2, whichever is tried first; 1/3 is nearer to itself.
+    #[rstest]
+    #[case(5.0 / 12.0, &[3, 2], "1/2 L")]
+    #[case(5.0 / 12.0, &[2, 3], "1/2 L")]
+    #[case(1.0 / 3.0, &[3, 2], "1/3 L")]
+    #[case(1.0 / 3.0, &[2, 3], "1/3 L")]
+    fn of_two_as_near_the_coarser(
+        #[case] liters: f64,
+        #[case] denominators: &[u8],
+        #[case] text: &str,
+    ) {
+        let liter = Unit::parse("L").expect("a unit");
+        let volume = ml(liters * 1e3);
+        let amount = fraction_near(volume.si() * 1e3, liter, denominators).expect("a fraction");
+        assert_eq!(std::format!("{} L", amount.mixed()), text);
+    }
+
+    #[test]
+    fn whole_numbers_have_their_ends() {
+        let most = LARGEST_WHOLE;
+        assert_eq!((whole_near(most), whole_near(-most)), (Some(1 << 53), Some(-(1 << 53))));
+        assert_eq!((whole_near(most * 2.0), whole_near(f64::NAN)), (None, None));
+        assert!(significant(grams(1.0), Unit::GRAM, 15, US).is_ok());
+        assert!(significant(grams(1.0), Unit::GRAM, 16, US).is_err());
+        let nothing = nearest_multiple(grams(1.0), Amount::parse("0 g").expect("an amount"), US);
+        assert_eq!(nothing, Err(AmountError::NoStep { what: "a multiple of nothing" }));
+    }
+
+    /// Without a tolerance only what fits exactly is taken.
+    #[test]
+    fn what_fits_exactly_needs_no_tolerance() {
+        let exactly = |volume: f64| {
+            let cups =
+                nearest_household(Volume::from_si(volume), System::Metric, Ratio::from_si(0.0));
+            cups.expect("an amount").to_string()
+        };
+        assert_eq!(
+            (exactly(250e-6), exactly(125e-6)),
+            ("1 cup".to_string(), "1/2 cup".to_string())
+        );
+    }
+
     #[rstest]
     #[case(US, 118.3, "1/2 cup")]
     #[case(US, 59.15, "1/4 cup")]
