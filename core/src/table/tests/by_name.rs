@@ -277,6 +277,13 @@ fn shares_of_a_mix() {
 }
 
 #[test]
+fn an_overspent_budget_has_nothing_left() {
+    let changes = [("equivalent_time", Number(1e6))];
+    assert_eq!(number("budget_left", "left", &changes), 0.0);
+    assert!(number("budget_left", "overspent", &changes) > 0.0);
+}
+
+#[test]
 fn a_rate_of_rejects_is_a_share() {
     let changes = [("cast_pieces", Number(8.0)), ("reject_count", Number(2.0))];
     assert_eq!(number("reject_rate", "rejects", &changes), 0.25);
