@@ -184,6 +184,56 @@ mod tests {
     use alloc::string::ToString;
 
     #[test]
+    fn the_caller_is_asked_each_1024_steps() {
+        let looks = Cell::new(0);
+        let stop = || {
+            looks.set(looks.get() + 1);
+            looks.get() == 3
+        };
+        let budget = Budget::new().stop_if(&stop);
+        let asked = |steps: usize| {
+            let goes_on = budget.spend(steps);
+            (goes_on, looks.get())
+        };
+        assert_eq!(asked(1023), (true, 0));
+        assert_eq!(asked(1), (true, 1));
+        assert_eq!(asked(1023), (true, 1));
+        assert_eq!(asked(5000), (true, 2));
+        assert_eq!(asked(1024), (false, 3));
+        // Nothing goes on and nothing is counted after that.
+        assert_eq!(asked(1024), (false, 3));
+        assert_eq!((budget.spent(), budget.check()), (8071, Err(BudgetError::Stopped)));
+    }
+
+    #[test]
+    fn what_a_budget_allows_may_be_used_up() {
+        let budget = Budget::new().work(10);
+        assert!(budget.spend(10) && budget.spend(0));
+        assert_eq!(budget.check(), Ok(()));
+        assert!(!budget.spend(1) && !budget.spend(1));
+        let over = BudgetError::Work { work: 10 };
+        assert_eq!((budget.spent(), budget.check()), (11, Err(over)));
+        let pots = |pots| Budget::new().check_pots(pots, true);
+        assert_eq!(pots(DEFAULT_POTS as usize), Ok(()));
+        let error = BudgetError::Pots { pots: 5_001, at_least: true, allowed: 5_000 };
+        assert_eq!(pots(5_001), Err(error));
+        assert!(error.help().contains("\"pots\": 5001"), "{}", error.help());
+        // Twice as much, in thousands.
+        let help = |work| BudgetError::Work { work }.help().into_owned();
+        assert!(help(2_000_000).contains("\"thousand_steps\": 4000"));
+        assert!(help(1_501).contains("\"thousand_steps\": 4"));
+        assert!(BudgetError::Stopped.help().contains("Plan again"));
+    }
+
+    /// Where a step is taken, and how many: 4 looks at the one pot, and 3 materials.
+    #[test]
+    fn the_steps_of_a_small_day() {
+        let budget = Budget::new();
+        assert_eq!(refused(12, &budget), None);
+        assert_eq!(budget.spent(), 7);
+    }
+
+    #[test]
     fn too_many_pots_are_refused_before_the_work_begins() {
         let budget = Budget::new().pots(10);
         let (code, message) = refused(1_000_000, &budget).unwrap();

@@ -91,7 +91,7 @@ pub fn fewest_chains(order: &Order, times: &[u32], key: &[u32]) -> Result<Cover,
     let chains = flow.chains();
     Ok(Cover {
         chains: chains.into_iter().map(|c| c.into_iter().filter_map(name).collect()).collect(),
-        antichain: cut.antichain(&times).into_iter().filter_map(name).collect(),
+        antichain: cut.antichain().into_iter().filter_map(name).collect(),
     })
 }
 
@@ -126,9 +126,9 @@ struct Cut {
 }
 
 impl Cut {
-    fn antichain(&self, times: &[u32]) -> Vec<usize> {
-        let counts = |i: usize| times.get(i).is_some_and(|&t| t > 0);
-        self.givers.iter().filter(|&i| !self.takers.contains(i) && counts(i)).collect()
+    /// A giver is in some chain, so each of these counts.
+    fn antichain(&self) -> Vec<usize> {
+        self.givers.iter().filter(|&i| !self.takers.contains(i)).collect()
     }
 }
 
@@ -367,18 +367,42 @@ mod tests {
     }
 
     #[test]
+    fn all_chains_go_on_to_the_nearest_node_as_often_as_it_is_wanted() {
+        // 0 and 1 both go on to 3, which is wanted twice; 2 is not wanted, and 4 begins a chain of its own.
+        let pairs = [0, 1].into_iter().flat_map(|a| [2, 3, 4].map(|b| (a, b)));
+        let order = Order::from_pairs(5, pairs).unwrap();
+        let times = [1, 1, 0, 2, 1];
+        let cover = fewest_chains(&order, &times, &[0, 1, 2, 3, 4]).unwrap();
+        check(&order, &times, &cover);
+        assert_eq!(cover.chains, [vec![0, 3], vec![1, 3], vec![4]]);
+    }
+
+    #[test]
+    fn where_chains_meet_the_first_goes_on_to_the_nearest() {
+        let order = Order::from_pairs(6, [(0, 2), (2, 3), (1, 3), (3, 4), (3, 5)]).unwrap();
+        let times = [1, 1, 1, 2, 1, 1];
+        let cover = fewest_chains(&order, &times, &[0, 1, 2, 3, 4, 5]).unwrap();
+        check(&order, &times, &cover);
+        assert_eq!(cover.chains, [vec![0, 2, 3, 4], vec![1, 3, 5]]);
+    }
+
+    #[test]
     fn nothing_needs_no_chain() {
         let order = Order::from_pairs(0, []).unwrap();
         assert_eq!(plain(&order), Cover { chains: vec![], antichain: vec![] });
         let two = Order::from_pairs(2, []).unwrap();
-        assert!(fewest_chains(&two, &[1], &[0, 0]).is_err());
+        let refused = fewest_chains(&two, &[1], &[0, 0]).unwrap_err();
+        assert_eq!(refused, CoverError::Lengths { nodes: 2, entries: 1, what: "times" });
+        assert_eq!(refused.help(), "Give 2 times, one for each node.");
+        let refused = fewest_chains(&two, &[1, 1], &[0]).unwrap_err();
+        assert_eq!(refused, CoverError::Lengths { nodes: 2, entries: 1, what: "keys" });
     }
 
     #[test]
     fn a_chain_is_no_antichain() {
         let order = Order::from_pairs(3, [(0, 1)]).unwrap();
         assert!(proves(&[1, 2], &order) && proves(&[], &order));
-        assert!(!proves(&[0, 1], &order) && !proves(&[2, 2], &order) && !proves(&[9], &order));
+        assert!(!proves(&[0, 1], &order) && !proves(&[2, 2], &order) && !proves(&[3], &order));
     }
 
     proptest! {

@@ -281,7 +281,7 @@ struct Batches<'a> {
 impl<'a> Batches<'a> {
     fn add(&mut self, line: BatchLine<'a>, mold: &'a Mold, layers: OneOrMore<BatchLayer<'a>>) {
         let mold_number = line.line.product.mold;
-        let mut key = Vec::with_capacity(layers.len().saturating_mul(2).saturating_add(1));
+        let mut key = Vec::new();
         for layer in &layers {
             key.extend([layer.recipe.number as u64, layer.share.to_bits()]);
         }
@@ -528,6 +528,62 @@ mod tests {
             assert_eq!(layers, [(0, 0.6), (1, 0.4)]);
             assert_eq!(two.ordered, [7]);
         });
+    }
+
+    #[test]
+    fn a_batch_is_due_when_the_first_of_its_lines_is() {
+        let line = |order: u32, promised: &str| {
+            alloc::format!(
+                r#"{{ "order": "{order}", "product": "sky worm", "pieces": 3{promised} }}"#
+            )
+        };
+        let lines = [
+            line(1, ""),
+            line(2, r#", "promised": "2031-05-12""#),
+            line(3, r#", "promised": "2031-05-02""#),
+            line(4, r#", "promised": "2031-05-07""#),
+        ];
+        pooled(&lines.join(","), |pooled, faults| {
+            assert_eq!(faults, []);
+            assert_eq!(pooled.batches[0].promised, Some("2031-05-02"));
+            assert_eq!(pooled.batches[0].first_line(), 1);
+        });
+        pooled(&lines[0], |pooled, _| assert_eq!(pooled.batches[0].promised, None));
+    }
+
+    #[test]
+    fn formulas_that_give_no_recipe_are_one_fault() {
+        let line = r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#;
+        pooled(&alloc::format!("{line}, {line}"), |pooled, faults| {
+            let found: Vec<&str> = faults.iter().map(|fault| &*fault.path).collect();
+            assert_eq!((found, pooled.batches.len()), (alloc::vec!["/lines/0"], 0));
+        });
+    }
+
+    /// Two plastisols share the temperatures that both of their windows have, one temperature among them.
+    #[test]
+    fn windows_that_meet_have_a_temperature_in_common() {
+        let window = |firm: [&str; 2]| {
+            let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+            document["materials"]["firm"]["shot_window"] = serde_json::json!(firm);
+            let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+            let line = r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#;
+            let day = orders_from_text(&orders(line), &book).unwrap();
+            let mut faults = Vec::new();
+            let pooled = pool(&book, &day, &mut faults);
+            let fahrenheit = |temperature: ThermodynamicTemperature| {
+                libm::round(temperature.si() * 1.8 - 459.67) as i32
+            };
+            let windows = pooled.recipes.iter().filter_map(|recipe| recipe.window);
+            let mut windows = windows.map(|w| (fahrenheit(w.low), fahrenheit(w.high)));
+            (windows.next(), faults.first().map(|fault| fault.help.to_string()))
+        };
+        use alloc::string::ToString;
+        assert_eq!(window(["340 °F", "360 °F"]), (Some((340, 340)), None));
+        assert_eq!(window(["330 °F", "335 °F"]), (Some((330, 335)), None));
+        assert_eq!(window(["310 °F", "325 °F"]), (Some((320, 325)), None));
+        let (none, help) = window(["341 °F", "360 °F"]);
+        assert!(none.is_none() && help.unwrap().contains("\"shot_window\" of each plastisol"));
     }
 
     #[test]

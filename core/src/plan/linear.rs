@@ -336,3 +336,107 @@ impl Dictionary {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn program(upper: &[f64], rows: &[(&[f64], f64)]) -> Program {
+        let row = |&(factors, most): &(&[f64], f64)| AtMost {
+            terms: factors.iter().copied().enumerate().collect(),
+            most,
+        };
+        Program { upper: upper.to_vec(), rows: rows.iter().map(row).collect() }
+    }
+
+    #[track_caller]
+    fn near(got: &[f64], expected: &[f64]) {
+        assert_eq!(got.len(), expected.len());
+        for (a, b) in got.iter().zip(expected) {
+            assert!((a - b).abs() < 1e-12, "{got:?} for {expected:?}");
+        }
+    }
+
+    const FREE: [f64; 4] = [f64::INFINITY; 4];
+
+    /// Programs on which the rule of the largest gain goes around in a circle.
+    ///
+    /// Sources: V. Chvátal, Linear Programming, Freeman 1983, p. 31; E. M. L. Beale, Cycling in the dual simplex algorithm,
+    /// Naval Research Logistics Quarterly 2 (1955) 269, as in textbooks (from memory).
+    #[test]
+    fn programs_that_cycle_by_the_largest_gain_end() {
+        let rows: [(&[f64], f64); 3] = [
+            (&[0.5, -5.5, -2.5, 9.0], 0.0),
+            (&[0.5, -1.5, -0.5, 1.0], 0.0),
+            (&[1.0, 0.0, 0.0, 0.0], 1.0),
+        ];
+        let best = program(&FREE, &rows).maximize(&[[10.0, -57.0, -9.0, -24.0].to_vec()]);
+        near(&best.unwrap(), &[1.0, 0.0, 1.0, 0.0]);
+        let rows: [(&[f64], f64); 3] = [
+            (&[0.25, -8.0, -1.0, 9.0], 0.0),
+            (&[0.5, -12.0, -0.5, 3.0], 0.0),
+            (&[0.0, 0.0, 1.0, 0.0], 1.0),
+        ];
+        let best = program(&FREE, &rows).maximize(&[[0.75, -20.0, 0.5, -6.0].to_vec()]);
+        near(&best.unwrap(), &[1.0, 0.0, 1.0, 0.0]);
+    }
+
+    #[test]
+    fn the_first_of_like_variables_rises() {
+        let like = program(&[1.0; 3], &[(&[1.0, 1.0, 1.0], 1.5)]);
+        near(&like.maximize(&[[1.0; 3].to_vec()]).unwrap(), &[1.0, 0.5, 0.0]);
+        // The second objective chooses among the best of the first, and the third has nothing left to choose.
+        let objectives = [[1.0; 3].to_vec(), [0.0, 0.0, 1.0].to_vec(), [-1.0, 1.0, -1.0].to_vec()];
+        near(&like.maximize(&objectives).unwrap(), &[0.0, 0.5, 1.0]);
+    }
+
+    #[test]
+    fn a_variable_goes_to_its_limit_and_back() {
+        // x rises to its limit of 2, then makes room: y is worth more, and 2 x + y ≤ 4, x + 3 y ≤ 6.
+        let two = program(&[2.0, 5.0], &[(&[2.0, 1.0], 4.0), (&[1.0, 3.0], 6.0)]);
+        near(&two.maximize(&[[3.0, 2.0].to_vec()]).unwrap(), &[1.2, 1.6]);
+        near(&two.maximize(&[[5.0, 1.0].to_vec()]).unwrap(), &[2.0, 0.0]);
+        near(&two.maximize(&[[-1.0, 1.0].to_vec()]).unwrap(), &[0.0, 2.0]);
+        // A limit of 0 keeps a variable at 0.
+        let none = program(&[0.0, 5.0], &[(&[-1.0, 1.0], 1.0)]);
+        near(&none.maximize(&[[1.0, 1.0].to_vec()]).unwrap(), &[0.0, 1.0]);
+        // A basic variable that reaches its own limit leaves there: y ≤ x and y ≤ 1.
+        let own = program(&[3.0, 1.0], &[(&[-1.0, 1.0], 0.0)]);
+        near(&own.maximize(&[[-0.25, 1.0].to_vec()]).unwrap(), &[1.0, 1.0]);
+    }
+
+    #[test]
+    fn what_has_no_answer_is_an_error() {
+        let objective = || [[1.0, 1.0].to_vec()];
+        let of = |upper: &[f64], rows: &[(&[f64], f64)]| {
+            program(upper, rows).maximize(&objective()).unwrap_err()
+        };
+        let fine = [1.0, 1.0];
+        assert_eq!(of(&[1.0, f64::INFINITY], &[(&[1.0, -1.0], 1.0)]), LinearError::Unbounded);
+        for bad in [f64::NAN, -1.0] {
+            assert_eq!(of(&[1.0, bad], &[]), LinearError::BadNumber);
+            assert_eq!(of(&fine, &[(&[1.0, 1.0], bad)]), LinearError::BadNumber);
+        }
+        assert_eq!(of(&fine, &[(&[1.0, 1.0], f64::INFINITY)]), LinearError::BadNumber);
+        assert_eq!(of(&fine, &[(&[1.0, f64::INFINITY], 1.0)]), LinearError::BadNumber);
+        assert_eq!(of(&fine, &[(&[1.0, 1.0, 1.0], 1.0)]), LinearError::BadNumber);
+    }
+
+    #[test]
+    fn a_dictionary_takes_at_most_32_mib() {
+        let of = |variables: usize, rows: usize| {
+            let one = AtMost { terms: Vec::new(), most: 1.0 };
+            let program = Program { upper: vec![1.0; variables], rows: vec![one; rows] };
+            program.maximize(&[vec![0.0; variables]]).map(|values| values.len())
+        };
+        // 2¹⁰ rows, the objective among them, of 2¹² variables.
+        assert_eq!(of(4096, 1023), Ok(4096));
+        assert_eq!(of(4096, 1024), Err(LinearError::TooLarge { rows: 1024, variables: 4096 }));
+    }
+
+    #[test]
+    fn what_rounding_leaves_is_nothing() {
+        assert_eq!((settled(0.9e-13), settled(-0.9e-13)), (0.0, 0.0));
+        assert_eq!((settled(1e-13), settled(-2e-13)), (1e-13, -2e-13));
+    }
+}

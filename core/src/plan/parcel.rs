@@ -68,3 +68,59 @@ fn parcel(lines: &[(u32, &PlannedLine)], items: &[PackItem]) -> Option<Parcel> {
         net: text::mass(net),
     })
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::string::ToString;
+    use alloc::vec::Vec;
+
+    use serde_json::{Value, json};
+
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+    use crate::quantity::Measurable;
+
+    #[test]
+    fn parcels_go_by_the_day_they_were_promised_for() {
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        book["costing"] =
+            json!({ "packing": [{ "name": "bag", "price": "11.00 USD per 100 pieces" }] });
+        let book = book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+        let line = |order: &str, more: Value| {
+            let mut line = json!({ "order": order, "product": "sky worm" });
+            line.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
+            line.to_string()
+        };
+        let lines = [
+            line("z", json!({ "pieces": 4 })),
+            line("b", json!({ "pieces": 4, "promised": "2031-05-12" })),
+            line("a", json!({ "packs": 2, "pack_of": 4 })),
+            line("b", json!({ "packs": 3, "pack_of": 4, "promised": "2031-05-10" })),
+            line("c", json!({ "pieces": 4, "promised": "2031-05-11" })),
+        ];
+        let day = orders_from_text(&orders(&lines.join(",")), &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap();
+        let parcels: Vec<(&str, Option<&str>, &[u32])> = plan
+            .parcels
+            .iter()
+            .map(|one| (one.order.as_str(), one.promised.as_deref(), one.lines.as_slice()))
+            .collect();
+        // What is promised for no day comes last, in the order of the lines.
+        let expected: [(&str, Option<&str>, &[u32]); 4] = [
+            ("b", Some("2031-05-10"), &[2, 4]),
+            ("c", Some("2031-05-11"), &[5]),
+            ("z", None, &[1]),
+            ("a", None, &[3]),
+        ];
+        assert_eq!(parcels, expected);
+        let takes: Vec<Vec<u32>> = plan
+            .parcels
+            .iter()
+            .map(|one| one.takes.iter().map(|item| item.count).collect())
+            .collect();
+        assert_eq!(takes, [alloc::vec![3], Vec::new(), Vec::new(), alloc::vec![2]]);
+        let piece = plan.lines[0].piece.quantity.si();
+        assert!((plan.parcels[0].net.quantity.si() / (16.0 * piece) - 1.0).abs() < 1e-12);
+    }
+}

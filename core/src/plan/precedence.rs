@@ -569,6 +569,54 @@ mod tests {
     }
 
     #[test]
+    fn shares_rise_by_material_whichever_is_the_base() {
+        let on_last = |dose| Composition::new([(3, exact(1, 1))], [(1, exact(dose, 4))]).unwrap();
+        let materials: Vec<usize> = on_last(1).shares().iter().map(|&(m, _)| m).collect();
+        assert_eq!(materials, [1, 3]);
+        let p = Precedence::new(&[on_last(1), on_last(4)], FreshBase::On).unwrap();
+        // Of base 4/5 becomes 1/2.
+        assert_eq!(p.carry(0, 1), Some(0.5 / 0.8));
+    }
+
+    #[test]
+    fn numbers_too_long_for_a_float_have_a_ratio_all_the_same() {
+        let ten = |n: u32| BigInt::from(10).pow(n);
+        assert_eq!(approximate(&Exact::new_raw(ten(309), ten(300))), 1e9);
+        assert_eq!(approximate(&Exact::new_raw(ten(300), ten(309))), 1e-9);
+        assert_eq!(approximate(&Exact::new_raw(ten(400), ten(400) * 4)), 0.25);
+    }
+
+    #[test]
+    fn ratios_that_floats_cannot_tell_apart_are_compared_exactly() {
+        let big = BigInt::from(10).pow(20);
+        let order = |a: &Exact, b: &Exact| compare((approximate(a), a), (approximate(b), b));
+        let pairs = [
+            // (smaller, larger): of one numerator, of one denominator 1, of one denominator 3.
+            (Exact::new(1.into(), &big + 1), Exact::new(1.into(), big.clone())),
+            (Exact::new(big.clone(), 1.into()), Exact::new(&big + 1, 1.into())),
+            (Exact::new(big.clone(), 3.into()), Exact::new(&big + 1, 3.into())),
+        ];
+        for (less, more) in &pairs {
+            assert_eq!(approximate(less), approximate(more));
+            assert_eq!((order(less, more), order(more, less)), (Ordering::Less, Ordering::Greater));
+            assert_eq!(order(less, less), Ordering::Equal);
+        }
+        // Approximations that are wrong by 3 units in the last place decide nothing.
+        let (one, more) = (exact(1, 1), Exact::new(&big + 1, big.clone()));
+        let (low, high) = (1.0, 1.0 + 3.0 * f64::EPSILON);
+        assert_eq!(compare((high, &one), (low, &more)), Ordering::Less);
+        assert_eq!(compare((low, &more), (high, &one)), Ordering::Greater);
+    }
+
+    #[test]
+    fn a_plan_has_at_most_20_000_formulas() {
+        let many = |count| Precedence::new(&vec![formula(&[5]); count], FreshBase::Off);
+        assert_eq!(many(MOST_NODES).unwrap().order().len(), 1);
+        let refused = many(MOST_NODES + 1).unwrap_err();
+        assert_eq!(refused, OrderError::TooMany { count: 20_001 }.into());
+    }
+
+    #[test]
     fn doses_reach_from_1e_minus_100_to_1e100() {
         let with = |dose: Exact| Composition::new([(0, exact(1, 1))], [(1, dose)]);
         let large = |n: i64| Exact::new(BigInt::from(n) * BigInt::from(10).pow(99), 1.into());

@@ -353,25 +353,19 @@ fn limits(
     if let Some(allowed) = vessel.heats.filter(|&allowed| heats > allowed) {
         return Err(SequenceError::OverHeats { heats, allowed });
     }
-    let mut fullest: Option<(usize, f64, f64)> = None;
+    let mut fullest: Option<(usize, f64, f64, Mass)> = None;
     for (stage, (limit, flow)) in stages.iter().zip(flows).enumerate() {
         let Some(capacity) = limit.capacity else { continue };
         let fill = flow.held / kg(capacity);
-        if fullest.is_none_or(|(_, most, _)| fill > most) {
-            fullest = Some((stage, fill, kg(capacity) - flow.held));
+        if fullest.is_none_or(|(_, most, ..)| fill > most) {
+            fullest = Some((stage, fill, flow.held, capacity));
         }
     }
-    if let Some((stage, fill, room)) = fullest
-        && !fits(fill)
-    {
-        let held = flows.get(stage).map_or(0.0, |flow| flow.held);
-        return Err(SequenceError::OverCapacity {
-            stage,
-            held: mass(held),
-            capacity: mass(held + room),
-        });
+    let Some((stage, fill, held, capacity)) = fullest else { return Ok(None) };
+    if !fits(fill) {
+        return Err(SequenceError::OverCapacity { stage, held: mass(held), capacity });
     }
-    Ok(fullest.map(|(stage, _, room)| (stage, mass(room.max(0.0)))))
+    Ok(Some((stage, mass((kg(capacity) - held).max(0.0)))))
 }
 
 /// Whether a vessel filled to the share `fill` of its capacity holds it; what rounding alone makes
@@ -498,6 +492,7 @@ pub(super) fn mass(kg: f64) -> Mass {
 mod tests {
     use super::*;
     use alloc::string::ToString;
+    use alloc::vec;
     use proptest::prelude::*;
     use uom::si::ratio::ratio;
 
@@ -608,6 +603,148 @@ mod tests {
             plan(&stages, &vessel(0.0, 0.0)),
             Err(SequenceError::OverCapacity { .. })
         ));
+    }
+
+    #[test]
+    fn a_pot_that_fits_to_the_last_digit_fits() {
+        // 64 units in the last place for rounding, and no more.
+        assert!(fits(1.0) && fits(1.0 + 64.0 * f64::EPSILON));
+        assert!(!fits(1.0 + 65.0 * f64::EPSILON));
+    }
+
+    #[test]
+    fn the_first_of_the_fullest_stages_is_named() {
+        let full = |capacity| Stage { capacity: Some(g(capacity)), ..stage(PLAIN, 100.0) };
+        let pot = vessel(0.0, 0.0);
+        let s = plan(&[full(400.0), full(200.0), full(100.0)], &pot).unwrap();
+        // 300 g, 200 g and 100 g: the last two fill their capacity.
+        assert_eq!(s.fullest.map(|(stage, _)| stage), Some(1));
+        near(s.fullest.unwrap().1.get::<gram>(), 0.0);
+        // Two that are over by the same share: the first; else the one that is over by more.
+        let over = |capacities: [f64; 2]| match plan(&capacities.map(full), &pot) {
+            Err(SequenceError::OverCapacity { stage, .. }) => stage,
+            other => panic!("{other:?}"),
+        };
+        assert_eq!((over([100.0, 50.0]), over([100.0, 40.0]), over([50.0, 50.0])), (0, 1, 0));
+        assert!(plan(&[stage(PLAIN, 100.0)], &pot).unwrap().fullest.is_none());
+    }
+
+    #[test]
+    fn sprues_come_back_before_every_stage_but_the_first() {
+        let sprue = |draw, returned| Stage { returned: g(returned), ..stage(PLAIN, draw) };
+        // Of the first 100 g of shots 30 g are melted again; what comes back from the last ones goes into no mix.
+        let s = plan(&[sprue(100.0, 30.0), sprue(80.0, 20.0)], &vessel(1.0, 5.0)).unwrap();
+        near(held(&s)[1], 85.0);
+        near(held(&s)[0], 100.0 - 30.0 + 85.0);
+        let back: Vec<f64> = s.steps.iter().map(|step| step.returned.get::<gram>()).collect();
+        assert_eq!(back, [30.0, 0.0]);
+        assert!(s.raised.is_empty(), "{:?}", s.raised);
+        near(s.steps[0].carried.get::<gram>(), 85.0);
+        near(s.left.get::<gram>(), 4.0);
+    }
+
+    #[test]
+    fn sprues_are_in_the_pot_on_top_of_the_heel() {
+        let legs = [
+            Leg { out: 10.0, back: 3.0, yields: 0.5, carry: 0.5, holds: f64::INFINITY },
+            Leg { out: 1.0, back: 0.0, yields: 1.0, carry: 0.0, holds: f64::INFINITY },
+        ];
+        let mut flows = vec![Flow { need: 9.0, held: 9.0, carried: 9.0, bottom: 9.0 }];
+        flow(&legs, 2.0, 0.0, &mut flows);
+        // The last stage needs 1 + 2, of which 1.5 is carried; the heel of 2 and the sprues of 3 stay.
+        let all: Vec<[f64; 4]> =
+            flows.iter().map(|f| [f.need, f.held, f.carried, f.bottom]).collect();
+        assert_eq!(all, [[24.0, 24.0, 5.0, 3.5], [3.0, 10.0, 9.0, 2.0]]);
+    }
+
+    #[test]
+    fn fresh_base_carries_no_more_than_fits_next_to_the_draw() {
+        let legs = [
+            Leg { out: 10.0, back: 3.0, yields: 0.5, carry: 1.0, holds: 40.0 },
+            Leg { out: 30.0, back: 0.0, yields: 1.0, carry: 0.0, holds: 40.0 },
+        ];
+        let mut flows = Vec::new();
+        flow(&legs, 0.0, 0.0, &mut flows);
+        // Half of 40 is left after the heat, 10 go out, 3 come back.
+        assert_eq!((flows[0].held, flows[0].carried), (40.0, 13.0));
+    }
+
+    #[test]
+    fn a_start_that_is_more_than_the_need_by_rounding_raises_nothing() {
+        let one = [Leg { out: 1.0, back: 0.0, yields: 0.5, carry: 0.0, holds: f64::INFINITY }];
+        let started = |least: f64| {
+            let mut flows = Vec::new();
+            flow(&one, 0.0, least, &mut flows);
+            (flows[0].held, flows[0].carried)
+        };
+        let (at, over) = (2.0 + 8.0 * f64::EPSILON, 2.0 + 10.0 * f64::EPSILON);
+        assert_eq!(started(at), (2.0, 0.0));
+        assert_eq!(started(over), (over, 5.0 * f64::EPSILON));
+    }
+
+    #[test]
+    fn what_rounding_leaves_is_not_weighed_in() {
+        let big = 1e6;
+        let more = big * (1.0 + 2.0 * f64::EPSILON);
+        assert_eq!(additions(&[1.0], more, Some((&[1.0], big, None))), [0.0]);
+        // 2 of 2^50 is 8 units in the last place, and 3 of it is not.
+        let there = (1_u64 << 49) as f64 - 1.0;
+        assert_eq!(additions(&[1.0], there + 2.0, Some((&[1.0], there, None))), [0.0]);
+        assert_eq!(additions(&[1.0], there + 3.0, Some((&[1.0], there, None))), [3.0]);
+        // 1.2 micrograms where there is 1.
+        assert_eq!(additions(&[1.0], 1.2e-9, Some((&[1.0], 1e-9, None))), [1.2e-9 - 1e-9]);
+    }
+
+    #[test]
+    fn the_first_of_the_materials_that_bind_is_named() {
+        assert_eq!(carry(&[0.5, 0.5, 0.0], &[0.25, 0.25, 0.5]), Ok((0.5, 0)));
+        assert_eq!(carry(&[0.5, 0.5], &[0.75, 0.25]), Ok((0.5, 1)));
+        assert_eq!(carry(&[0.5, 0.5], &[1.0, 0.0]), Err(1));
+    }
+
+    #[test]
+    fn each_refusal_has_its_stage_and_its_help() {
+        let pot = vessel(0.0, 0.0);
+        let two = |second| plan(&[stage(PLAIN, 1.0), second], &pot).unwrap_err();
+        let bad = |stage, what, value| SequenceError::BadNumber { stage, what, value };
+        assert_eq!(two(stage(SOFT, -2.0)), bad(1, "the draw", -2.0));
+        let refused = |change: &dyn Fn(&mut Stage<'_>)| {
+            let mut second = stage(SOFT, 1.0);
+            change(&mut second);
+            two(second)
+        };
+        let kept = refused(&|s| s.kept = g(-4.0));
+        assert_eq!(kept, bad(1, "what the injector keeps", -4.0));
+        assert_eq!(refused(&|s| s.returned = g(-8.0)), bad(1, "what comes back", -8.0));
+        assert_eq!(refused(&|s| s.returned = g(2.0)), bad(1, "what comes back", 2.0));
+        assert_eq!(refused(&|s| s.capacity = Some(g(0.0))), bad(1, "the capacity", 0.0));
+        assert_eq!(refused(&|s| s.loss = Ratio::new::<ratio>(1.0)), bad(1, "the loss", 1.0));
+        assert_eq!(refused(&|s| s.loss = Ratio::new::<ratio>(-0.5)), bad(1, "the loss", -0.5));
+        assert_eq!(two(stage(&[1.0, -0.5, 0.0], 1.0)), bad(1, "a part of the composition", -0.5));
+        for unlike in [&[1.0][..], &[0.0, 0.0, 0.0]] {
+            assert_eq!(two(stage(unlike, 1.0)), SequenceError::BadComposition { stage: 1 });
+        }
+        let one = |vessel: &Vessel| plan(&[stage(PLAIN, 1.0)], vessel).unwrap_err();
+        assert_eq!(one(&vessel(-1.0, 0.0)), bad(0, "the film", -1.0));
+        assert_eq!(one(&vessel(0.0, -1.0)), bad(0, "the heel", -1.0));
+        let least = Vessel { least: g(-1.0), ..pot };
+        assert_eq!(one(&least), bad(0, "the smallest pot", -1.0));
+        // All of a shot may come back.
+        let all = Stage { returned: g(1.0), ..stage(PLAIN, 1.0) };
+        assert!(plan(&[all, stage(PLAIN, 1.0)], &pot).is_ok());
+        for (error, says) in [
+            (SequenceError::NoStage, "at least one stage"),
+            (kept, "0 or more and finite"),
+            (SequenceError::BadComposition { stage: 1 }, "every material at every stage"),
+            (SequenceError::NothingCarries { stage: 1, material: 2 }, "another pot"),
+            (
+                SequenceError::OverCapacity { stage: 0, held: g(5.0), capacity: g(4.5) },
+                "may hold 4.5 g there",
+            ),
+            (SequenceError::OverHeats { heats: 3, allowed: 2 }, "at most 2 heats"),
+        ] {
+            assert!(error.help().contains(says), "{}", error.help());
+        }
     }
 
     #[test]

@@ -176,3 +176,34 @@ fn what_goes_in_hot_comes_after_the_heat() {
     let sheet = made.sheet().to_string();
     assert!(sheet.contains("Bone-dry salt only, in thirds, lumps broken"), "{sheet}");
 }
+
+fn near(got: f64, expected: f64) {
+    assert!((got - expected).abs() < 1e-9 * expected.abs().max(1.0), "{got} for {expected}");
+}
+
+#[test]
+fn all_that_goes_into_a_pot_is_shot_or_lost_or_left() {
+    let g = |mass: &crate::show::Shown<Mass>| mass.quantity.si() * 1e3;
+    for sprues in ["keep", "melt-again"] {
+        let shared = |book: &mut Value| {
+            book["formulas"]["plain"] = json!({ "per": "1 cup", "base": "clear", "doses": {} });
+            book["limits"] = json!({ "sprues": sprues });
+        };
+        let lines = r#"{ "order": "1", "mold": "worm", "formulas": ["sky", "plain"], "pieces": 12 },
+            { "order": "2", "product": "sky worm", "pieces": 8 }"#;
+        let made = plan(shared, lines).unwrap();
+        let [pot] = &made.pots[..] else { panic!("{} pots", made.pots.len()) };
+        let draws = || pot.stages.iter().flat_map(|stage| &stage.draws);
+        let added: f64 =
+            pot.stages.iter().flat_map(|stage| &stage.weigh).map(|one| g(&one.wanted)).sum();
+        let shot: f64 = draws().map(|draw| g(&draw.per_shot) * f64::from(draw.shots)).sum();
+        let sprue = |draw: &crate::plan::Draw| g(&draw.sprue) * f64::from(draw.shots);
+        let back: Vec<f64> = pot.stages.iter().map(|stage| g(&stage.sprues_back)).collect();
+        // Sprues of the first stage are melted again with the second; those of the last go into no mix.
+        let melted = if sprues == "keep" { 0.0 } else { sprue(&pot.stages[0].draws[0]) };
+        near(back[0], melted);
+        assert_eq!((back.len(), back[1]), (2, 0.0));
+        near(g(&pot.sprues), draws().map(sprue).sum::<f64>() - melted);
+        near(added, shot - melted + g(&pot.lost) + g(&pot.left_over));
+    }
+}

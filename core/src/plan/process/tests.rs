@@ -865,3 +865,132 @@ fn a_pot_that_is_too_cold_is_reheated_as_long_as_that_is_safe() {
     }
     assert_eq!(endings.len(), 2, "both with and without shots that nothing is left for");
 }
+
+#[test]
+fn the_time_line_adds_up_by_what_is_done() {
+    use crate::plan::Doing;
+    let made = plan_of(&without_rejects(), "dusk finger", 88);
+    let line = made.clock.as_ref().and_then(Calculated::known).unwrap();
+    let sum = |doing: &[Doing]| -> f64 {
+        let spans = line.spans.iter().filter(|span| doing.contains(&span.doing));
+        spans.map(|span| span.lasts.quantity.value).sum()
+    };
+    let done: Vec<(Doing, u32, Option<u32>)> =
+        line.spans.iter().map(|span| (span.doing, span.stage, span.shots)).collect();
+    let expected = [
+        (Doing::Prepare, 1, None),
+        (Doing::Heat, 1, None),
+        (Doing::Shoot, 1, Some(9)),
+        (Doing::Reheat, 1, None),
+        (Doing::Shoot, 1, Some(9)),
+        (Doing::Reheat, 1, None),
+        (Doing::Shoot, 1, Some(4)),
+    ];
+    assert_eq!(done, expected);
+    assert!((line.heating.quantity.value - sum(&[Doing::Heat, Doing::Reheat])).abs() < 1e-9);
+    assert!((line.shooting.quantity.value - sum(&[Doing::Shoot])).abs() < 1e-9);
+    assert!(!line.without_preparing);
+    // The shop's own 4 min a heat are more than the bursts; where they are less, these count.
+    let heats = |per_heat: &str| {
+        let book = with("/costing", "per_heat", json!(per_heat));
+        let plan = plan_of(&book, "dusk finger", 12);
+        let line = plan.clock.as_ref().and_then(Calculated::known).unwrap();
+        let table = plan.pots[0].stages[0].heating.as_ref().and_then(Calculated::known).unwrap();
+        (line.heating.quantity.value, table.total.quantity.value)
+    };
+    assert!((heats("30 min").0 - 1800.0).abs() < 1e-9);
+    let (counted, table) = heats("1 s");
+    assert!((counted - table).abs() < 1e-9, "{counted} {table}");
+    let plan = plan(&{
+        let mut book = demo();
+        book.as_object_mut().unwrap().remove("costing");
+        for mold in ["finger-5", "minnow-3"] {
+            book["molds"][mold]["per_shot"] = json!("50 s");
+        }
+        book
+    });
+    let line = plan.clock.as_ref().and_then(Calculated::known).unwrap();
+    assert!(line.without_preparing && line.spans.iter().all(|span| span.doing != Doing::Prepare));
+}
+
+/// Molds whose setting is not known are named once, in their order.
+#[test]
+fn molds_whose_setting_is_not_known_are_named() {
+    let named = |book: &Value| {
+        let book = document::book_from_text(&book.to_string()).unwrap();
+        let line = |product: &str, pieces: u32| json!({ "order": "1", "product": product, "pieces": pieces });
+        let lines = json!([
+            line("dusk stick, salted", 6),
+            line("dusk finger", 8),
+            line("dusk finger, salted", 8),
+        ]);
+        let orders = json!({ "format": "pourwright/1.0", "lines": lines }).to_string();
+        let day = document::orders_from_text(&orders, &book).unwrap();
+        let notes = Plan::make(&book, &day).unwrap().assumptions;
+        let mut found = notes.into_iter().filter(|note| note.code == "setting-not-known");
+        let first = found.next().map(|note| note.message);
+        assert!(found.next().is_none());
+        first.map(|text| text.split_once(':').unwrap().0.to_string())
+    };
+    assert_eq!(named(&demo()).as_deref(), Some("finger-5, stick-6"));
+    let mut set = with("/molds/finger-5", "sets", json!("30 s"));
+    assert_eq!(named(&set).as_deref(), Some("stick-6"));
+    set["molds"]["stick-6"]["cooling"] = json!({ "at": "30 °C" });
+    assert_eq!(named(&set), None);
+}
+
+/// The pot's own cup if it takes all at once, else the cup with the fewest fills.
+#[test]
+fn a_pot_is_degassed_in_its_own_cup_or_the_one_with_the_fewest_fills() {
+    let degas = |rise: f64, pieces: u32| {
+        let plan = plan_of(&with("/bench/vacuum", "rise", json!(rise)), "dusk finger", pieces);
+        assert_eq!(plan.pots.len(), 1);
+        let degas = plan.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
+        (plan.pots[0].cup_name.clone(), degas.cup_name.clone(), degas.fills)
+    };
+    // Rising little a pot is degassed in its own cup.
+    let (own, cup, fills) = degas(1.05, 24);
+    assert_eq!((&own, fills), (&cup, 1));
+    // Rising to the double it goes into the largest, which takes all at once.
+    let (own, cup, fills) = degas(2.0, 24);
+    assert_ne!(own, cup);
+    assert_eq!((cup.as_str(), fills), ("4-cup cup", 1));
+    // Fourfold no cup takes it at once; the largest takes the fewest fills.
+    let (_, cup, fills) = degas(4.0, 24);
+    assert_eq!(cup, "4-cup cup");
+    assert!(fills > 1);
+}
+
+#[test]
+fn how_far_the_dial_goes_is_shown_where_a_share_of_air_swells() {
+    let vacuum = |vacuum: Value| {
+        let plan = plan(&with("/bench", "vacuum", vacuum));
+        plan.pots[0].degas.as_ref().and_then(Calculated::known).unwrap().clone()
+    };
+    let share = vacuum(json!({ "gauge": "25 inHg", "entrained": "2 %" }));
+    assert!(share.swells_at.is_some() && share.assumed.is_none() && !share.is_absolute);
+    let absolute = vacuum(json!({ "absolute": "10 kPa", "entrained": "2 %" }));
+    assert!(absolute.swells_at.is_none() && absolute.is_absolute);
+    assert!(absolute.at_most.is_none());
+    let rise = vacuum(json!({ "gauge": "25 inHg", "rise": 1.8 }));
+    assert!(rise.swells_at.is_none() && rise.assumed.is_none());
+    let neither = vacuum(json!({ "gauge": "25 inHg" }));
+    assert!(neither.swells_at.is_none() && neither.assumed.is_some());
+    // Near the end of the dial only the most that may be left is known.
+    let end = vacuum(json!({ "gauge": "27.8 inHg", "rise": 1.8 }));
+    assert!(end.at_most.is_some());
+}
+
+/// A pot that no heat is long enough for is none where heats are limited, and one more heat than allowed is too many.
+#[test]
+fn heats_are_kept_in_the_plan_itself() {
+    let mut book = without_rejects();
+    book["limits"]["heats"] = json!(2);
+    for pieces in [36, 72, 76, 88, 144] {
+        let made = plan_of(&book, "dusk finger", pieces);
+        let shots = pieces.div_ceil(4);
+        assert_eq!(made.pots.len() as u32, shots.div_ceil(18), "{pieces}");
+        assert!(made.pots.iter().all(|pot| pot.heats.count <= 2));
+        assert_eq!(shots_of_heats(&made).iter().sum::<u32>(), shots);
+    }
+}

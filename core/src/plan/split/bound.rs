@@ -81,7 +81,7 @@ fn taken(problem: &Problem<'_>, formula: &Formula) -> Take {
 }
 
 /// The whole number that is needed at least: what rounding alone puts above one does not count.
-fn at_least(pots: f64) -> u32 {
+pub(super) fn at_least(pots: f64) -> u32 {
     let pots = libm::ceil(pots * (1.0 - 1e-12));
     // More than a plan may have is refused later, and a cast of floats saturates.
     pots.max(1.0) as u32
@@ -166,10 +166,9 @@ fn capacity(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reaso
     })
 }
 
-/// ⌈whole/part⌉, at least 1.
-fn divided_up(whole: u32, part: u32) -> u32 {
-    let more = u32::from(whole.checked_rem(part).unwrap_or(0) > 0);
-    whole.checked_div(part).unwrap_or(1).saturating_add(more).max(1)
+/// ⌈whole/part⌉; of no part all.
+pub(super) fn divided_up(whole: u32, part: u32) -> u32 {
+    whole.div_ceil(part.max(1))
 }
 
 fn heats(problem: &Problem<'_>, formulas: &[(&Formula, u32)]) -> Option<Reason> {
@@ -202,7 +201,7 @@ fn least_heats(problem: &Problem<'_>, formula: &Formula) -> u32 {
         let a_pot = layers.iter().map(|&layer| problem.shots_a_pot(layer, By::Full)).min();
         for &stage in layers.iter().filter(|&&l| problem.formula(l) == formula.formula) {
             let shots = problem.wanted.get(stage).map_or(0, |w| w.shots);
-            let sessions = divided_up(shots, a_pot.unwrap_or(0).max(1));
+            let sessions = divided_up(shots, a_pot.unwrap_or(0));
             in_sessions = in_sessions.saturating_add(sessions.max(whole(stage, shots)));
             time += share(stage, shots);
         }

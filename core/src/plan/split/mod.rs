@@ -52,6 +52,8 @@ mod load;
 mod problem;
 mod reheats;
 mod search;
+#[cfg(test)]
+mod tests;
 mod work;
 
 use alloc::vec::Vec;
@@ -313,7 +315,7 @@ pub fn split_within(
     let bound = bound::bound(&problem)?;
     let (mut loads, searched) = search::fewest(&problem, &bound);
     let divisible = problem.sessions.iter().any(|session| session.shots > 1);
-    if loads.len() > bound.lower && divisible && shots(wanted) <= EXACT_PORTIONS as u64 {
+    if divisible && shots(wanted) <= EXACT_PORTIONS as u64 {
         let mut single = new(1)?;
         if let Some(fewer) = search::fewer(&mut single, bound.lower, loads.len()) {
             (problem, loads) = (single, fewer);

@@ -38,7 +38,7 @@ impl Problem<'_> {
         let runs = plain.iter().filter_map(|&(stage, n)| self.series(stage, n));
         let plain_runs: Vec<ShotSeries> = runs.collect();
         if layers.is_empty() {
-            return Some(self.count(hot, held, &plain_runs)?.max(1));
+            return self.count(hot, held, &plain_runs);
         }
         let shots_of = |session: usize| self.sessions.get(session).map_or(0, |s| s.shots);
         let each: Shots = layers.iter().map(|&(s, stage)| (stage, shots_of(s))).collect();
@@ -48,9 +48,9 @@ impl Problem<'_> {
             let mut runs = Vec::from_iter(self.series(stage, shots));
             // As the last one it has the smallest mass in the pot.
             let lowest = held - all + self.take(&[(stage, shots)]).out;
-            let last = self.count(hot, lowest, &runs)?.max(1);
+            let last = self.count(hot, lowest, &runs)?;
             runs.extend_from_slice(&plain_runs);
-            let first = self.count(hot, held, &runs)?.max(1);
+            let first = self.count(hot, held, &runs)?;
             sum = sum.saturating_add(last);
             more = more.max(first.saturating_sub(last));
         }
@@ -85,10 +85,10 @@ impl Problem<'_> {
         Some(((hot / every).value * (1.0 + ROUNDING)).max(1.0))
     }
 
-    /// Heats for `runs` one after the other; `None` if the pot does not stay hot for one shot.
+    /// Heats for `runs` one after the other, at least one; `None` if the pot does not stay hot for one shot.
     fn count(&self, hot: &Hot, held: f64, runs: &[ShotSeries]) -> Option<u32> {
         if runs.is_empty() {
-            return Some(0);
+            return Some(1);
         }
         let all =
             runs.iter().fold(Time::default(), |sum, run| sum + run.every * f64::from(run.shots));
