@@ -23,10 +23,18 @@ impl std::fmt::Debug for Documents {
 
 /// Books with orders that they can be asked for.
 pub fn documents() -> impl Strategy<Value = Documents> {
-    Choices::of(400).prop_map(|mut choices| {
-        let shop = Shop::choose(&mut choices);
-        Documents { orders: shop.orders(&mut choices), book: shop.book }
-    })
+    Choices::of(400).prop_map(day)
+}
+
+/// The same from numbers that are at hand.
+#[must_use]
+pub fn documents_of(numbers: Vec<u32>) -> Documents {
+    day(Choices::from_numbers(numbers))
+}
+
+fn day(mut choices: Choices) -> Documents {
+    let shop = Shop::choose(&mut choices);
+    Documents { orders: shop.orders(&mut choices), book: shop.book }
 }
 
 /// Random numbers, taken one after the other; 0 once they are used up.
@@ -37,9 +45,14 @@ pub(crate) struct Choices {
 }
 
 impl Choices {
+    /// These numbers.
+    pub(crate) fn from_numbers(numbers: Vec<u32>) -> Self {
+        Self { numbers, next: 0 }
+    }
+
     /// `count` random numbers to begin with.
     pub(crate) fn of(count: usize) -> impl Strategy<Value = Self> {
-        prop::collection::vec(any::<u32>(), count).prop_map(|numbers| Self { numbers, next: 0 })
+        prop::collection::vec(any::<u32>(), count).prop_map(Self::from_numbers)
     }
 
     fn number(&mut self) -> u32 {

@@ -11,12 +11,19 @@ const MOST_SHOTS: u32 = 7;
 /// Days with marks, several cups, film and heel, fresh base, laminates, heats with reheats between shots, sprues
 /// that are melted again.
 pub fn small_days() -> impl Strategy<Value = Documents> {
-    Choices::of(110).prop_map(|mut c| {
-        let c = &mut c;
-        let book = book(c);
-        let orders = orders(c, &book);
-        Documents { book, orders }
-    })
+    Choices::of(110).prop_map(day)
+}
+
+/// The same from numbers that are at hand.
+#[must_use]
+pub fn small_day_of(numbers: Vec<u32>) -> Documents {
+    day(Choices::from_numbers(numbers))
+}
+
+fn day(mut c: Choices) -> Documents {
+    let book = book(&mut c);
+    let orders = orders(&mut c, &book);
+    Documents { book, orders }
 }
 
 fn book(c: &mut Choices) -> Value {

@@ -12,7 +12,7 @@ pub(crate) fn text() -> String {
     let mut text = String::from(
         "//! Every calculation of the table through its export. Made by `cargo run -p pourwright-generate`; do not edit.\n\n\
          use std::mem::MaybeUninit;\n\nuse pourwright::table::{Argument, Value};\nuse pourwright_ffi::*;\n\n\
-         use crate::by_name::{self, Call, Columns, Outcome};\n\n",
+         use super::by_name::{self, Call, Columns, Outcome};\n\n",
     );
     let names = |filter: fn(&Calculation) -> bool, prefix: &str, kind: &str, doc: &str| {
         let mut list = format!("/// {doc}\npub(crate) const {kind}: &[(&str, {prefix})] = &[\n");

@@ -5,7 +5,7 @@ use std::mem::MaybeUninit;
 use pourwright::table::{Argument, Value};
 use pourwright_ffi::*;
 
-use crate::by_name::{self, Call, Columns, Outcome};
+use super::by_name::{self, Call, Columns, Outcome};
 
 /// The scalar calls.
 pub(crate) const CALLS: &[(&str, Call)] = &[

@@ -4,6 +4,7 @@
 mod by_name;
 #[rustfmt::skip] // as the generator writes it
 mod calls;
+mod scattered;
 
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::cell::Cell;
@@ -19,6 +20,7 @@ use pourwright_ffi::*;
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
+use scattered::{NAN, Scattered, place_of, words_of};
 
 struct Counting;
 
@@ -42,8 +44,6 @@ unsafe impl GlobalAlloc for Counting {
 
 #[global_allocator]
 static COUNTING: Counting = Counting;
-
-const NAN: u64 = 0x7ff8_0000_0000_0000;
 
 /// How many random calls each calculation gets.
 const CASES: u32 = 300;
@@ -312,58 +312,6 @@ fn any_arguments_are_answered_as_by_the_table() {
     }
 }
 
-/// A column in bytes, at an odd address and with a stride of its own.
-struct Scattered {
-    bytes: Vec<u8>,
-    first: usize,
-    stride: isize,
-}
-
-impl Scattered {
-    fn new(values: &[f64], stride: isize) -> Self {
-        let step = stride.unsigned_abs();
-        let first = if stride < 0 { 1 + step * (values.len() - 1) } else { 1 };
-        let mut bytes = vec![0xa5; 16 + step * values.len()];
-        for (row, value) in values.iter().enumerate() {
-            let at = first.wrapping_add_signed(stride * row as isize);
-            bytes[at..at + 8].copy_from_slice(&value.to_ne_bytes());
-        }
-        Self { bytes, first, stride }
-    }
-
-    fn input(&self) -> pour_column {
-        pour_column { start: self.bytes[self.first..].as_ptr().cast(), stride: self.stride }
-    }
-
-    fn output(&mut self) -> pour_result_column {
-        pour_result_column {
-            start: self.bytes[self.first..].as_mut_ptr().cast(),
-            stride: self.stride,
-        }
-    }
-
-    fn get(&self, row: usize) -> f64 {
-        let at = self.first.wrapping_add_signed(self.stride * row as isize);
-        f64::from_ne_bytes(self.bytes[at..at + 8].try_into().unwrap())
-    }
-}
-
-/// The number of a value in a column.
-fn plain(value: &Value) -> f64 {
-    match value {
-        Value::Number(number) => *number,
-        Value::Absent => f64::from_bits(NAN),
-        other => panic!("{other:?} has no column"),
-    }
-}
-
-fn place_of(words: &[&str], value: &Value) -> f64 {
-    match value {
-        Value::Word(word) => (words.iter().position(|other| other == word).unwrap() + 1) as f64,
-        other => plain(other),
-    }
-}
-
 /// Every row of a columnar call is the scalar call, to the bit and the status, from any address and stride; and plain
 /// arrays, which have a loop of their own, give the same.
 #[test]
@@ -445,16 +393,6 @@ fn every_row_is_the_scalar_call() {
 
 fn word_fields(calculation: &Calculation) -> impl Iterator<Item = &ParameterField> {
     calculation.parameters.iter().filter(|field| matches!(field.kind, ValueKind::Word { .. }))
-}
-
-fn words_of(kind: ValueKind) -> &'static [&'static str] {
-    match kind {
-        ValueKind::Word { type_name: "bench::Tool" } => pourwright::bench::Tool::WORDS,
-        ValueKind::Word { type_name: "process::sink::Motion" } => {
-            pourwright::process::sink::Motion::WORDS
-        }
-        _ => &[],
-    }
 }
 
 /// Parameters that may be omitted need no column, and results that are not asked for are not written.
