@@ -56,7 +56,6 @@ pub(crate) fn complete(plan: &mut Plan, book: &Book, day: &Day) {
 fn is_shot(draw: &Draw, pot: &String, lines: &[PlannedLine], batch: &Batch<'_>) -> bool {
     let first = batch.lines.first().and_then(|line| lines.get(line.number));
     draw.mold == batch.mold.name
-        && draw.together_with.is_empty() != batch.is_laminated()
         && first.is_some_and(|line| {
             line.pots.contains(pot) && draw.together_with.iter().all(|pot| line.pots.contains(pot))
         })
