@@ -241,6 +241,7 @@ pub const STATED: &[&str] = &[
     "line-added",
     "made-after-day",
     "missing-field",
+    "more-faults",
     "mold-not-metal",
     "names-alike",
     "no-air-pressure",

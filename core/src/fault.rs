@@ -90,6 +90,32 @@ impl fmt::Display for Fault {
     }
 }
 
+/// Maximum number of faults that are kept of one document: more than a person reads at once, and a bound on the memory that a
+/// document takes which is nothing but faults.
+#[cfg(feature = "document")]
+pub(crate) const MOST_FAULTS: usize = 1000;
+
+/// Whether `found` is so many faults that reading stops.
+#[cfg(feature = "document")]
+pub(crate) fn is_enough(found: &[Fault]) -> bool {
+    found.len() > MOST_FAULTS
+}
+
+/// `found`, or its first [`MOST_FAULTS`] and a last one which says that there are more.
+#[cfg(feature = "document")]
+fn bounded(mut found: Vec<Fault>) -> Vec<Fault> {
+    if is_enough(&found) {
+        found.truncate(MOST_FAULTS);
+        found.push(Fault {
+            code: code!("more-faults").into(),
+            path: String::new(),
+            message: alloc::format!("There are more faults than these {MOST_FAULTS}."),
+            help: "Correct these, then read the document again.".into(),
+        });
+    }
+    found
+}
+
 /// One or more faults of one input, in the order in which they were found.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Faults {
@@ -98,9 +124,11 @@ pub struct Faults {
 }
 
 impl Faults {
-    /// The faults in `found`, or `None` where it holds none.
+    /// The faults in `found`, or `None` where it holds none. Of more than 1000, the first 1000 and a fault `more-faults`.
     #[must_use]
     pub fn from_vec(found: Vec<Fault>) -> Option<Self> {
+        #[cfg(feature = "document")]
+        let found = bounded(found);
         let mut found = found.into_iter();
         let first = found.next()?;
         Some(Self { first, rest: found.collect() })
@@ -220,5 +248,19 @@ mod tests {
         assert_eq!((faults.count(), Faults::from_vec(Vec::new())), (2, None));
         let paths: Vec<String> = faults.into_vec().into_iter().map(|fault| fault.path).collect();
         assert_eq!(paths, ["/a", "/b"]);
+    }
+
+    #[cfg(feature = "document")]
+    #[test]
+    fn more_faults_than_a_person_reads_are_one() {
+        let fault = |number: usize| Fault::at(alloc::format!("/{number}"), &no_cavity());
+        let of = |count: usize| Faults::from_vec((0..count).map(fault).collect()).unwrap();
+        assert_eq!(of(MOST_FAULTS).into_vec().last().unwrap().path, "/999");
+        for faults in [of(MOST_FAULTS + 1), of(3 * MOST_FAULTS)] {
+            let found = faults.clone().into_vec();
+            assert_eq!((found.len(), &*found[999].path), (1001, "/999"));
+            assert_eq!(found[1000].code, "more-faults");
+            assert_eq!(Faults::from_vec(found), Some(faults));
+        }
     }
 }

@@ -17,10 +17,11 @@ use crate::{root, samples};
 const SHARED: &[&str] = &["out-of-range", "pot-without-cup"];
 
 /// Codes of the typed API and of plain numbers. The reader of documents, or the planner before it asks, refuses what they
-/// are about.
+/// are about. `budget-memory` comes from the machine.
 const RUST_ONLY: &[&str] = &[
     "bad-property",
     "batch-pot-too-small",
+    "budget-memory",
     "color-no-film",
     "color-wrong-bands",
     "color-wrong-doses",

@@ -2,6 +2,7 @@
 #ifndef CHECK_H
 #define CHECK_H
 
+#include <stdarg.h>
 #include <stdint.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -126,6 +127,31 @@ static inline char *read_file(const char *path, size_t *len)
     }
     fclose(file);
     return text;
+}
+
+/* A text that grows; its `start` is freed by the caller. */
+struct text {
+    char *start;
+    size_t len, room;
+};
+
+static inline void add(struct text *text, const char *format, ...)
+{
+    for (;;) {
+        va_list rest;
+        int len;
+        va_start(rest, format);
+        len = vsnprintf(text->start == NULL ? NULL : text->start + text->len, text->room - text->len, format, rest);
+        va_end(rest);
+        if (len < 0) exit(2);
+        if ((size_t)len < text->room - text->len) {
+            text->len += (size_t)len;
+            return;
+        }
+        text->room = 2 * text->room + (size_t)len + 1;
+        text->start = realloc(text->start, text->room);
+        if (text->start == NULL) exit(2);
+    }
 }
 
 static inline int outcome(const char *name)

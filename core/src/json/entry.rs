@@ -12,7 +12,7 @@ use serde_json::{Map, Value};
 use super::nearest::nearest;
 use super::reader::{Node, Read, shortened};
 use crate::codes::code;
-use crate::fault::Fault;
+use crate::fault::{Fault, is_enough};
 
 /// Where a field goes when it has been read.
 pub(crate) trait Slot {
@@ -84,6 +84,9 @@ pub(crate) fn report_unknown(
     for key in object.keys().map(String::as_str) {
         if known.contains(&key) || node.tag == Some(key) {
             continue;
+        }
+        if is_enough(faults) {
+            return;
         }
         let absent = known.iter().copied().filter(|known| !object.contains_key(*known));
         faults.push(Fault {

@@ -8,7 +8,7 @@ use serde_json::{Map, Value};
 
 use super::names;
 use super::reader::{Node, Read, checked_name, deserialize_by_reading};
-use crate::fault::Fault;
+use crate::fault::{Fault, is_enough};
 
 /// Things by their names, in the order of the names, whatever the order in the document.
 #[derive(Debug, Clone, PartialEq)]
@@ -117,6 +117,9 @@ impl<T: Read> Read for Named<T> {
         let fields = by_name(node.object(faults)?);
         names::report_alike(fields.iter().map(|(name, _)| name.as_str()), node, faults);
         for (name, value) in fields {
+            if is_enough(faults) {
+                break;
+            }
             let node = node.child(name, value);
             checked_name(name, &node.path, faults);
             if let Some(thing) = T::read(&node, faults) {

@@ -9,7 +9,7 @@ use alloc::string::{String, ToString};
 
 use super::reader::Node;
 use crate::codes::code;
-use crate::fault::Fault;
+use crate::fault::{Fault, is_enough};
 
 /// What is wrong with a character of a name.
 pub(super) fn odd(letter: char) -> Option<&'static str> {
@@ -76,6 +76,9 @@ pub(super) fn report_alike<'a>(
 ) {
     let mut seen: BTreeMap<String, &str> = BTreeMap::new();
     for name in names {
+        if is_enough(faults) {
+            return;
+        }
         let look = looks(name);
         if let Some(first) = seen.get(&look) {
             faults.push(Fault {

@@ -16,7 +16,7 @@ use serde_json::{Map, Value};
 use super::Ext;
 use super::entry::report_unknown;
 use super::reader::{Node, Read};
-use crate::fault::{Fault, Faults};
+use crate::fault::{Fault, Faults, is_enough};
 use crate::quantity::System;
 
 /// A type that can be read back.
@@ -229,8 +229,11 @@ impl ReadBack for Cow<'static, str> {
 impl<T: ReadBack> ReadBack for Vec<T> {
     fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
         let items = node.list(faults).unwrap_or_default();
-        let mut read = Self::with_capacity(items.len());
+        let mut read = Self::new();
         for (index, value) in items.iter().enumerate() {
+            if is_enough(faults) {
+                break;
+            }
             read.push(T::read_back(&node.item(index, value), faults));
         }
         read

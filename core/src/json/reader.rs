@@ -14,7 +14,7 @@ use serde_json::{Map, Value};
 use super::nearest::nearest;
 use super::path::Path;
 use crate::codes::code;
-use crate::fault::{Diagnose, Fault, Faults};
+use crate::fault::{Diagnose, Fault, Faults, is_enough};
 
 /// A value of a document and its place.
 pub(crate) struct Node<'a> {
@@ -250,8 +250,12 @@ impl Read for u32 {
 impl<T: Read> Read for Vec<T> {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let items = node.list(faults)?;
-        let mut read = Self::with_capacity(items.len());
+        // It grows as items are read: one that is larger than its text may be no item.
+        let mut read = Self::new();
         for (index, value) in items.iter().enumerate() {
+            if is_enough(faults) {
+                break;
+            }
             if let Some(one) = T::read(&node.item(index, value), faults) {
                 read.push(one);
             }

@@ -15,16 +15,20 @@ use serde_json::{Map, Number, Value};
 
 use super::path::Path;
 use crate::codes::code;
-use crate::fault::{Fault, Faults};
+use crate::fault::{Fault, Faults, is_enough};
 
 /// Longest document read, in bytes: far beyond a shop's book, and small enough that
 /// a hostile one cannot take the host down.
 pub const LONGEST_DOCUMENT: usize = 16 << 20;
 
+/// Longest key of an object, in bytes: any name, and a bound on the paths of faults.
+const LONGEST_KEY: usize = 400;
+
 /// Reads `text` as one JSON value.
 ///
 /// # Errors
-/// A text that is not JSON, is longer than [`LONGEST_DOCUMENT`], or has a key twice in one object.
+/// A text that is not JSON, is longer than [`LONGEST_DOCUMENT`], or has a key that is longer than 400 bytes or twice in one
+/// object.
 pub fn parse(text: &str) -> Result<Value, Faults> {
     if text.len() > LONGEST_DOCUMENT {
         return Err(Faults::from(Fault {
@@ -131,6 +135,11 @@ impl<'de> Visitor<'de> for Tree<'_> {
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Value, A::Error> {
         let mut fields = Map::new();
         while let Some(key) = map.next_key::<String>()? {
+            if key.len() > LONGEST_KEY {
+                return Err(A::Error::custom(format_args!(
+                    "a key is longer than {LONGEST_KEY} bytes"
+                )));
+            }
             let path = self.path.key(&key);
             let value = map.next_value_seed(Tree { path: &path, duplicates: self.duplicates })?;
             if fields.contains_key(&key) {
@@ -138,12 +147,14 @@ impl<'de> Visitor<'de> for Tree<'_> {
                     .duplicates
                     .try_borrow_mut()
                     .map_err(|_| A::Error::custom("the list of duplicates is in use"))?;
-                found.push(Fault {
-                    code: code!("duplicate-key").into(),
-                    path: path.to_string(),
-                    message: format!("\"{key}\" occurs twice here."),
-                    help: "Keep one of the two, or give them different names.".into(),
-                });
+                if !is_enough(&found) {
+                    found.push(Fault {
+                        code: code!("duplicate-key").into(),
+                        path: path.to_string(),
+                        message: format!("\"{key}\" occurs twice here."),
+                        help: "Keep one of the two, or give them different names.".into(),
+                    });
+                }
             }
             fields.insert(key, value);
         }
@@ -190,6 +201,17 @@ mod tests {
     fn deep_nesting_is_refused_without_a_crash() {
         let text = "[".repeat(100_000);
         assert!(parse(&text).is_err());
+    }
+
+    #[test]
+    fn a_key_has_an_end() {
+        let of = |length: usize| parse(&format!(r#"{{ "{}": 1 }}"#, "k".repeat(length)));
+        assert!(of(LONGEST_KEY).is_ok());
+        let faults = of(LONGEST_KEY + 1).unwrap_err();
+        assert!(
+            faults.to_string().contains("a key is longer than 400 bytes, at line 1"),
+            "{faults}"
+        );
     }
 
     #[test]

@@ -5,7 +5,9 @@
 
 use alloc::borrow::Cow;
 use alloc::format;
+use alloc::vec::Vec;
 use core::cell::Cell;
+use core::hint::black_box;
 
 use crate::codes::codes;
 use crate::fault::Diagnose;
@@ -19,7 +21,12 @@ pub const DEFAULT_WORK: u64 = 10_000_000;
 /// After two to this power of steps the caller is asked whether to stop.
 const STEPS_A_LOOK: u32 = 10;
 
-/// Limits of one plan, and what it has taken of them. Memory grows with the pots, by some 30 kB each.
+/// Memory of a plan for each of its pots, in bytes: at most this while it is made, and again while it is written as JSON.
+/// Measured in `bindings/c/tests/memory.c`.
+pub const BYTES_A_POT: usize = 512 << 10;
+
+/// Limits of one plan, and what it has taken of them. Memory grows with the pots, by [`BYTES_A_POT`] each at most; it is tried
+/// before the work begins.
 ///
 /// ```
 /// use pourwright::plan::budget::Budget;
@@ -108,8 +115,19 @@ impl<'a> Budget<'a> {
         if pots > self.pots as usize {
             return Err(BudgetError::Pots { pots, at_least, allowed: self.pots });
         }
+        if !is_there_memory(pots.saturating_mul(BYTES_A_POT)) {
+            return Err(BudgetError::Memory { pots, at_least });
+        }
         Ok(())
     }
+}
+
+/// Whether `bytes` more can be allocated now. The memory of a WebAssembly module never shrinks, so it is not tried there.
+#[must_use]
+pub fn is_there_memory(bytes: usize) -> bool {
+    let mut room = Vec::<u8>::new();
+    // An allocation that is not used could be left out by the compiler.
+    cfg!(target_family = "wasm") || black_box(&mut room).try_reserve_exact(bytes).is_ok()
 }
 
 /// Why a plan ended before it was made.
@@ -127,6 +145,15 @@ pub enum BudgetError {
         /// Maximum.
         allowed: u32,
     },
+    /// More pots than there is memory for.
+    #[error("The day takes {}{pots} pots; there is not enough memory for their plan.",
+        if *.at_least { "at least " } else { "" })]
+    Memory {
+        /// Number of pots.
+        pots: usize,
+        /// Whether no plan takes fewer; else the plan that was found takes them.
+        at_least: bool,
+    },
     /// More work than the budget allows.
     #[error("The plan takes more than the {work} steps of work of its budget.")]
     Work {
@@ -141,6 +168,7 @@ pub enum BudgetError {
 impl Diagnose for BudgetError {
     codes! {
         Self::Pots { .. } => "budget-pots",
+        Self::Memory { .. } => "budget-memory",
         Self::Work { .. } => "budget-work",
         Self::Stopped => "plan-stopped",
     }
@@ -152,6 +180,7 @@ impl Diagnose for BudgetError {
                  the pots: \"budget\": {{ \"pots\": {pots} }}."
             )
             .into(),
+            Self::Memory { .. } => "Check the number of pieces. If it is right, split the orders over several days.".into(),
             Self::Work { work } => format!(
                 "Split the orders over several days, or allow more work: \"budget\": {{ \"thousand_steps\": {} }}.",
                 work.saturating_mul(2).div_ceil(1000)
@@ -241,6 +270,20 @@ mod tests {
         assert!(message.starts_with("The day takes at least "), "{message}");
         assert!(budget.spent() < 1_000, "{}", budget.spent());
         assert_eq!(refused(30, &budget), None);
+    }
+
+    #[test]
+    fn memory_is_tried_before_the_work_begins() {
+        assert!(is_there_memory(0) && is_there_memory(1 << 20));
+        assert!(!is_there_memory(usize::MAX) && !is_there_memory(1 << 60));
+        let budget = Budget::new().pots(u32::MAX);
+        assert_eq!(budget.check_pots(1, true), Ok(()));
+        let error = budget.check_pots(u32::MAX as usize, true).unwrap_err();
+        assert_eq!(error, BudgetError::Memory { pots: u32::MAX as usize, at_least: true });
+        assert_eq!(
+            error.to_string(),
+            "The day takes at least 4294967295 pots; there is not enough memory for their plan."
+        );
     }
 
     #[test]
