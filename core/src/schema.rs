@@ -82,3 +82,45 @@ fn take_null(field: &mut Value) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+    use std::vec::Vec;
+
+    use super::*;
+
+    /// A type that has a name of its own is in the definitions; one that stands for another is not.
+    #[test]
+    fn definitions_have_their_names() {
+        let book = schema("book").unwrap();
+        let definitions = book.get("$defs").and_then(Value::as_object).unwrap();
+        for name in
+            ["Amount", "Cut", "MeasuredAmount", "MostDose", "Percent", "Price", "Sourced", "System"]
+        {
+            assert!(definitions.contains_key(name), "{name} of {:?}", definitions.keys());
+        }
+        let plan = schema("plan").unwrap().as_value().to_string();
+        assert!(plan.contains("#/$defs/Shown\""));
+        for name in NAMES {
+            let (read, written) = (schema(name).unwrap(), text(name).unwrap().unwrap());
+            assert!(written.ends_with("}\n"));
+            let parsed: Value = serde_json::from_str(&written).unwrap();
+            assert_eq!(&parsed, read.as_value());
+            let definitions = parsed["$defs"].as_object().unwrap();
+            let odd: Vec<_> = definitions.keys().filter(|name| name.is_empty()).collect();
+            assert!(odd.is_empty() && !definitions.contains_key("Altitude"), "{name}");
+            assert!(!definitions.keys().any(|name| name.contains("Map_of")), "{name}");
+        }
+        assert!(schema("no such").is_none() && text("no such").unwrap().is_none());
+    }
+
+    /// An amount has the kind of its quantity next to its form.
+    #[test]
+    fn an_amount_has_its_quantity() {
+        let book = schema("book").unwrap();
+        let mold = book.pointer("/$defs/MoldEntry/properties/sprue/x-quantity").unwrap();
+        let material = book.pointer("/$defs/MaterialEntry/properties/density/x-quantity").unwrap();
+        assert_eq!((mold, material), (&Value::from("volume"), &Value::from("density")));
+    }
+}

@@ -119,6 +119,7 @@ mod tests {
     use super::cursor::LONGEST;
     use super::*;
     use crate::fault::Diagnose;
+    use crate::quantity::symbol::Symbol;
     use proptest::prelude::*;
     use rstest::rstest;
     use std::string::ToString;
@@ -206,6 +207,7 @@ mod tests {
     #[case("1-1/2 cup", &["1 1/2 cup", "a range from 1 cup to 1/2 cup"])]
     #[case("1-½ cup", &["1 ½ cup", "a range from 1 cup to ½ cup"])]
     #[case("1 5/4 cup", &["2 1/4 cup", "15/4 cup"])]
+    #[case("1 2/2 cup", &["2 cup", "12/2 cup"])]
     fn refuses_with_the_readings(#[case] written: &str, #[case] expected: &[&str]) {
         let Err(AmountError::Ambiguous { readings, .. }) = amount(written) else {
             panic!("{written}: {:?}", amount(written));
@@ -247,6 +249,13 @@ mod tests {
     #[case("2 – 3 drops", "amount-several")]
     #[case("2 to 3 drops", "amount-several")]
     #[case("1 cupp", "unit-unknown")]
+    #[case("12e", "unit-unknown")]
+    #[case(".g", "amount-no-number")]
+    #[case("1.5 1/2 cup", "unit-malformed")]
+    #[case("5 3. g", "amount-several")]
+    #[case("5 3.5 g", "amount-several")]
+    #[case("1 0.g", "unit-malformed")]
+    #[case("1 m10", "unit-malformed")]
     #[case("3 smidges", "unit-unknown")]
     #[case("1.5/2 cup", "unit-malformed")]
     #[case("1/2/3 cup", "unit-malformed")]
@@ -264,9 +273,53 @@ mod tests {
     #[case("1 ML", "mL")]
     #[case("1 [cup_uk]", "[cup_us]")]
     #[case("1 dorps", "drops")]
+    #[case("1 cip", "cup")]
+    #[case("1 teaspo", "teaspoon")]
     fn suggests_the_nearest_unit(#[case] written: &str, #[case] nearest: &str) {
         let error = amount(written).expect_err("no unit");
         assert_eq!(error.help(), std::format!("Did you mean {nearest}?"));
+    }
+
+    // More than one letter of three, or two of more, is another word; so is one of one.
+    #[rstest]
+    #[case("1 jip")]
+    #[case("1 gzzzon")]
+    #[case("1 x")]
+    #[case("1 jzzzj")]
+    fn suggests_nothing_for_another_word(#[case] written: &str) {
+        let Err(AmountError::UnknownUnit { nearest, .. }) = amount(written) else {
+            panic!("{written}: {:?}", amount(written));
+        };
+        assert_eq!(nearest, None);
+    }
+
+    #[test]
+    fn a_text_is_at_most_as_long_as_an_amount() {
+        let of = |spaces: usize| amount(&std::format!("1{}g", " ".repeat(spaces)));
+        assert_eq!(of(LONGEST - 2), amount("1 g"));
+        assert!(of(LONGEST - 1).is_err());
+    }
+
+    #[test]
+    fn an_exponent_of_a_unit_is_from_1_to_9() {
+        let message = amount("1 m10").expect_err("no unit").to_string();
+        assert!(message.contains("exponent from 1 to 9"), "{message}");
+        assert!(amount("1 m9").is_ok());
+    }
+
+    /// Symbols as they are written, and words in any case.
+    #[test]
+    fn every_spelling_is_its_unit() {
+        for symbol in Symbol::ALL {
+            let entry = symbol.entry();
+            let of = |spelling: &str| Unit::parse(spelling).map(|unit| unit.to_string());
+            for spelling in [entry.symbol, entry.plural].iter().chain(entry.symbols) {
+                assert_eq!(of(spelling), Ok(entry.symbol.into()), "{spelling}");
+            }
+            for word in entry.words {
+                assert_eq!(of(&word.to_ascii_uppercase()), Ok(entry.symbol.into()), "{word}");
+            }
+        }
     }
 
     // Spoons sold as a dash, a pinch and a smidgen hold 1/8, 1/16 and 1/32 tsp: common practice, no source.

@@ -76,12 +76,14 @@ fn after_whole(
     }
     let spaced = cursor.skip_space();
     let numerator = cursor.peek().filter(char::is_ascii_digit).is_some();
+    let start = cursor.at;
     if let Some(fraction) = fraction(cursor)? {
         let sum = value.checked_add(fraction).ok_or_else(|| cursor.number_out_of_range())?;
         if fraction >= Rational::ONE {
-            let (sum, rest, written) = (sum.mixed(), cursor.rest(), fraction);
-            let joined = format!("{whole}{}/{}", written.numerator(), written.denominator());
-            return Err(cursor.ambiguous([format!("{sum}{rest}"), format!("{joined}{rest}")]));
+            let (sum, rest, written) = (sum.mixed(), cursor.rest(), cursor.since(start));
+            return Err(
+                cursor.ambiguous([format!("{sum}{rest}"), format!("{whole}{written}{rest}")])
+            );
         }
         return Ok(sum);
     }
