@@ -2408,13 +2408,13 @@ export interface Doubt {
  */
 export interface Draw {
   /**
-   * Which layer of their pieces it makes, counted from 1.
+   * Which layer of their pieces it makes, counted from 1; none as with `line`.
    */
-  layer: number
+  layer?: number | null
   /**
-   * The first of the order lines that it is for, counted from 1.
+   * The first of the order lines that it is for, counted from 1. None in a plan that was stored before this was in it.
    */
-  line: number
+  line?: number | null
   /**
    * Injector loads.
    */
@@ -3511,9 +3511,10 @@ export interface PlannedLine {
    */
   pieces: number
   /**
-   * The first order line for the same pieces, counted from 1; shots are for all of them.
+   * The first order line for the same pieces, counted from 1; shots are for all of them. None in a plan that was stored
+   * before this was in it.
    */
-  pooled_with: number
+  pooled_with?: number | null
   /**
    * The pots it is shot from.
    */
