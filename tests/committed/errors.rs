@@ -17,7 +17,7 @@ use crate::{root, samples};
 const SHARED: &[&str] = &["out-of-range", "pot-without-cup"];
 
 /// Codes of the typed API and of plain numbers. The reader of documents, or the planner before it asks, refuses what they
-/// are about. `budget-memory` comes from the machine.
+/// are about. `budget-memory` comes from the machine, which may give it where more memory gives `split-too-many-pots`.
 const RUST_ONLY: &[&str] = &[
     "bad-property",
     "batch-pot-too-small",
@@ -73,6 +73,7 @@ const RUST_ONLY: &[&str] = &[
     "split-no-such-formula",
     "split-one-layer",
     "split-too-few-injectors",
+    "split-too-many-pots",
     "split-unlike-shots",
     "system-unknown",
     "uncertainty-bad-freedom",

@@ -19,6 +19,7 @@ pub mod leftover;
 mod linear;
 mod make;
 pub mod mispour;
+#[cfg(feature = "document")]
 pub(crate) mod older;
 mod one_or_more;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
