@@ -142,21 +142,22 @@ pub fn cover(binaries: &[Binary], count: usize, scratch: &Path) -> Vec<Test> {
     tests
 }
 
-/// Judges the mutants `ids`, and hands each to `done` as it is known.
+/// Judges the mutants `ids`, each by tests of at most `budget` seconds, and hands each to `done` as it is known.
 pub fn judge(
     binaries: &[Binary],
     tests: &[Test],
     ids: &[usize],
+    budget: f64,
     done: impl Fn(usize, Outcome, f64) + Sync,
 ) {
     on_two(ids.len(), |at| {
         let started = Instant::now();
-        let outcome = one(binaries, tests, ids[at]);
+        let outcome = one(binaries, tests, ids[at], budget);
         done(ids[at], outcome, started.elapsed().as_secs_f64());
     });
 }
 
-fn one(binaries: &[Binary], tests: &[Test], id: usize) -> Outcome {
+fn one(binaries: &[Binary], tests: &[Test], id: usize, budget: f64) -> Outcome {
     let reaching: Vec<_> = tests.iter().filter(|test| test.reaches(id)).collect();
     if reaching.is_empty() {
         return Outcome::Unreached;
@@ -173,7 +174,7 @@ fn one(binaries: &[Binary], tests: &[Test], id: usize) -> Outcome {
             cost += reaching[to].seconds;
             to += 1;
         }
-        if spent + cost > BUDGET && from > 0 {
+        if spent + cost > budget && from > 0 {
             break;
         }
         let mut groups: BTreeMap<(usize, bool), Vec<&Test>> = BTreeMap::new();

@@ -50,6 +50,13 @@ pub struct Known {
     pub missed_by_unit: bool,
 }
 
+impl Known {
+    /// Whether its outcome is that of the core's own tests alone.
+    pub fn is_of_unit(&self) -> bool {
+        self.sources.ends_with("-unit")
+    }
+}
+
 /// The results so far; a later line for a mutant replaces an earlier one.
 pub fn results(path: &Path) -> BTreeMap<String, Known> {
     let text = fs::read_to_string(path).unwrap_or_default();
