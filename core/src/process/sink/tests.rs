@@ -316,6 +316,24 @@ prop_compose! {
     }
 }
 
+/// Where the sphere's curve jumps up, every load between the two sides is that of the join.
+#[test]
+fn a_load_in_a_jump_is_at_the_join() {
+    let ball = Shape::Ball { diameter: mm(10.0) };
+    let load = |reynolds: f64| ball.drag_coefficient(reynolds).unwrap() * reynolds * reynolds;
+    let joins = [20.0, 260.0, 1_500.0, 12_000.0, 44_000.0];
+    let mut jumps = 0;
+    for (join, share) in joins.iter().flat_map(|join| [(*join, 0.2), (*join, 0.5), (*join, 0.9)]) {
+        let (below, above) = (load(join * (1.0 - 1e-15)), load(join));
+        if above > below * (1.0 + 1e-9) {
+            let found = ball.reynolds(below + share * (above - below)).unwrap();
+            assert!((found / join - 1.0).abs() < 1e-12, "{found} for {join}");
+            jumps += 1;
+        }
+    }
+    assert!(jumps > 0);
+}
+
 proptest! {
     /// Over all of the curve of each shape, its joins apart.
     #[test]
