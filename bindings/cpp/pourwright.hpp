@@ -39,7 +39,7 @@ public:
     error(std::int32_t status, const std::string &text, std::string json, std::vector<fault> faults)
         : std::runtime_error(text), status_(status), json_(std::move(json)), faults_(std::move(faults)) {}
 
-    /// The status of the call, `POUR_NULL` to `POUR_OVER_BUDGET`.
+    /// The status of the call, `POUR_NULL` to `POUR_OUT_OF_MEMORY`.
     std::int32_t status() const noexcept { return status_; }
 
     /// The faults, in the order in which they were found.

@@ -29,8 +29,8 @@
  * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call does not
  * change it, so set it to NULL first. The library keeps no error itself: the return value is the only sign of a
  * failure. The codes are stable; they are listed in core/ERRORS.md, and those of this border are: null-pointer, not-utf8,
- * too-large, misaligned, output-stride, outside-conversion, mix-no-such-material, material-name-twice, mix-into-itself,
- * mix-other-materials, panic.
+ * too-large, misaligned, out-of-memory, output-stride, outside-conversion, mix-no-such-material, material-name-twice,
+ * mix-into-itself, mix-other-materials, panic.
  *
  * Ownership. A call keeps no pointer to the host's memory after it returns, and never frees it. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
@@ -45,6 +45,16 @@
  * Texts. UTF-8. Names, amounts and units end with a NUL and have at most 4096 bytes. Documents have a length in
  * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. A text that a
  * call returns ends with a NUL, and has none inside.
+ *
+ * Memory. A call on documents of n bytes and a plan of p pots takes at most n * POUR_MEMORY_PER_BYTE + p * POUR_MEMORY_PER_POT
+ * + POUR_MEMORY_PER_CALL bytes, 4 GiB for the longest document; n counts the texts that an open book or plan was made from,
+ * where the call returns or plans them. More takes only a day of more than 4000 order lines of one product, as each line lists
+ * its pots. Before the work begins, that much is allocated and freed again, untouched: if it cannot be had, the call returns
+ * POUR_OUT_OF_MEMORY without a result. A host bounds what a call takes by the length of the texts that it passes on, and by
+ * `pots` of pour_book_plan_within (5000 if omitted; a request may ask for more in its `budget`). What cannot be tried: an
+ * allocation that fails after that, because another thread took the memory, or in calls on mixes, columns and errors, ends the
+ * process with a line on standard error, as Rust does; and a system that promises memory that it does not have may end any
+ * process. A plan that must not take the host down is made in a process of its own.
  *
  * Numbers. NaN and infinity are POUR_NOT_FINITE. Other numbers that are refused are POUR_REFUSED. All numbers of a call
  * that are out of their ranges are faults of one error, each with the path of its parameter, /voids or /parts/3/1 (row 3,
@@ -71,7 +81,7 @@
  * same bits on every machine and through every door.
  *
  * Quiet. Nothing is printed, no file or variable of the environment is read, no signal handler, no thread. Except
- * for handles, no call leaves state for another.
+ * for handles, no call leaves state for another. The exception is an allocation that fails: see Memory.
  *
  * Versions. pour_abi_version() must equal POUR_ABI_VERSION; compare them once, after loading. Functions and
  * statuses are added without raising it. pour_version() is the version of the library itself.
@@ -217,6 +227,9 @@
 // The plan takes more pots or more work than its budget; the fault has the numbers.
 #define POUR_OVER_BUDGET 10
 
+// There is not enough memory for the document or the plan.
+#define POUR_OUT_OF_MEMORY 11
+
 // A count that is omitted: UINT32_MAX.
 #define POUR_OMITTED_COUNT 4294967295
 
@@ -342,6 +355,15 @@
 
 // Of `motion`: swings.
 #define POUR_MOTION_SWINGS 3
+
+// Maximum memory, in bytes, that a call takes for each byte of the document that it is given.
+#define POUR_MEMORY_PER_BYTE 256
+
+// Maximum memory, in bytes, that a call takes for each pot of a plan, made or given.
+#define POUR_MEMORY_PER_POT 524288
+
+// Maximum memory, in bytes, that a call takes in addition, whatever it is given.
+#define POUR_MEMORY_PER_CALL 8388608
 
 // A shop's book, ready for planning.
 //

@@ -11,9 +11,10 @@ use pourwright::plan::budget::Budget;
 use crate::call::given_count;
 use crate::document::{answer_request, hand_out, to_json};
 use crate::error::Error;
+use crate::failure::Failure;
 use crate::float::HostState;
 use crate::guard::{guard, guard_or};
-use crate::memory::{document, given};
+use crate::memory::{document, given, try_memory};
 
 /// A shop's book, ready for planning.
 ///
@@ -21,6 +22,8 @@ use crate::memory::{document, given};
 pub struct Book {
     book: LoadedBook,
     materials: Arc<Materials>,
+    /// Length of its text.
+    bytes: usize,
 }
 
 impl Book {
@@ -30,7 +33,19 @@ impl Book {
 }
 
 /// A day's plan with the book that it was made from. It never changes, and any number of threads may use it at once.
-pub struct Plan(OpenPlan);
+pub struct Plan {
+    plan: OpenPlan,
+    /// Length of the texts that it was made from.
+    bytes: usize,
+}
+
+impl Plan {
+    /// Tries whether there is memory for a copy or a text of it, and for a document of `len` bytes.
+    fn try_memory(&self, len: usize) -> Result<(), Failure> {
+        let pots = self.plan.document().plan.pots.len();
+        try_memory("plan", self.bytes.saturating_add(len), pots)
+    }
+}
 
 /// Loads a book from its JSON text of `len` bytes.
 ///
@@ -48,7 +63,7 @@ pub unsafe extern "C" fn pour_book_from_json(
         // SAFETY: the header asks for `len` bytes, or null.
         let book = LoadedBook::from_text(unsafe { document("json", json, len)? })?;
         let materials = Arc::new(book.ready().materials.clone());
-        out.write(Box::new(Book { book, materials }));
+        out.write(Box::new(Book { book, materials, bytes: len }));
         Ok(())
     })
 }
@@ -71,10 +86,11 @@ pub unsafe extern "C" fn pour_book_request(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Book { book, .. } = given("book", book)?;
+        let Book { book, bytes, .. } = given("book", book)?;
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
+        try_memory("json", bytes.saturating_add(len), 0)?;
         answer_request(json, book.into(), out, out_len.as_deref_mut())
     })
 }
@@ -92,11 +108,12 @@ pub unsafe extern "C" fn pour_book_plan(
 ) -> i32 {
     let mut plan = plan;
     guard(error, &mut || {
-        let Book { book, .. } = given("book", book)?;
+        let Book { book, bytes, .. } = given("book", book)?;
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
-        out.write(Box::new(Plan(book.open_plan_text(orders)?)));
+        let plan = book.open_plan_text(orders)?;
+        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders_len) }));
         Ok(())
     })
 }
@@ -123,7 +140,7 @@ pub unsafe extern "C" fn pour_book_plan_within(
 ) -> i32 {
     let mut plan = plan;
     guard(error, &mut || {
-        let Book { book, .. } = given("book", book)?;
+        let Book { book, bytes, .. } = given("book", book)?;
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
@@ -141,7 +158,8 @@ pub unsafe extern "C" fn pour_book_plan_within(
         if let Some(thousands) = given_count(thousand_steps) {
             budget = budget.work(u64::from(thousands) * 1000);
         }
-        out.write(Box::new(Plan(book.open_plan_text_within(orders, &budget)?)));
+        let plan = book.open_plan_text_within(orders, &budget)?;
+        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders_len) }));
         Ok(())
     })
 }
@@ -161,7 +179,7 @@ pub unsafe extern "C" fn pour_plan_from_json(
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        out.write(Box::new(Plan(OpenPlan::from_text(json)?)));
+        out.write(Box::new(Plan { plan: OpenPlan::from_text(json)?, bytes: len }));
         Ok(())
     })
 }
@@ -179,11 +197,12 @@ pub unsafe extern "C" fn pour_plan_request(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Plan(plan) = given("plan", plan)?;
+        let plan = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        answer_request(json, plan.into(), out, out_len.as_deref_mut())
+        plan.try_memory(len)?;
+        answer_request(json, (&plan.plan).into(), out, out_len.as_deref_mut())
     })
 }
 
@@ -199,9 +218,10 @@ pub extern "C" fn pour_plan_json(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Plan(plan) = given("plan", plan)?;
+        let plan = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&to_json(plan.document())?, out, out_len.as_deref_mut());
+        plan.try_memory(0)?;
+        hand_out(&to_json(plan.plan.document())?, out, out_len.as_deref_mut());
         Ok(())
     })
 }
@@ -216,9 +236,10 @@ pub extern "C" fn pour_plan_sheet(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Plan(plan) = given("plan", plan)?;
+        let plan = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&plan.document().sheet().to_string(), out, out_len.as_deref_mut());
+        plan.try_memory(0)?;
+        hand_out(&plan.plan.document().sheet().to_string(), out, out_len.as_deref_mut());
         Ok(())
     })
 }
@@ -234,9 +255,10 @@ pub extern "C" fn pour_plan_notes(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Plan(plan) = given("plan", plan)?;
+        let plan = given("plan", plan)?;
         let out = given("out", out.as_deref_mut())?;
-        hand_out(&plan.document().notes().to_string(), out, out_len.as_deref_mut());
+        plan.try_memory(0)?;
+        hand_out(&plan.plan.document().notes().to_string(), out, out_len.as_deref_mut());
         Ok(())
     })
 }

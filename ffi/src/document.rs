@@ -11,6 +11,13 @@ use crate::failure::{ArgumentError, Failure};
 use crate::guard::{guard, guard_or};
 use crate::memory::{document, given};
 
+/// Maximum memory, in bytes, that a call takes for each byte of the document that it is given.
+pub const POUR_MEMORY_PER_BYTE: usize = 256;
+/// Maximum memory, in bytes, that a call takes for each pot of a plan, made or given.
+pub const POUR_MEMORY_PER_POT: usize = 524_288;
+/// Maximum memory, in bytes, that a call takes in addition, whatever it is given.
+pub const POUR_MEMORY_PER_CALL: usize = 8_388_608;
+
 /// Gives `text` to the host, with its length where it is asked for.
 pub(crate) fn hand_out(
     text: &str,

@@ -20,6 +20,8 @@ pub(crate) enum ArgumentError {
     NotUtf8(usize),
     #[error("It is larger than {most}, the maximum that is read.")]
     TooLarge { most: usize },
+    #[error("The call may take {bytes} bytes of memory, which cannot be allocated.")]
+    OutOfMemory { bytes: usize },
     #[error("{found} is not the number of a word of {parameter}.")]
     UnknownWord { found: i32, parameter: Parameter, words: &'static [&'static str] },
     #[error("The address is not a multiple of {0}.")]
@@ -47,6 +49,7 @@ impl ArgumentError {
             Self::NotFinite(_) => POUR_NOT_FINITE,
             Self::NotUtf8(_) => POUR_NOT_UTF8,
             Self::TooLarge { .. } => POUR_TOO_LARGE,
+            Self::OutOfMemory { .. } => POUR_OUT_OF_MEMORY,
             Self::UnknownWord { .. } => POUR_UNKNOWN_NUMBER,
             Self::Misaligned(_) => POUR_MISALIGNED,
             Self::OutputStride(_)
@@ -69,6 +72,7 @@ impl Diagnose for ArgumentError {
             Self::NotFinite(_) => "not-finite",
             Self::NotUtf8(_) => "not-utf8",
             Self::TooLarge { .. } => "too-large",
+            Self::OutOfMemory { .. } => "out-of-memory",
             Self::UnknownWord { .. } => "unknown-word",
             Self::Misaligned(_) => "misaligned",
             Self::OutputStride(_) => "output-stride",
@@ -87,6 +91,9 @@ impl Diagnose for ArgumentError {
             Self::NotFinite(_) => "Check the calculation that made it.".into(),
             Self::NotUtf8(_) => "Convert the text to UTF-8 before the call.".into(),
             Self::TooLarge { .. } => "Check the length, or split the work.".into(),
+            Self::OutOfMemory { .. } => {
+                "Split the document, free what is not needed, or give the process more.".into()
+            }
             Self::UnknownWord { words, .. } => known(words).into(),
             Self::Misaligned(_) => {
                 "Pass an array of that type; only columns may begin at any address.".into()
@@ -192,6 +199,7 @@ fn status_of_faults(faults: &Faults) -> i32 {
     match faults.iter().next().map(|fault| fault.code.as_ref()) {
         Some("plan-stopped") => POUR_STOPPED,
         Some("budget-pots" | "budget-work") => POUR_OVER_BUDGET,
+        Some("budget-memory") => POUR_OUT_OF_MEMORY,
         _ => POUR_REFUSED,
     }
 }

@@ -4,6 +4,9 @@ use std::ffi::{CStr, c_char};
 use std::slice;
 use std::str;
 
+use pourwright::plan::budget::{BYTES_A_POT, is_there_memory};
+
+use crate::document::{POUR_MEMORY_PER_BYTE, POUR_MEMORY_PER_CALL, POUR_MEMORY_PER_POT};
 use crate::failure::{ArgumentError, Failure};
 
 /// The longest text without a length of its own, in bytes: names, amounts, units.
@@ -11,6 +14,21 @@ const LONGEST_TEXT: usize = 4096;
 
 /// Maximum number of items of an array that is not a column.
 const MOST_ITEMS: usize = 1 << 20;
+
+const _: () = assert!(POUR_MEMORY_PER_POT == BYTES_A_POT);
+
+/// Tries whether the call can have the memory that it may need for `bytes` of documents and for `pots`. It is given back
+/// at once: who allocates on another thread may take it.
+pub(crate) fn try_memory(name: &str, bytes: usize, pots: usize) -> Result<(), Failure> {
+    let documents = bytes.saturating_mul(POUR_MEMORY_PER_BYTE);
+    let pots = pots.saturating_mul(POUR_MEMORY_PER_POT);
+    let bytes = documents.saturating_add(pots).saturating_add(POUR_MEMORY_PER_CALL);
+    if is_there_memory(bytes) {
+        Ok(())
+    } else {
+        Err(Failure::at(name, &ArgumentError::OutOfMemory { bytes }))
+    }
+}
 
 /// The reference that the parameter `name` is.
 pub(crate) fn given<T>(name: &str, pointer: Option<T>) -> Result<T, Failure> {
@@ -42,7 +60,7 @@ pub(crate) unsafe fn text<'a>(name: &str, pointer: *const c_char) -> Result<&'a 
     utf8(name, bytes)
 }
 
-/// The document of `len` bytes.
+/// The document of `len` bytes, for which there is memory.
 ///
 /// # Safety
 /// `pointer` is null, or `len` bytes can be read there and stay as they are for `'a`.
@@ -58,6 +76,7 @@ pub(crate) unsafe fn document<'a>(
     if len > most {
         return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
     }
+    try_memory(name, len, 0)?;
     // SAFETY: not null, and by the contract of this function so long.
     utf8(name, unsafe { slice::from_raw_parts(pointer.cast(), len) })
 }

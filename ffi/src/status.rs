@@ -22,3 +22,5 @@ pub const POUR_MISALIGNED: i32 = 8;
 pub const POUR_STOPPED: i32 = 9;
 /// The plan takes more pots or more work than its budget; the fault has the numbers.
 pub const POUR_OVER_BUDGET: i32 = 10;
+/// There is not enough memory for the document or the plan.
+pub const POUR_OUT_OF_MEMORY: i32 = 11;

@@ -41,6 +41,7 @@ fn statuses_keep_their_numbers() {
         POUR_MISALIGNED,
         POUR_STOPPED,
         POUR_OVER_BUDGET,
+        POUR_OUT_OF_MEMORY,
     ];
-    assert!(statuses.iter().copied().eq(0..11));
+    assert!(statuses.iter().copied().eq(0..12));
 }
