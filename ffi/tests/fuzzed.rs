@@ -85,7 +85,10 @@ fn keeps(#[case] name: &str) {
     }
     for (thing, case) in of {
         let case = smaller(case, |case| check(case).is_ok_and(|seen| seen.contains(&thing)));
-        let name = thing.replace('/', "-per-").replace(|c: char| !c.is_alphanumeric(), "-");
+        let thing = thing.replace('/', "-per-");
+        let words: Vec<&str> =
+            thing.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
+        let name = words.join("-");
         let text = serde_json::to_string_pretty(&case).unwrap() + "\n";
         fs::write(kept.join(format!("{name}.json")), text).unwrap();
     }
