@@ -114,7 +114,7 @@ mod tests {
     #[case(9, 30.0, 3, 3, 3)]
     #[case(10, 31.0, 2, 5, 2)]
     #[case(3, 90.0, 1, 3, 1)]
-    #[case(1, 1e-9, u32::MAX, 1, 1)]
+    #[case(1, 1e-9, u32::MAX - 1, 1, 1)]
     fn whole_shots_only(
         #[case] shots: u32,
         #[case] shot: f64,

@@ -25,9 +25,9 @@ pub(super) fn div_up(n: u32, d: u32) -> Option<u32> {
     Some(if rest == 0 { whole } else { whole.saturating_add(1) })
 }
 
-/// A whole number from 0 up as `u32`; what is greater gives the greatest.
+/// A whole number from 0 up as `u32`; what is greater gives the greatest but one, as the greatest means none at the doors.
 pub(super) fn to_count(x: f64) -> u32 {
-    x as u32
+    (x as u32).min(u32::MAX - 1)
 }
 
 #[cfg(test)]
@@ -50,6 +50,6 @@ mod tests {
     #[test]
     fn counts_stay_in_range() {
         assert_eq!((div_up(10, 4), div_up(8, 4), div_up(1, 0)), (Some(3), Some(2), None));
-        assert_eq!((to_count(3.0), to_count(1e20)), (3, u32::MAX));
+        assert_eq!((to_count(3.0), to_count(1e20)), (3, u32::MAX - 1));
     }
 }

@@ -37,7 +37,7 @@ pub(crate) fn ask<T>(
 }
 
 /// A failed call has a status of the list, which is not that of a defect, and faults with all their texts.
-fn check_error(status: i32, error: &Error) {
+pub(crate) fn check_error(status: i32, error: &Error) {
     assert!((POUR_NULL..=POUR_OUT_OF_MEMORY).contains(&status), "{status}");
     assert_ne!(status, POUR_PANIC, "{}", error_json(error));
     assert_eq!(pour_error_status(Some(error)), status);

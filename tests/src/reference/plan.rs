@@ -871,10 +871,12 @@ impl<'a> Check<'a> {
             });
             let mold = &self.shop.book["molds"][&mold_name];
             let cavities = self.shop.cavities(mold);
-            let cavity =
-                cavities.iter().find(|(shape, ..)| shape.as_deref() == line["shape"].as_str());
+            // A mold with one shape has no need of its name.
+            let only = (cavities.len() == 1).then(|| cavities[0].0.as_deref()).flatten();
+            let wanted = line["shape"].as_str().or(only);
+            let cavity = cavities.iter().find(|(shape, ..)| shape.as_deref() == wanted);
             let volume = cavity.map_or(f64::NAN, |(_, _, volume)| *volume);
-            self.object(planned["shape"] == line["shape"], || format!("{at}: shape"));
+            self.object(planned["shape"].as_str() == wanted, || format!("{at}: shape"));
             let weighs: f64 = layers
                 .iter()
                 .map(|(recipe, part)| taken(self.shop, mold, recipe, *part).per_ml * volume)
