@@ -7,3 +7,4 @@ pub mod generate;
 pub mod oracle;
 pub mod reference;
 pub mod small;
+pub mod usual;
