@@ -76,7 +76,7 @@ impl Day {
     }
 
     /// The plan of the day, its sheet and the notes to it.
-    pub(crate) fn planned(&self) -> Asked {
+    pub(crate) fn planned(self: Rc<Self>) -> Asked {
         let answer = match &self.open {
             Ok(open) => {
                 let document = open.document();
@@ -85,23 +85,17 @@ impl Day {
             }
             Err(faults) => faults.clone(),
         };
-        let request = json!({ "calculate": "plan", "book": self.book, "orders": self.orders });
-        Asked { request, answer }
+        let request = json!({ "calculate": "plan", "orders": self.orders });
+        Asked { request, answer, day: Some(self) }
     }
 
     /// The answer to a request of the open plan, or of the book where there is none.
-    pub(crate) fn ask(&self, request: Value) -> Asked {
-        let answer = match (&self.open, &self.loaded) {
-            (Ok(open), _) => answer(&request, open.into()),
-            (_, Ok(book)) => answer(&request, book.into()),
+    pub(crate) fn answer(&self, request: &Value) -> String {
+        match (&self.open, &self.loaded) {
+            (Ok(open), _) => answer(request, open.into()),
+            (_, Ok(book)) => answer(request, book.into()),
             (_, Err(faults)) => faults.clone(),
-        };
-        let mut whole = request;
-        whole["book"] = self.book.clone();
-        if !self.plan.is_null() {
-            whole["plan"] = self.plan.clone();
         }
-        Asked { request: whole, answer }
     }
 
     pub(crate) fn pots(&self) -> &[Value] {
@@ -162,7 +156,7 @@ impl Wares {
 
     fn layers(&self, c: &mut Chance) -> Value {
         let first = c.whole(2, 8) * 10;
-        let shares = if c.happens(20) { vec![30, 30, 40] } else { vec![first, 100 - first] };
+        let shares = if c.happens(5) { vec![30, 30, 40] } else { vec![first, 100 - first] };
         let layer = |share| json!({ "formulas": self.formulas(c), "share": format!("{share} %") });
         shares.into_iter().map(layer).collect()
     }
@@ -275,14 +269,14 @@ fn jar(c: &mut Chance, book: &Value, wares: &Wares, index: usize) -> Value {
         }
         jar["parts"] = parts.into();
     }
-    if c.happens(80) {
-        jar["heats"] = c.whole(0, 4).into();
+    if c.happens(95) {
+        jar["heats"] = c.whole(1, 4).into();
     }
     if c.happens(60) {
         jar["made"] = format!("2027-0{}-{:02}", c.whole(1, 2), c.whole(1, 28)).into();
     }
     if c.happens(50) {
-        jar["spent"] = c.value(&["\"3 min\"", "\"0 min\"", "\"20 min\"", "\"44 min\""]);
+        jar["spent"] = c.value(&["\"3 min\"", "\"20 min\"", "\"44 min\""]);
     }
     jar
 }
@@ -357,7 +351,7 @@ fn there(
         pot["takes_more"] = c.happens(40).into();
     }
     if c.happens(30) {
-        pot["spent"] = c.value(&["\"4.6 min\"", "\"30 min\"", "\"0 min\""]);
+        pot["spent"] = c.value(&["\"4.6 min\"", "\"30 min\"", "\"1 min\""]);
     }
     if c.happens(20) {
         pot["cup"] = list(&book["bench"]["cups"])[0]["holds"].clone();

@@ -19,6 +19,7 @@ mod day;
 mod pin;
 mod plain;
 mod shop;
+mod table;
 mod work;
 
 use chance::Chance;
@@ -34,7 +35,8 @@ fn of_day(
 ) -> Asked {
     let day = Day::of(kind, at / each);
     let request = make(&mut Chance::of(&format!("{kind} {name}"), at), &day);
-    day.ask(request)
+    let answer = day.answer(&request);
+    Asked { request, answer, day: Some(day) }
 }
 
 /// Tests of a kind, each of `each` requests in a row, one after each name.
@@ -61,6 +63,7 @@ macro_rules! pins {
 }
 
 pins! {
+    call: table::call, 192 of [a b c d e f g h i j];
     request: plain::plain, 83 of [a b c d e f g h i j k l m n o p q r s t];
     sure: plain::sure, 100 of [a b c d];
     broken: plain::broken, 100 of [a b c];

@@ -3,14 +3,19 @@
 use std::fs;
 use std::ops::Range;
 use std::path::{Path, PathBuf};
+use std::rc::Rc;
 use std::sync::Mutex;
 
 use serde_json::Value;
+
+use crate::day::Day;
 
 /// A request with all that it is asked of, and the text of its answer.
 pub(crate) struct Asked {
     pub(crate) request: Value,
     pub(crate) answer: String,
+    /// The day that it is asked of.
+    pub(crate) day: Option<Rc<Day>>,
 }
 
 /// Requests of one kind, each made from its number alone.
@@ -84,8 +89,15 @@ impl Kind {
 fn write(id: &str, line: &str, asked: &Asked) {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../target/pins");
     let digest = line.rsplit(' ').next().unwrap_or_default();
+    let mut request = asked.request.clone();
+    if let Some(day) = &asked.day {
+        request["book"] = day.book.clone();
+        if request["calculate"] != "plan" && !day.plan.is_null() {
+            request["plan"] = day.plan.clone();
+        }
+    }
     fs::create_dir_all(&folder).expect("a folder");
-    fs::write(folder.join(format!("{id}.request.json")), format!("{:#}\n", asked.request))
+    fs::write(folder.join(format!("{id}.request.json")), format!("{:#}\n", request))
         .expect("a file for the request");
     fs::write(folder.join(format!("{id}.{digest}.answer.txt")), &asked.answer)
         .expect("a file for the answer");

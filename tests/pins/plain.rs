@@ -11,7 +11,7 @@ use crate::pin::Asked;
 const REQUESTS: &str = include_str!("requests.jsonl");
 
 /// The places of all values below `value`.
-fn places(value: &Value, at: &str, found: &mut Vec<String>) {
+pub(crate) fn places(value: &Value, at: &str, found: &mut Vec<String>) {
     let mut below = |key: &str, value: &Value| {
         let path = format!("{at}/{}", key.replace('~', "~0").replace('/', "~1"));
         found.push(path.clone());
@@ -27,7 +27,7 @@ fn places(value: &Value, at: &str, found: &mut Vec<String>) {
 }
 
 /// The first number in a text times `by`, with as many places and one more.
-fn scaled(text: &str, by: f64) -> Option<String> {
+pub(crate) fn scaled(text: &str, by: f64) -> Option<String> {
     let start = text.find(|x: char| x.is_ascii_digit())?;
     let rest = &text[start..];
     let end = rest.find(|x: char| !x.is_ascii_digit() && x != '.').unwrap_or(rest.len());
@@ -84,7 +84,7 @@ pub(crate) fn plain(at: usize) -> Asked {
         changed(c, &mut request);
     }
     let answer = answer_text(&request.to_string());
-    Asked { request, answer }
+    Asked { request, answer, day: None }
 }
 
 /// A request with a mistake in it.
@@ -179,7 +179,7 @@ pub(crate) fn mistaken(at: usize) -> Asked {
         }
     }
     let answer = answer_text(&request.to_string());
-    Asked { request, answer }
+    Asked { request, answer, day: None }
 }
 
 /// A text that is no good JSON, or not quite.
@@ -198,7 +198,7 @@ pub(crate) fn broken(at: usize) -> Asked {
         }
     }
     let text: String = text.into_iter().collect();
-    Asked { answer: answer_text(&text), request: text.into() }
+    Asked { answer: answer_text(&text), request: text.into(), day: None }
 }
 
 /// An amount of a material and how sure it is.
@@ -248,5 +248,5 @@ pub(crate) fn sure(at: usize) -> Asked {
         }
     }
     let answer = crate::day::answer(&request, Open::default());
-    Asked { request, answer }
+    Asked { request, answer, day: None }
 }

@@ -418,8 +418,7 @@ pub(crate) fn round(c: &mut Chance) -> Value {
         }
         cups.push(cup);
     }
-    let mut injector =
-        json!({ "holds": c.word(&["200 mL", "170 mL", "100 mL"]), "count": c.whole(1, 3) });
+    let mut injector = json!({ "holds": c.word(&["200 mL", "170 mL", "100 mL"]), "count": *c.one_of(&[1, 2, 3, 3, 3]) });
     if c.happens(50) {
         injector["keeps"] = format!("{} mL", c.whole(0, 2) * 5).into();
     }
@@ -444,7 +443,7 @@ pub(crate) fn round(c: &mut Chance) -> Value {
         "format": "pourwright/1.0", "measures": "metric", "default_base": "clear",
         "materials": {
             "clear": { "kind": "plastisol", "density": "1 g/mL", "specific_heat": "2 J/(g.K)", "shot_window": ["160 °C", "180 °C"],
-                "price": "10.00 USD per 1 kg", "activation_energy": "120 kJ/mol", "budget": { "time": c.word(&["20 min", "6 min", "60 min"]), "at": "170 °C" } },
+                "price": "10.00 USD per 1 kg", "activation_energy": { "value": "120 kJ/mol", "source": "x" }, "budget": { "time": c.word(&["20 min", "6 min", "60 min"]), "at": "170 °C" } },
             "firm": { "kind": "plastisol", "density": c.word(&["1 g/mL", "1.1 g/mL"]) },
             "softener": { "kind": "softener", "density": "1 g/mL" },
             "salt": { "kind": "salt", "density": "2 g/mL", "as_scooped": "1.25 g/mL" },

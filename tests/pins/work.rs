@@ -6,6 +6,7 @@ use serde_json::{Map, Value, json};
 
 use crate::chance::{Chance, decimal};
 use crate::day::{Day, list, names, number, text};
+use crate::plain;
 
 const KINDS: [&str; 9] =
     ["base", "softener", "stabilizer", "colorant", "pearl", "flake", "salt", "scent", "hardener"];
@@ -153,7 +154,9 @@ pub(crate) fn go_on(c: &mut Chance, day: &Day) -> Value {
         maybe(c, now, 8, "heats", &["0", "1", "2", "3"]);
         maybe(c, now, 8, "degassed", &["true", "false"]);
         maybe(c, now, 5, "lost", &["true"]);
-        maybe(c, now, 4, "cup", &["\"2 cup\"", "\"4 cup\"", "\"1 cup\""]);
+        if c.happens(4) {
+            now["cup"] = c.one_of(list(&day.book["bench"]["cups"]))["holds"].clone();
+        }
         if c.happens(12) {
             let stage = &list(&pot["stages"])[0];
             let mut parts = Map::new();
@@ -221,7 +224,7 @@ fn log(c: &mut Chance, day: &Day) -> Value {
                     "colorant" | "scent" => &["3 drops", "1 drop", "10 drops", "0.3 g"],
                     "plastisol" => &["1/4 cup", "20 g", "1/2 cup"],
                     "pearl" | "flake" => &["1/8 tsp", "1/4 tsp", "0.5 g"],
-                    _ => &["1 tsp", "5 g", "2 % of base", "1/2 tsp"],
+                    _ => &["1 tsp", "5 g", "1/2 tsp"],
                 };
                 json!({ name: c.word(amounts) })
             }
@@ -288,15 +291,18 @@ fn stage_made(c: &mut Chance, stage: &Value) -> Value {
         }
         let grams = number(&weigh["best"]["gives"]);
         let off = *c.one_of(&[2, 5, 10, 40]);
+        let ways = std::iter::once(&weigh["best"]).chain(list(&weigh["others"]));
+        let counted = ways
+            .filter(|way| way["tool"] == "drops" || way["tool"] == "spoons")
+            .find(|way| !text(&way["measure"]).contains('+'));
+        let has_drops = weigh["kind"] == "colorant" || weigh["kind"] == "scent";
         let value = match c.below(6) {
             0 => json!({ "weighed": c.grams(grams, off) }),
-            1 => {
-                json!({ "measured": format!("{} drops", c.whole(5, 90)), "weighed": c.grams(grams, off) })
+            1..=3 if counted.is_some() => {
+                let measure = counted.map(|way| way["measure"].clone());
+                json!({ "measured": measure, "weighed": c.grams(grams, off) })
             }
-            2 => {
-                json!({ "measured": c.word(&["1 tsp", "1/2 tsp", "2 tsp", "1/4 cup", "1 1/2 tsp"]), "weighed": c.grams(grams, off) })
-            }
-            3 => c.value(&["\"0 g\"", "\"12 drops\"", "\"1 tsp\"", "\"30 drops\""]),
+            4 if has_drops => c.value(&["\"0 g\"", "\"12 drops\"", "\"1/4 tsp\"", "\"30 drops\""]),
             _ => c.grams(grams, off),
         };
         went_in.insert(text(&weigh["material"]).to_owned(), value);
@@ -370,14 +376,14 @@ fn draw_made(c: &mut Chance, draw: &Value) -> Value {
                 format!("{} g", decimal(weighs * off * scatter, 2))
             };
             made["weights"] = match c.below(4) {
-                0 => {
+                0 if cast >= 10 => {
                     json!({ "count": 10, "weigh": format!("{} g", decimal(weighs * off * 10.0, 1)) })
                 }
                 1 => json!(one(c)),
-                2 => {
+                2 if cast >= 4 => {
                     json!([one(c), { "count": 3, "weigh": format!("{} g", decimal(weighs * off * 3.0, 1)) }])
                 }
-                _ => (0..c.whole(2, 6)).map(|_| one(c)).collect::<Vec<_>>().into(),
+                _ => (0..c.whole(1, cast.clamp(1, 6))).map(|_| one(c)).collect::<Vec<_>>().into(),
             };
         }
         made
@@ -397,12 +403,30 @@ fn draw_made(c: &mut Chance, draw: &Value) -> Value {
     made
 }
 
-/// What the records of several days show.
+/// What the records of several days show: mostly days that went alike.
 pub(crate) fn learn(c: &mut Chance, day: &Day) -> Value {
+    let usual = record(c, day);
+    let is_alike = c.happens(75);
     let mut records = Vec::new();
-    for number in 0..*c.one_of(&[1, 3, 4, 5, 6]) {
-        let request = record(c, day);
-        let answer = day.ask(request).answer;
+    for number in 0..*c.one_of(&[1, 3, 4, 5, 6, 8]) {
+        let mut request = if is_alike { usual.clone() } else { record(c, day) };
+        let mut found = Vec::new();
+        plain::places(&request, "", &mut found);
+        for place in found {
+            let by = 1.0 + (c.whole(0, 6) as f64 - 3.0) / 100.0;
+            match request.pointer_mut(&place) {
+                Some(Value::String(text)) if text.ends_with(" g") || text.ends_with(" s") => {
+                    if let Some(other) = plain::scaled(text, by) {
+                        *text = other;
+                    }
+                }
+                Some(value) if place.ends_with("/good") && c.happens(40) => {
+                    *value = (value.as_u64().unwrap_or(1).saturating_sub(1)).into();
+                }
+                _ => {}
+            }
+        }
+        let answer = day.answer(&request);
         let answer = answer.lines().next().unwrap_or_default();
         let mut record: Value = serde_json::from_str(answer).unwrap_or(Value::Null);
         if !record["pots"].is_array() {

@@ -9,7 +9,13 @@ use pourwright::table::{Argument, CALCULATIONS};
 /// Where no example has one and none is here.
 #[must_use]
 pub fn usual(parameter: Parameter) -> f64 {
-    match parameter {
+    known(parameter).unwrap_or_else(|| panic!("no usual {parameter}"))
+}
+
+/// The same, if there is one.
+#[must_use]
+pub fn known(parameter: Parameter) -> Option<f64> {
+    let usual = match parameter {
         Parameter::AbsolutePressure => 12.0,
         Parameter::Altitude => 640.0,
         Parameter::AirPressure => 97.0,
@@ -62,7 +68,39 @@ pub fn usual(parameter: Parameter) -> f64 {
                     _ => None,
                 }
             });
-            found.next().unwrap_or_else(|| panic!("no usual {parameter}"))
+            return found.next().or_else(|| in_no_example(parameter));
         }
-    }
+    };
+    Some(usual)
+}
+
+/// Of those that no example has.
+fn in_no_example(parameter: Parameter) -> Option<f64> {
+    let usual = match parameter {
+        Parameter::Aim => 168.0,
+        Parameter::BurstStep => 10.0,
+        Parameter::ClockFrom => 170.0,
+        Parameter::ClockTo => 155.0,
+        Parameter::Diffusivity => 8e-8,
+        Parameter::DropMass => 0.044,
+        Parameter::LongestBurst => 60.0,
+        Parameter::MoldAt => 34.0,
+        Parameter::MoldMass => 600.0,
+        Parameter::MoldSpecificHeat => 0.84,
+        Parameter::OvenPower => 900.0,
+        Parameter::OvenTurn => 22.0,
+        Parameter::SaltAsScooped => 1.22,
+        Parameter::Setting => 0.7,
+        Parameter::ShotSpecificHeat => 2.0,
+        Parameter::SolidsShare => 0.1,
+        Parameter::SpecificHeatRise => 0.0012,
+        Parameter::TakeOut => 45.0,
+        Parameter::Thermometer => 3.0,
+        Parameter::TimedSpecificHeat => 1.8,
+        Parameter::Unstirred => 0.2,
+        Parameter::VesselMass => 180.0,
+        Parameter::VesselSpecificHeat => 0.84,
+        _ => return None,
+    };
+    Some(usual)
 }
