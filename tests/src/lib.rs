@@ -12,3 +12,4 @@ pub mod small;
 #[cfg(doctest)]
 #[doc = include_str!("../../README.md")]
 struct Readme;
+pub mod usual;

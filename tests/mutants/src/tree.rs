@@ -24,6 +24,7 @@ pub const STAGES: &[&str] = &[
     "go_on",
     "agreement",
     "committed",
+    "pins",
 ];
 
 /// The core's files with their sites, in the order of the modules.
