@@ -640,7 +640,7 @@ fn layers_are_worked_in_their_order_and_heat_their_pots() {
         keyed(3, shot(2, 1.0)),
     ];
     let got = Bench::new(&[100.0; 3]).split(&wanted, &off(&[RED, BLUE, [20, 20]]));
-    let work: Vec<(Option<usize>, Vec<(usize, u32)>, usize)> = got
+    let work: Vec<(Option<usize>, Vec<_>, usize)> = got
         .work
         .iter()
         .map(|work| {
