@@ -8,6 +8,7 @@ import datetime
 import gc
 import json
 import pickle
+import signal
 from collections.abc import Callable
 from pathlib import Path
 from types import MappingProxyType
@@ -236,6 +237,20 @@ def test_a_plan_is_stopped(demo_book: bytes, demo_orders: bytes) -> None:
     with pytest.raises(KeyboardInterrupt):
         book.plan(orders, stop=interrupted)
     assert len(asked) == 4
+
+    def late(_signal: int, _frame: object) -> None:
+        raise KeyboardInterrupt
+
+    before = signal.signal(signal.SIGALRM, late)
+    try:
+        with pytest.raises(KeyboardInterrupt) as interrupt:
+            signal.setitimer(signal.ITIMER_REAL, 0.02)
+            book.plan(orders)
+    finally:
+        signal.setitimer(signal.ITIMER_REAL, 0)
+        signal.signal(signal.SIGALRM, before)
+    # During the plan, not after it.
+    assert "asked" in [frame.name for frame in interrupt.traceback]
     # The book goes on.
     assert book.plan(demo_orders)["pots"]
 

@@ -260,8 +260,8 @@ class Book:
             pots: Maximum number of pots. Default: 5000.
             thousand_steps: Maximum work, in thousands of steps. Default: 10000.
             stop: Called without arguments about every millisecond of planning, on this thread; the plan ends when it
-                returns something true. A short plan is finished without a call. An exception in it, such as
-                KeyboardInterrupt, also ends the plan, and is raised here.
+                returns something true. A short plan is finished without a call. An exception in it also ends the
+                plan, and is raised here. KeyboardInterrupt ends a long plan without it, too.
 
         Raises:
             OSError: The file cannot be read.

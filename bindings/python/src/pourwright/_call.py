@@ -6,6 +6,7 @@ import operator
 import sys
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
+from types import TracebackType
 from typing import Any, SupportsIndex, TypeVar
 
 from ._error import PourwrightError, PourwrightTypeError, failed, not_finite, refused, wrong_type
@@ -223,23 +224,20 @@ def checked(call: Callable[..., int], *arguments: Any) -> None:
 
 @contextmanager
 def stopping(stop: Callable[[], object] | None) -> Iterator[Any]:
-    """The question for C whether to stop; raises what `stop` raised."""
-    if stop is None:
-        yield ffi.NULL
-        return
-    if not callable(stop):
+    """The question for C whether to stop; raises what `stop` raised, or a signal's handler meanwhile."""
+    if stop is not None and not callable(stop):
         raise wrong_type("stop", f"stop must be callable, not {type(stop).__name__}.")
-    ask, raised = stop, list[BaseException]()
+    raised = list[BaseException]()
 
     def asked(_user: Any) -> bool:
-        try:
-            return bool(ask())
-        except BaseException as error:  # no exception can cross the library
-            raised.append(error)
-            return True
+        return stop is not None and bool(stop())
+
+    # No exception can cross the library. A signal's handler may raise anywhere in `asked`, which so cannot catch it.
+    def failed_with(_kind: object, error: BaseException, traceback: TracebackType) -> None:
+        raised.append(error.with_traceback(traceback))
 
     try:
-        yield ffi.callback("int32_t(void *)", asked)
+        yield ffi.callback("int32_t(void *)", asked, 1, failed_with)
     except PourwrightError:
         if raised:
             raise raised[0] from None
