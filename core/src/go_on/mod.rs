@@ -157,17 +157,16 @@ impl<'a> Noon<'a> {
             return Ok(book.clone());
         }
         let system = book.ready().system;
-        let capacity = |cup: &Written<Volume>| cup.to(system).ok();
+        let is_same = |one: &Written<Volume>, other: &Written<Volume>| {
+            let both = one.to(system).ok().zip(other.to(system).ok());
+            both.is_some_and(|(one, other)| (one - other).si().abs() <= 1e-6 * other.si())
+        };
         let mut written = BookDocument::clone(book.written());
         let mut faults = Vec::new();
         for (place, broken) in self.now.broken_cups.iter().enumerate() {
             let cups = &mut written.bench.cups;
             let had = cups.len();
-            let gone = capacity(broken);
-            cups.retain(|cup| match (capacity(&cup.holds), gone) {
-                (Some(holds), Some(gone)) => (holds - gone).si().abs() > 1e-6 * gone.si(),
-                _ => true,
-            });
+            cups.retain(|cup| !is_same(&cup.holds, broken));
             if cups.len() == had {
                 faults.push(Fault {
                     code: code!("cup-not-of-bench").into(),
@@ -346,3 +345,6 @@ fn kept_steps(before: &Plan, plan: &Plan) -> Vec<String> {
     let new = items(plan);
     new.into_iter().filter(|(id, amount)| old.get(id) == Some(amount)).map(|(id, _)| id).collect()
 }
+
+#[cfg(test)]
+mod tests;

@@ -148,7 +148,7 @@ fn made(
     lines: &[(usize, &PlannedLine)],
     good: &[GoodEntry],
 ) -> Vec<(u32, bool)> {
-    let left = still.iter().copied().max().unwrap_or(0);
+    let left = still.iter().copied().fold(0, u32::max);
     let of_shape = |shape: &Option<String>| {
         let shape = shape.clone();
         lines.iter().filter(move |(_, line)| line.shape == shape)
@@ -207,15 +207,15 @@ fn rest(mold: &Mold, book: &Book, ordered: &[u32], shots: u32) -> Vec<u32> {
     let mut rest: Vec<u32> =
         ordered.iter().zip(cast).map(|(ordered, cast)| cast.min(*ordered)).collect();
     let rate = mold.rejects.unwrap_or(book.limits.rejects);
-    let rejects = (rate > 0.0).then(|| Rejects {
-        rate: Ratio::from(rate),
-        confidence: Ratio::from(book.limits.confidence),
-    });
+    let rejects =
+        Rejects { rate: Ratio::from(rate), confidence: Ratio::from(book.limits.confidence) };
     loop {
         let each = mold.cavities.iter().zip(&rest).filter(|(_, pieces)| **pieces > 0);
         let wanted: Vec<Wanted> =
             each.map(|(cavities, &pieces)| Wanted { pieces, cavities: cavities.count }).collect();
-        if wanted.is_empty() || batch::shots(&wanted, rejects).is_ok_and(|needed| needed <= shots) {
+        if wanted.is_empty()
+            || batch::shots(&wanted, Some(rejects)).is_ok_and(|needed| needed <= shots)
+        {
             return rest;
         }
         // One shot's rejects at a time: a large order has thousands.
@@ -269,10 +269,7 @@ pub(super) fn stock(
         });
         let had = before.stock.iter().find(|one| one.material == *name).map(|one| one.had.quantity);
         let rest = match had.filter(|_| used > Mass::default()) {
-            Some(had) => {
-                let rest = if had > used { had - used } else { Mass::default() };
-                grams(rest).unwrap_or(*amount)
-            }
+            Some(had) => grams((had - used).max(Mass::default())).unwrap_or(*amount),
             None => *amount,
         };
         left.insert(name.clone(), rest);
@@ -284,3 +281,6 @@ pub(super) fn stock(
 pub(super) fn grams(mass: Mass) -> Option<Amount> {
     Amount::from_f64(mass.get::<gram>(), Unit::GRAM).ok()
 }
+
+#[cfg(test)]
+mod tests;

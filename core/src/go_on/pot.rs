@@ -100,7 +100,7 @@ fn steps_together(plan: &Plan, pots: &[PotNow<'_>], resolver: &mut Resolver) {
     let is_done = |at: &StepAt| {
         pots.iter().find(|pot| pot.letter == at.pot).is_some_and(|pot| at.number <= pot.done)
     };
-    for step in plan.steps.iter().filter(|step| step.at.len() > 1) {
+    for step in &plan.steps {
         let done = step.at.iter().find(|at| is_done(at));
         let other = step.at.iter().find(|at| !is_done(at));
         if let (Some(done), Some(other)) = (done, other) {
@@ -230,7 +230,7 @@ impl<'a> Steps<'a, '_> {
 }
 
 impl<'a> PotNow<'a> {
-    fn new(letter: String, planned: Option<&'a Pot>) -> Self {
+    pub(super) fn new(letter: String, planned: Option<&'a Pot>) -> Self {
         let stages = planned.map_or(&[][..], |pot| &pot.stages);
         Self {
             letter,
@@ -360,7 +360,7 @@ impl<'a> PotNow<'a> {
 
     fn scale_to(&mut self, mass: Mass) -> Result<(), crate::mix::MixError> {
         let held = self.mix.mass();
-        let mass = if mass > Mass::default() { mass } else { Mass::default() };
+        let mass = mass.max(Mass::default());
         if held > Mass::default() {
             self.mix = self.mix.scaled((mass / held).value)?;
         }
@@ -538,3 +538,6 @@ fn milliliters(shown: &Shown<Volume>) -> Option<Written<Volume>> {
     let amount = Amount::from_f64(shown.quantity.get::<milliliter>(), Unit::MILLILITER);
     amount.ok().map(Written::of_amount)
 }
+
+#[cfg(test)]
+mod tests;

@@ -206,7 +206,8 @@ fn least_base(pot: &[Mass], bounds: &[Bound]) -> Option<f64> {
     for (held, bound) in pot.iter().zip(bounds) {
         let (Bound::Base(high) | Bound::Between(_, high)) = bound;
         let needs = kg(*held) / high;
-        if kg(*held) > 0.0 && needs > base * ROUNDING {
+        // Nothing of what may not be there needs no base: 0/0 is above nothing.
+        if needs > base * ROUNDING {
             base = needs;
         }
     }

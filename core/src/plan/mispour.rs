@@ -318,7 +318,7 @@ impl Mispour<'_> {
     /// The ways but keeping it, for a pot in which all belongs.
     fn ways(&self, answer: &mut PutRight, cup: Volume) -> Result<(), MispourError> {
         let checked = self.checked()?;
-        let nothing = self.additions(&checked, &checked.within, true);
+        let nothing = self.additions(&checked, &checked.within, false);
         let is_within = nothing.is_some_and(|additions| is_nothing(&additions));
         if is_within {
             answer.ways.extend(self.way(WayKind::AsItIs, &checked, &[])?);
@@ -391,7 +391,7 @@ impl Mispour<'_> {
             });
         }
         let additions = correction::top_up(&checked.held, &checked.exact);
-        if !is_within && !is_nothing(&additions) {
+        if !is_within {
             self.offer(answer, WayKind::Nearest, checked, &additions)?;
         }
         Ok(())
@@ -638,7 +638,7 @@ impl Mispour<'_> {
 
     fn cup(&self) -> Result<Volume, MispourError> {
         let cups = self.book.tools.cups().iter().map(|cup| cup.capacity);
-        let largest = cups.reduce(|a, b| if b > a { b } else { a });
+        let largest = cups.reduce(Volume::max);
         let allowed = largest.map(|largest| largest * self.book.limits.most_full);
         self.cup.or(allowed).ok_or(MispourError::NoCup)
     }
@@ -653,8 +653,8 @@ impl Mispour<'_> {
             let off = part.map(|part| rounded(Ratio::from(ratio / part.ratio - 1.0)));
             let most = self.most(portion.material)?;
             let is_below = most.is_some_and(|most| ratio <= most);
-            let is_over =
-                off.is_some_and(|off| off.value > self.tolerance(portion.material).unwrap_or(0.0));
+            let tolerance = self.tolerance(portion.material)?;
+            let is_over = off.is_some_and(|off| off.value > tolerance);
             let allowed = if self.on_purpose.contains(&portion.material) {
                 Some("on purpose".to_string())
             } else if is_over && is_below {
@@ -749,10 +749,9 @@ impl Mispour<'_> {
     }
 }
 
-/// Additions by material, without those of nothing.
+/// Additions by material.
 fn listed(checked: &Checked, additions: &[Mass]) -> Vec<(MaterialId, Mass)> {
-    let all = checked.materials.iter().copied().zip(additions.iter().copied());
-    all.filter(|(_, mass)| *mass > Mass::default()).collect()
+    checked.materials.iter().copied().zip(additions.iter().copied()).collect()
 }
 
 fn is_nothing(additions: &[Mass]) -> bool {
@@ -837,3 +836,6 @@ impl Diagnose for MispourError {
         }
     }
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

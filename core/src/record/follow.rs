@@ -452,7 +452,7 @@ impl Follow<'_> {
         }
         let after = held - shot.takes + shot.back - self.kept(at.stage, told, heats);
         if after > Mass::default() || at.is_last {
-            return Some(if after > Mass::default() { after } else { Mass::default() });
+            return Some(after.max(Mass::default()));
         }
         self.keep(path, Err(RecordError::ShotMore { shot: shot.takes, held }))
     }
@@ -556,3 +556,6 @@ fn signed_mass(mass: Mass) -> Shown<Mass> {
 fn fine_percent(ratio: Ratio) -> String {
     crate::show::percent(&ratio).to_string()
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

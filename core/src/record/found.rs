@@ -288,3 +288,6 @@ fn sentence(message: &str) -> String {
     let first = letters.next().map(|letter| letter.to_uppercase().to_string());
     format!("{}{}.", first.unwrap_or_default(), letters.as_str())
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

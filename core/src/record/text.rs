@@ -172,3 +172,6 @@ fn on_shelf(jar: &Jar) -> String {
     };
     format!("{}: {}{sprues}; {}.", jar.name, jar.mass.text, past(jar.heats, jar.spent.as_ref()))
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

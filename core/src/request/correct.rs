@@ -125,7 +125,7 @@ impl CorrectRequest {
             None => self.of_formulas(book, resolver)?,
         };
         let pot = self.went_in(&asked, book, resolver)?;
-        let on_purpose = self.on_purpose(&asked, &pot, book, resolver)?;
+        let on_purpose = self.on_purpose(&asked, book, resolver)?;
         let pot = self.remaining(pot, book, resolver)?;
         let cup = match &self.cup {
             Some(cup) => Some(resolver.quantity(&At("/cup"), cup)?),
@@ -295,20 +295,19 @@ impl CorrectRequest {
 
     /// Mix that is in the pot.
     fn went_in(&self, asked: &Asked, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
+        resolver.whole(|resolver| self.put_in(asked, book, resolver))
+    }
+
+    fn put_in(&self, asked: &Asked, book: &Book, resolver: &mut Resolver) -> Option<Mix> {
         let mut pot = asked.before.clone();
         let mut changed: Vec<MaterialId> = Vec::new();
-        let mut whole = true;
         for (name, instead) in &self.instead {
             let path = At("/instead");
             let path = path.key(name);
             let added = asked.materials(name, &path, book, resolver).and_then(|materials| {
                 asked.instead(name, &materials, instead, &path, book, resolver)
             });
-            let Some(added) = added else {
-                whole = false;
-                continue;
-            };
-            for (material, mass) in added {
+            for (material, mass) in added.into_iter().flatten() {
                 if changed.contains(&material) {
                     resolver.fault(
                         code!("instead-twice"),
@@ -316,26 +315,22 @@ impl CorrectRequest {
                         &"It is said twice of one material.",
                         &"Keep one of the two.",
                     );
-                    whole = false;
                 }
                 changed.push(material);
-                whole &= resolver.keep(&path, pot.add(material, mass)).is_some();
+                resolver.keep(&path, pot.add(material, mass));
             }
         }
         for portion in asked.added.iter().flat_map(Mix::portions) {
             if !changed.contains(&portion.material) {
-                whole &= resolver
-                    .keep(&At("/instead"), pot.add(portion.material, portion.mass))
-                    .is_some();
+                resolver.keep(&At("/instead"), pot.add(portion.material, portion.mass));
             }
         }
-        whole.then_some(pot)
+        Some(pot)
     }
 
     fn on_purpose(
         &self,
         asked: &Asked,
-        pot: &Mix,
         book: &Book,
         resolver: &mut Resolver,
     ) -> Option<Vec<MaterialId>> {
@@ -356,9 +351,7 @@ impl CorrectRequest {
             }
             Some(materials)
         })?;
-        let mut found: Vec<MaterialId> = found.into_iter().flatten().collect();
-        found.retain(|id| pot.mass_of(*id) > Mass::default() || asked.target.contains(*id));
-        Some(found)
+        Some(found.into_iter().flatten().collect())
     }
 
     /// Mix that is left of it, if some was shot.
@@ -685,3 +678,6 @@ fn line(way: &RightWay, right: &PutRight, kept: &KeptFormula) -> String {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

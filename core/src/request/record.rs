@@ -220,3 +220,6 @@ impl ReadBack for Change {
         read
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -43,41 +43,37 @@ impl Saving<'_> {
         let own_path = if self.body_as.is_some() { At("/body_as") } else { At("/save_as") };
         let body_name = self.body(&save_as.0);
         let mut changes = Vec::new();
-        let mut whole = true;
-        let mut save = |name: &str, formula: &FormulaEntry, path: &Path<'_>| {
-            whole &= self.is_free(name, path, book, resolver);
-            let faults = formula.faults(name, &path.to_string(), &book.materials, book.system);
-            whole &= faults.is_empty();
-            resolver.faults.extend(faults);
-            changes.extend(of_formula(name, formula));
-        };
-        match (color, own_body) {
-            (Some(color), None) => save(&save_as.0, color, &At("/save_as")),
-            (Some(color), Some(body)) => {
-                save(&save_as.0, color, &At("/save_as"));
-                save(&body_name, body, &own_path);
+        resolver.whole(|resolver| {
+            let mut save = |name: &str, formula: &FormulaEntry, path: &Path<'_>| {
+                self.check_free(name, path, book, resolver);
+                let faults = formula.faults(name, &path.to_string(), &book.materials, book.system);
+                resolver.faults.extend(faults);
+                changes.extend(of_formula(name, formula));
+            };
+            match (color, own_body) {
+                (Some(color), None) => save(&save_as.0, color, &At("/save_as")),
+                (Some(color), Some(body)) => {
+                    save(&save_as.0, color, &At("/save_as"));
+                    save(&body_name, body, &own_path);
+                }
+                (None, Some(body)) => save(&save_as.0, body, &At("/save_as")),
+                (None, None) => {}
             }
-            (None, Some(body)) => save(&save_as.0, body, &At("/save_as")),
-            (None, None) => {}
-        }
-        whole.then_some(changes)
+            Some(changes)
+        })
     }
 
-    /// Whether a formula may be saved under `name`.
-    fn is_free(&self, name: &str, path: &Path<'_>, book: &Book, resolver: &mut Resolver) -> bool {
-        if !checked_name(name, path, &mut resolver.faults) {
-            return false;
+    /// Checks that a formula may be saved under `name`.
+    fn check_free(&self, name: &str, path: &Path<'_>, book: &Book, resolver: &mut Resolver) {
+        let is_name = checked_name(name, path, &mut resolver.faults);
+        if is_name && !self.replace && book.find_formula(name).is_some() {
+            resolver.fault(
+                code!("formula-exists"),
+                path,
+                &format_args!("The book has a formula \"{name}\" already."),
+                &"Choose another name, or write \"replace\": true to put this one in its place.",
+            );
         }
-        if self.replace || book.find_formula(name).is_none() {
-            return true;
-        }
-        resolver.fault(
-            code!("formula-exists"),
-            path,
-            &format_args!("The book has a formula \"{name}\" already."),
-            &"Choose another name, or write \"replace\": true to put this one in its place.",
-        );
-        false
     }
 
     /// What is saved and what is unusual about it, in lines; none if nothing was to be.

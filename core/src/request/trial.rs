@@ -287,3 +287,6 @@ fn fine_signed_percent(off: Ratio) -> String {
     let thousandths = libm::round(off.value * 1e5);
     if thousandths == 0.0 { "0 %".to_string() } else { format!("{:+.3} %", thousandths / 1e3) }
 }
+
+#[cfg(test)]
+mod tests;

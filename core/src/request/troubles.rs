@@ -488,3 +488,6 @@ fn lines(row: &TroubleRow, is_alone: bool) -> Vec<String> {
     lines.push(format!("({SOURCE})"));
     lines
 }
+
+#[cfg(test)]
+mod tests;

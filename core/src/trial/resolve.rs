@@ -19,7 +19,13 @@ impl TrialEntry {
     ) -> Option<Trial<'a>> {
         let mut trial = self.start(book, resolver, path)?;
         let log = path.key("log");
-        let mut whole = true;
+        resolver.whole(|resolver| {
+            self.steps(&mut trial, resolver, &log);
+            Some(trial)
+        })
+    }
+
+    fn steps(&self, trial: &mut Trial<'_>, resolver: &mut Resolver, log: &Path<'_>) {
         let mut last = None;
         for (index, step) in self.log.iter().flatten().enumerate() {
             let path = log.index(index);
@@ -33,18 +39,16 @@ impl TrialEntry {
                             &"Nothing was added before this \"again\".",
                             &"Write the addition itself: { \"plum\": \"3 drops\" }.",
                         );
-                        whole = false;
                         continue;
                     }
                 },
                 step => step,
             };
-            whole &= trial.step(step, resolver, &path).is_some();
+            trial.step(step, resolver, &path);
             if matches!(step, TrialStep::Added(..)) {
                 last = Some(step);
             }
         }
-        whole.then_some(trial)
     }
 
     /// The mix in the cup at the end of the log. `path` is the trial's place in the request.
@@ -101,23 +105,20 @@ fn default_base(book: &Book, resolver: &mut Resolver, path: &Path<'_>) -> Option
 }
 
 impl Trial<'_> {
-    fn step(&mut self, step: &TrialStep, resolver: &mut Resolver, path: &Path<'_>) -> Option<()> {
+    fn step(&mut self, step: &TrialStep, resolver: &mut Resolver, path: &Path<'_>) {
         match step {
             TrialStep::Added(amounts, _) => {
-                let mut whole = true;
                 for (name, amount) in amounts {
                     let path = path.key(name);
                     let id =
                         resolver.find_material(&self.book.materials, &Name(name.clone()), &path);
-                    let added = id.and_then(|id| resolver.keep(&path, self.add(id, amount)));
-                    whole &= added.is_some();
+                    id.and_then(|id| resolver.keep(&path, self.add(id, amount)));
                 }
-                whole.then_some(())
             }
             TrialStep::Taken(amount, _) => {
-                resolver.keep(&path.key("taken"), self.take(amount)).map(|_| ())
+                resolver.keep(&path.key("taken"), self.take(amount));
             }
-            TrialStep::Again => Some(()),
+            TrialStep::Again => {}
         }
     }
 }

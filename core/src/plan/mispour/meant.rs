@@ -74,9 +74,10 @@ impl Meant {
             }
             before.merge(&added)?;
             let held = before.mass();
-            let carried = one.carried.quantity;
-            let share = if held > Mass::default() { (carried / held).value } else { 0.0 };
-            before = before.scaled(share)?;
+            // Nothing is carried of nothing.
+            if held > Mass::default() {
+                before = before.scaled((one.carried.quantity / held).value)?;
+            }
         }
         Ok(None)
     }

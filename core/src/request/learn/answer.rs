@@ -579,3 +579,6 @@ where
         _ => format!("{days} show {seen}, and the book's value is more than twice that ± off."),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -48,3 +48,45 @@ impl fmt::Display for LearnSheet<'_> {
         f.write_str(page.text())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use alloc::string::ToString;
+    use alloc::vec::Vec;
+
+    use super::*;
+    use crate::request::learn::BookChange;
+
+    #[test]
+    fn changes_are_numbered_from_one() {
+        let change = |what: &str| BookChange {
+            what: what.into(),
+            before: None,
+            after: "4 mL".into(),
+            days: 4,
+            why: "4 days show it.".into(),
+            questioned: what == "cavity of worm",
+            write: Vec::new(),
+        };
+        let mut learned = LearnResponse {
+            days: 4,
+            from: Some("2027-03-02".into()),
+            to: Some("2027-03-23".into()),
+            changes: Vec::from([change("drop of plum"), change("cavity of worm")]),
+            questions: Vec::new(),
+            confirmed: Vec::new(),
+            not_yet: Vec::new(),
+        };
+        let sheet = learned.sheet().to_string();
+        let lines: Vec<&str> = sheet.lines().map(str::trim_end).collect();
+        assert!(lines[0].starts_with("LEARNED FROM 4 DAYS"), "{sheet}");
+        assert!(lines[0].ends_with("2027-03-02 to 2027-03-23"), "{sheet}");
+        assert!(lines.contains(&" 1 drop of plum: not stated -> 4 mL"), "{sheet}");
+        assert!(lines.contains(&" 2 cavity of worm: not stated -> 4 mL  (see below)"), "{sheet}");
+        assert!(!sheet.contains("No change"));
+        learned.changes.clear();
+        assert!(
+            learned.sheet().to_string().lines().any(|line| line.trim() == "No change to the book.")
+        );
+    }
+}
