@@ -84,7 +84,12 @@ fn keeps(#[case] name: &str) {
         }
     }
     for (thing, case) in of {
-        let case = smaller(case, |case| check(case).is_ok_and(|seen| seen.contains(&thing)));
+        // The second implementation reads whole documents only.
+        let shows = |case: &Value| {
+            std::panic::catch_unwind(|| check(case))
+                .is_ok_and(|seen| seen.is_ok_and(|seen| seen.contains(&thing)))
+        };
+        let case = smaller(case, shows);
         let thing = thing.replace('/', "-per-");
         let words: Vec<&str> =
             thing.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty()).collect();
