@@ -2,8 +2,9 @@
 //!
 //! A line changes an example of a request: `of` names it, `open` adds the demo's book, or its book and a plan of it, `with`
 //! sets values by JSON Pointer, `without` takes them out, `copy` sets one to another. What is below `/book` and `/orders` is
-//! changed before the plan is made.
+//! changed before the plan is made. With `asked_of`, the demo's book is opened, and the request asked of it.
 
+use pourwright::document::LoadedBook;
 use pourwright::request::answer_value;
 use serde_json::{Value, json};
 
@@ -33,9 +34,13 @@ fn sample(line: &str) -> Sample {
     }
     let request = request(&line);
     // A day that cannot be planned is itself the answer.
-    let answer = match request.get("faults") {
-        Some(_) => request.clone(),
-        None => answer_value(&request),
+    let answer = match (request.get("faults"), line["asked_of"].as_str()) {
+        (Some(_), _) => request.clone(),
+        (None, None) => answer_value(&request),
+        (None, Some(_)) => {
+            let open = LoadedBook::from_text(demo::BOOK).unwrap();
+            serde_json::from_str(&open.answer_text(&request.to_string())).unwrap()
+        }
     };
     Sample { code, request, answer }
 }
