@@ -56,6 +56,17 @@ impl Day {
         })
     }
 
+    /// Like [`Day::of`], but mostly one that can be planned.
+    pub(crate) fn that_can_be(kind: &str, day: usize) -> Rc<Self> {
+        let mut found = Self::of(kind, day);
+        for more in 1..4 {
+            if found.plan.is_null() {
+                found = Self::of(kind, 100_000 * more + day);
+            }
+        }
+        found
+    }
+
     fn made(kind: &str, day: usize) -> Self {
         let c = &mut Chance::of(kind, day);
         let book = match kind {
@@ -220,7 +231,8 @@ fn line(c: &mut Chance, book: &Value, wares: &Wares, is_small: bool, index: usiz
     } else {
         mold = c.one_of(&names(&book["molds"])).clone();
         line["mold"] = mold.clone().into();
-        if c.happens(25) {
+        let injectors = book["bench"]["injector"]["count"].as_u64().unwrap_or(1);
+        if c.happens(25) && (injectors > 1 || c.happens(5)) {
             line["layers"] = wares.layers(c);
             layers = 2;
         } else {
@@ -269,7 +281,7 @@ fn jar(c: &mut Chance, book: &Value, wares: &Wares, index: usize) -> Value {
         }
         jar["parts"] = parts.into();
     }
-    if c.happens(95) {
+    if c.happens(99) {
         jar["heats"] = c.whole(1, 4).into();
     }
     if c.happens(60) {

@@ -33,7 +33,7 @@ fn of_day(
     (at, each): (usize, usize),
     make: fn(&mut Chance, &Day) -> Value,
 ) -> Asked {
-    let day = Day::of(kind, at / each);
+    let day = Day::that_can_be(kind, at / each);
     let request = make(&mut Chance::of(&format!("{kind} {name}"), at), &day);
     let answer = day.answer(&request);
     Asked { request, answer, day: Some(day) }

@@ -12,8 +12,9 @@ const KINDS: [&str; 9] =
     ["base", "softener", "stabilizer", "colorant", "pearl", "flake", "salt", "scent", "hardener"];
 
 /// What went in instead of `grams` of a material.
-fn instead(c: &mut Chance, grams: f64) -> Value {
+fn instead(c: &mut Chance, grams: f64, has_drops: bool) -> Value {
     match c.below(12) {
+        2..=4 if !has_drops => c.grams(grams, 40),
         0 => c.value(&["\"twice\"", "\"3 times\"", "\"4 times\""]),
         1 => c.value(&["\"half\"", "\"none\""]),
         2 => json!(format!("+ {} drops", c.whole(1, 40))),
@@ -84,25 +85,38 @@ pub(crate) fn correct(c: &mut Chance, day: &Day) -> Value {
             _ if grams.is_empty() => "base".to_owned(),
             _ => c.one_of(&grams.keys().cloned().collect::<Vec<_>>()).clone(),
         };
+        let kind = text(&day.book["materials"][&name]["kind"]);
+        let has_drops = matches!(kind, "colorant" | "scent" | "stabilizer") || c.happens(5);
+        if !grams.contains_key(&name) && !KINDS.contains(&name.as_str()) && c.happens(80) {
+            wrong.insert(name, json!(c.word(&["5 g", "1 g", "20 g", "0.1 g"])));
+            continue;
+        }
         let usual = grams.get(&name).copied().unwrap_or(5.0);
-        wrong.insert(name, instead(c, usual));
+        wrong.insert(name, instead(c, usual, has_drops));
     }
     let first = wrong.keys().next().cloned();
     request["instead"] = wrong.into();
     maybe(c, &mut request, 30, "hot", &["true", "false"]);
+    if c.happens(20) {
+        let whole: f64 = grams.values().sum();
+        request["still_there"] = c.grams(whole * 0.5, 40);
+    }
+    maybe(c, &mut request, 3, "still_there", &["\"1/2 cup\"", "\"1/4 cup\"", "\"2 cup\""]);
     maybe(
         c,
         &mut request,
-        20,
-        "still_there",
-        &["\"300 g\"", "\"100 g\"", "\"1 cup\"", "\"1/2 cup\"", "\"50 g\""],
-    );
-    maybe(
-        c,
-        &mut request,
-        25,
+        18,
         "cup",
-        &["\"2 cup\"", "\"4 cup\"", "\"1 cup\"", "\"500 mL\"", "\"6 cup\"", "\"1 L\""],
+        &[
+            "\"8 cup\"",
+            "\"2 L\"",
+            "\"2 cup\"",
+            "\"4 cup\"",
+            "\"1 cup\"",
+            "\"500 mL\"",
+            "\"6 cup\"",
+            "\"1 L\"",
+        ],
     );
     maybe(c, &mut request, 10, "trace", &["\"0 %\"", "\"0.1 %\"", "\"2 %\"", "\"5 %\""]);
     if c.happens(15) {
@@ -110,7 +124,13 @@ pub(crate) fn correct(c: &mut Chance, day: &Day) -> Value {
             if c.happens(70) { first } else { names(&day.book["materials"]).first().cloned() };
         request["on_purpose"] = json!(own.into_iter().collect::<Vec<_>>());
     }
-    maybe(c, &mut request, 25, "save_as", &["\"dusk, darker\"", "\"dusk\"", "\"f9\""]);
+    maybe(
+        c,
+        &mut request,
+        25,
+        "save_as",
+        &["\"dusk, darker\"", "\"dusk, darker\"", "\"dusk, darker\"", "\"f9\"", "\"dusk\""],
+    );
     maybe(c, &mut request, 12, "body_as", &["\"salted, more\"", "\"plain\""]);
     maybe(c, &mut request, 10, "replace", &["true"]);
     request
@@ -142,7 +162,12 @@ pub(crate) fn go_on(c: &mut Chance, day: &Day) -> Value {
             continue;
         }
         let now = pots.entry(letter).or_insert_with(|| json!({}));
-        maybe(c, now, 20, "shots", &["1", "2", "3"]);
+        let next = steps.iter().find(|step| {
+            let mut at = list(&step["at"]).iter();
+            at.any(|at| at["pot"] == pot["pot"] && at["number"].as_u64() > now["done"].as_u64())
+        });
+        let shoots = next.is_some_and(|step| step["kind"] == "shoot");
+        maybe(c, now, if shoots { 60 } else { 1 }, "shots", &["1", "2", "3"]);
         maybe(c, now, 12, "hot", &["true", "false"]);
         maybe(
             c,
@@ -204,7 +229,7 @@ pub(crate) fn go_on(c: &mut Chance, day: &Day) -> Value {
     if c.happens(10) {
         request["broken_molds"] = json!([c.one_of(&names(&day.book["molds"]))]);
     }
-    if c.happens(10) {
+    if c.happens(4) {
         request["broken_cups"] = json!([c.one_of(list(&day.book["bench"]["cups"]))["holds"]]);
     }
     request
@@ -253,7 +278,13 @@ pub(crate) fn trial(c: &mut Chance, day: &Day) -> Value {
     maybe(c, &mut trial, 10, "notes", &["\"By daylight.\""]);
     let mut request = json!({ "calculate": "trial", "trial": trial });
     maybe(c, &mut request, 30, "per", &["\"1 cup\"", "\"2 cup\"", "\"100 g\"", "\"1/2 cup\""]);
-    maybe(c, &mut request, 60, "save_as", &["\"dusk, darker\"", "\"dusk\"", "\"f9\""]);
+    maybe(
+        c,
+        &mut request,
+        60,
+        "save_as",
+        &["\"dusk, darker\"", "\"dusk, darker\"", "\"dusk, darker\"", "\"f9\"", "\"dusk\""],
+    );
     maybe(c, &mut request, 25, "body_as", &["\"salted, more\"", "\"plain\""]);
     maybe(c, &mut request, 15, "replace", &["true"]);
     request
@@ -332,7 +363,13 @@ fn stage_made(c: &mut Chance, stage: &Value) -> Value {
         "injector",
         &["\"4.1 g\"", "\"3.7 g\"", "[\"4.0 g\",\"4.4 g\"]", "\"9 g\""],
     );
-    maybe(c, &mut made, 12, "save_as", &["\"dusk, darker\"", "\"dusk\"", "\"f9\""]);
+    maybe(
+        c,
+        &mut made,
+        12,
+        "save_as",
+        &["\"dusk, darker\"", "\"dusk, darker\"", "\"dusk, darker\"", "\"f9\"", "\"dusk\""],
+    );
     maybe(c, &mut made, 8, "body_as", &["\"salted, more\"", "\"plain\""]);
     if c.happens(25) {
         let heat = json!({ "time": format!("{} s", c.whole(80, 400)), "from": "68 °F", "to": c.word(&["335 °F", "338 °F", "341 °F"]) });
