@@ -51,8 +51,8 @@ fn shots_are_left_by_line_and_layer() {
     let one = &plan.plan.pots[0];
     let pot = |draws: &[(u32, u32, u32)]| {
         let draw = |&(line, layer, shots): &(u32, u32, u32)| crate::plan::Draw {
-            line,
-            layer,
+            line: Some(line),
+            layer: Some(layer),
             shots,
             ..one.stages[0].draws[0].clone()
         };
