@@ -17,9 +17,8 @@ use crate::{root, samples};
 const SHARED: &[&str] = &["out-of-range", "pot-without-cup"];
 
 /// Codes of the typed API and of plain numbers. The reader of documents, or the planner before it asks, refuses what they
-/// are about. `budget-memory` comes from the machine, which may give it where more memory gives `split-too-many-pots`;
-/// `leftover-solver` and `split-deadlock` would be defects of the library. What a document is told of `heat-out-of-reach`
-/// and of the codes of learning is a sentence of the answer, without a code.
+/// are about. `budget-memory` comes from the machine; `leftover-solver` and `split-deadlock` would be defects of the library.
+/// What a document is told of `heat-out-of-reach` and of the codes of learning is a sentence of the answer, without a code.
 const RUST_ONLY: &[&str] = &[
     "bad-property",
     "batch-above-cup-marks",
@@ -94,7 +93,6 @@ const RUST_ONLY: &[&str] = &[
     "split-shot-too-large",
     "split-shot-too-long",
     "split-too-few-injectors",
-    "split-too-many-pots",
     "split-unlike-shots",
     "system-unknown",
     "uncertainty-bad-freedom",

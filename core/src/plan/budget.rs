@@ -110,11 +110,17 @@ impl<'a> Budget<'a> {
         Ok(())
     }
 
-    /// The fault, if these pots are too many.
-    pub(super) fn check_pots(&self, pots: usize, at_least: bool) -> Result<(), BudgetError> {
+    /// The fault, if the budget does not allow these pots.
+    pub(super) fn check_number(&self, pots: usize, at_least: bool) -> Result<(), BudgetError> {
         if pots > self.pots as usize {
             return Err(BudgetError::Pots { pots, at_least, allowed: self.pots });
         }
+        Ok(())
+    }
+
+    /// The fault, if these pots are too many for the budget or the memory.
+    pub(super) fn check_pots(&self, pots: usize, at_least: bool) -> Result<(), BudgetError> {
+        self.check_number(pots, at_least)?;
         if !is_there_memory(pots.saturating_mul(BYTES_A_POT)) {
             return Err(BudgetError::Memory { pots, at_least });
         }

@@ -876,7 +876,7 @@ impl<'a> Check<'a> {
             let wanted = line["shape"].as_str().or(only);
             let cavity = cavities.iter().find(|(shape, ..)| shape.as_deref() == wanted);
             let volume = cavity.map_or(f64::NAN, |(_, _, volume)| *volume);
-            self.object(planned["shape"].as_str() == wanted, || format!("{at}: shape"));
+            self.object(planned["shape"] == serde_json::json!(wanted), || format!("{at}: shape"));
             let weighs: f64 = layers
                 .iter()
                 .map(|(recipe, part)| taken(self.shop, mold, recipe, *part).per_ml * volume)

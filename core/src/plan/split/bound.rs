@@ -20,11 +20,12 @@ pub(super) fn bound(problem: &Problem<'_>) -> Result<Bound, SplitError> {
     let fills: Vec<Alone> = problem.formulas.iter().map(|f| alone(problem, f)).collect();
     // Before the work begins: what one formula fills by itself, no plan has fewer of.
     let most = fills.iter().map(|alone| alone.pots).max().unwrap_or(0);
-    problem.budget.check_pots(most as usize, true)?;
+    problem.budget.check_number(most as usize, true)?;
     let total = fills.iter().fold(0_u32, |sum, alone| sum.saturating_add(alone.pots));
     if total > MOST_POTS {
         return Err(SplitError::TooManyPots);
     }
+    problem.budget.check_pots(most as usize, true)?;
     let cover = cover(problem, &fills)?;
     let apart = apart(problem, &fills, &cover);
     let mut reasons = by_base(problem, &fills, &apart);
