@@ -16,7 +16,7 @@ use self::shots::injector;
 pub(super) use self::shots::{LayerShots, Shots, shots};
 use super::budget::Budget;
 use super::day::{Batch, DayRecipe};
-use super::layout::{PotCup, PotLayout};
+use super::layout::{PotCup, PotLayout, StageLayout};
 use super::one_or_more::OneOrMore;
 use super::precedence::FreshBase;
 use super::process;
@@ -119,9 +119,44 @@ impl<'a> Workshop<'a> {
     pub(super) fn build(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
         let pot = match draft.there.filter(|there| there.is_begun()) {
             Some(there) => self.build_on(there, draft)?,
-            None => self.build_new(draft)?,
+            None => self.build_new(draft).map_err(|error| self.of_pot(error, draft))?,
         };
+        if let Some(stage) = draft.there.and_then(|_| self.gets_base(&pot)) {
+            return Err(PotError::NoFreshBase { formulas: stage.recipe.name() });
+        }
         Ok(PotLayout { there: draft.there, ..pot })
+    }
+
+    /// The first stage of a `pot` that gets base when it was heated, where the book does not allow that.
+    fn gets_base<'p>(&self, pot: &'p PotLayout<'a>) -> Option<&'p StageLayout<'a>> {
+        let has_base = |stage: &&StageLayout<'_>| {
+            let mut base = stage.recipe.recipe.base().iter();
+            base.any(|base| stage.weigh.iter().any(|one| one.addition.material == base.material))
+        };
+        pot.stages.iter().skip(1).find(has_base).filter(|_| !self.book.limits.fresh_base)
+    }
+
+    /// Why a pot that is there, but not begun, does not become what its shots want, in the words of the orders.
+    fn of_pot(&self, error: PotError, draft: &PotDraft<'_>) -> PotError {
+        let Some(there) = draft.there else { return error };
+        let pot = there.pot.clone();
+        match error {
+            PotError::Sequence(SequenceError::NothingCarries { stage, material }) => {
+                let formulas = draft.stages.iter().nth(stage).map(|stage| stage.recipe.name());
+                let id = materials(draft).get(material).copied();
+                let material = id.and_then(|id| self.book.materials.get(id).ok());
+                let material = material.map(|material| material.name.clone());
+                PotError::CannotFollow {
+                    pot,
+                    formulas: formulas.unwrap_or_default(),
+                    material: material.unwrap_or_default(),
+                }
+            }
+            PotError::Sequence(SequenceError::OverHeats { heats, allowed }) => {
+                PotError::TooManyHeats { pot, heats, allowed }
+            }
+            error => error,
+        }
     }
 
     fn build_new(&self, draft: &PotDraft<'a>) -> Result<PotLayout<'a>, PotError> {
@@ -229,6 +264,11 @@ impl<'a> Workshop<'a> {
         let recipe = parts.first.recipe;
         let need = self.sequence(parts, cup, (Mass::default(), None))?.start();
         let even = self.least_pot(recipe);
+        let holds = self.may_hold(cup, recipe);
+        if even > holds * (1.0 + 1e-9) {
+            let (formulas, cup) = (recipe.name(), String::from(self.names.cup(cup.number)));
+            return Err(PotError::LeastOverCup { formulas, least: even, holds, cup });
+        }
         let mut why = (even > need).then_some(WhyRaised::Oven);
         let wanted = if even > need { even } else { need };
         let mut measured = self.measure_base(cup, recipe, wanted, measuring)?;

@@ -136,7 +136,7 @@ impl FlakeRequest {
                     code!("piece-and-mix"),
                     &Path::ROOT,
                     &"The flakes of a piece are its share of those in the mix.",
-                    &"Give both \"mix\", the finished mass that the dose is in, and \"piece\".",
+                    &"Give both \"finished_mass\", the mix that the dose is in, and \"piece_mass\".",
                 );
                 None
             }

@@ -143,8 +143,8 @@ impl SettlingRequest {
                 resolver.fault(
                     code!("viscosity-twice"),
                     &Path::ROOT,
-                    &"The viscosity is stated, and follows from the ball, too.",
-                    &"Leave \"viscosity\" or \"ball\" out.",
+                    &"The viscosity is stated, and follows from the timed ball, too.",
+                    &"Leave \"viscosity\" or \"timed_ball\" out.",
                 );
                 None
             }

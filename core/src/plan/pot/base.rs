@@ -196,7 +196,7 @@ impl Workshop<'_> {
             return Ok((OffMark::Weighed, Measure::exactly(Tool::Balance, steps, mass, given)));
         }
         if finest.is_unmarked() {
-            return Err(PotError::NoMarks { holds: finest.cup.capacity });
+            return Err(PotError::NoMarks { cup: self.names.cup(finest.number).into() });
         }
         // Cup and spoons, if they come nearer than the eye between two marks.
         let filling = self.book.unsure.cup_filling;

@@ -14,7 +14,8 @@ use crate::plan::precedence::PrecedenceError;
 use crate::plan::sequence::SequenceError;
 use crate::plan::split::SplitError;
 use crate::plan::weigh::WeighError;
-use crate::quantity::{Mass, Time, Volume};
+use crate::quantity::{Mass, Time};
+use crate::show::page::counted;
 use crate::show::{self, text};
 
 /// Why a pot cannot be made.
@@ -26,10 +27,9 @@ pub(crate) enum PotError {
     NoCup,
     /// A cup that can only be filled whole, and a pot that is not that much.
     #[error(
-        "The cup of {} has no marks, and no scale weighs its base: only the whole cup can be measured, and that does not fit.",
-        show::volume(.holds)
+        "The {cup} has no marks, and no scale weighs its base: only the whole cup can be measured, and that does not fit."
     )]
-    NoMarks { holds: Volume },
+    NoMarks { cup: String },
     /// Even the whole cup is too small to dose a material.
     #[error("No cup is large enough to dose \"{material}\" to {} %: {error}", .tolerance * 100.0)]
     TooSmallToDose { material: String, tolerance: f64, error: MeasureError },
@@ -58,6 +58,14 @@ pub(crate) enum PotError {
     /// A pot that was heated would need more base.
     #[error("More base would have to go into a pot that was heated to make it {formulas}.")]
     NoFreshBase { formulas: String },
+    /// A pot that is not begun, and an order of its shots that adding alone does not give.
+    #[error(
+        "Pot {pot} cannot go on as {formulas}: by then it holds \"{material}\", which {formulas} has none of."
+    )]
+    CannotFollow { pot: String, formulas: String, material: String },
+    /// A pot that is not begun, and more heats for its shots than the book allows.
+    #[error("The shots of pot {pot} take {}, but the book allows {}.", counted(*.heats, "heat"), counted(*.allowed, "heat"))]
+    TooManyHeats { pot: String, heats: u32, allowed: u32 },
     /// Pots that are there have layers in common in an order that cannot be.
     #[error(
         "The shots of pot {pot} cannot be put in order with those of the pots that it makes laminated pieces with."
@@ -100,12 +108,18 @@ impl PotError {
                 | Self::NoMarks { .. }
                 | Self::Batch(BatchError::AboveMarks { .. })
                 | Self::OverCup { .. }
+                | Self::LeastOverCup { .. }
         )
     }
 
     /// Whether a smaller pot may do: this one does not fit its cup.
     pub(in crate::plan) fn is_too_full(&self) -> bool {
-        matches!(self, Self::Batch(BatchError::AboveMarks { .. }) | Self::OverCup { .. })
+        matches!(
+            self,
+            Self::Batch(BatchError::AboveMarks { .. })
+                | Self::OverCup { .. }
+                | Self::LeastOverCup { .. }
+        )
     }
 }
 
@@ -121,6 +135,8 @@ impl Diagnose for PotError {
         Self::OverCup { .. } => "pot-over-cup",
         Self::TooManySolids { .. } => "too-many-solids",
         Self::NoFreshBase { .. } => "pot-no-fresh-base",
+        Self::CannotFollow { .. } => "pot-cannot-follow",
+        Self::TooManyHeats { .. } => "pot-too-many-heats",
         Self::OutOfOrder { .. } => "pot-out-of-order",
         Self::Batch(error) => error.code(),
         Self::Shot(error) => error.code(),
@@ -165,6 +181,14 @@ impl Diagnose for PotError {
             Self::NoFreshBase { .. } => {
                 "Allow it (\"fresh_base\" in the limits), or make a further pot.".into()
             }
+            Self::CannotFollow { pot, formulas, .. } => format!(
+                "List the \"draws\" of pot {pot} in another order, or leave those of {formulas} to another pot."
+            )
+            .into(),
+            Self::TooManyHeats { pot, .. } => format!(
+                "Leave some \"draws\" of pot {pot} to another pot, or raise \"heats\" in the limits."
+            )
+            .into(),
             Self::OutOfOrder { pot } => format!(
                 "List the \"draws\" of pot {pot} and of those pots in one order, or leave them out."
             )

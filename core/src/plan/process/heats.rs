@@ -119,7 +119,7 @@ fn before_heating(base: MaterialId, left_overs: &[&Leftover]) -> Result<Option<H
             return Err(note(
                 code!("left-over-heat-not-known"),
                 format!(
-                    "\"{name}\" from the shelf states no \"spent\" time: add it, or the pot cannot be checked."
+                    "\"{name}\" was heated before and states no \"spent\" time: add it, or the pot cannot be checked."
                 ),
             ));
         };

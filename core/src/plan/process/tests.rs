@@ -373,7 +373,10 @@ fn what_a_left_over_does_not_say_stays_unknown() {
         assert_eq!(pot.heats.in_all, heats.as_u64().map(|_| 41));
         assert_eq!(why(pot.heats.budget.as_ref()), Some("left-over-heat-not-known"));
         let sheet = sheet(&plan);
-        assert!(sheet.contains("\"jar 1\" from the shelf states no \"spent\" time"), "{sheet}");
+        assert!(
+            sheet.contains("\"jar 1\" was heated before and states no \"spent\" time"),
+            "{sheet}"
+        );
         assert!(!sheet.contains("min left"), "{sheet}");
     }
 }
