@@ -129,10 +129,10 @@ macro_rules! registry {
         #[cfg(feature = "schema")]
         #[must_use]
         pub fn enums() -> alloc::vec::Vec<Listed> {
-            alloc::vec![$(Listed {
+            alloc::vec::Vec::from([$($(#[$when])* Listed {
                 of: stringify!($($error)::+),
                 codes: <crate::$($error)::+ as crate::fault::Diagnose>::codes(),
-            },)*]
+            },)*])
         }
     };
 }
