@@ -1103,11 +1103,12 @@ class Doubt(TypedDict):
 class Draw(TypedDict):
     """Shots into one mold at one stage."""
 
-    layer: int
-    """Which layer of their pieces it makes, counted from 1."""
+    layer: int | None
+    """Which layer of their pieces it makes, counted from 1; none as with `line`."""
 
-    line: int
-    """The first of the order lines that it is for, counted from 1."""
+    line: int | None
+    """The first of the order lines that it is for, counted from 1. None in a plan that was stored before this was in
+    it."""
 
     loads: int
     """Injector loads."""
@@ -2759,8 +2760,9 @@ class PlannedLine(TypedDict):
     pieces: int
     """Number of pieces."""
 
-    pooled_with: int
-    """The first order line for the same pieces, counted from 1; shots are for all of them."""
+    pooled_with: int | None
+    """The first order line for the same pieces, counted from 1; shots are for all of them. None in a plan that was
+    stored before this was in it."""
 
     pots: list[str]
     """The pots it is shot from."""
