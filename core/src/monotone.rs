@@ -112,7 +112,8 @@ fn end_slope(here: Knot, next: Knot, further: Knot) -> f64 {
         ((2.0 * width_near + width_far) * near - width_near * far) / (width_near + width_far);
     if slope * near <= 0.0 {
         0.0
-    } else if near * far <= 0.0 && libm::fabs(slope) > 3.0 * libm::fabs(near) {
+    } else if libm::fabs(slope) > 3.0 * libm::fabs(near) {
+        // Only where the secants differ in sign: else it is below two of them.
         3.0 * near
     } else {
         slope
@@ -139,14 +140,17 @@ mod tests {
     #[case([1.0, 1.0], [1.0, -4.0], 3.0)]
     #[case([1.0, 1.0], [-1.0, 4.0], -3.0)]
     #[case([1.0, 1.0], [0.0, 1.0], 0.0)]
+    #[case([1.0, 1.0], [0.5, 0.25], 0.625)]
+    #[case([1.0, 1.0], [0.5, -2.0], 1.5)]
     fn slopes_at_an_end(
         #[case] widths: [f64; 2],
         #[case] secants: [f64; 2],
         #[case] expected: f64,
     ) {
-        let next = at(widths[0], widths[0] * secants[0]);
+        let here = at(0.5, -2.0);
+        let next = at(here.x + widths[0], here.y + widths[0] * secants[0]);
         let further = at(next.x + widths[1], next.y + widths[1] * secants[1]);
-        let found = end_slope(at(0.0, 0.0), next, further);
+        let found = end_slope(here, next, further);
         assert!((found - expected).abs() < 1e-15, "{found}");
     }
 

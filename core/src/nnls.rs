@@ -230,6 +230,18 @@ mod tests {
         assert!((x[2] * 1e-12 - 1.0).abs() < 1e-14, "{x:?}");
     }
 
+    // Next to the first column the second, but for 2^-33 of it the same, cannot enter. The third takes the place of the first,
+    // and then it can: minus its part along (1, 1, 0) it is (1, -1, e), and its answer (e - d)/(2 + e²).
+    #[test]
+    fn a_column_that_could_not_enter_is_tried_again() {
+        let power = |exponent: i32| libm::exp2(f64::from(exponent));
+        let (e, d, small) = (power(-33), power(-40), power(-37));
+        let columns = [vec![4.0, 0.0, 0.0], vec![2.0, 0.0, e], vec![small, small, 0.0]];
+        let x = solve(&columns, &[1.0, 1.0 + d, 1.0]).unwrap();
+        assert_eq!(x[0], 0.0);
+        assert!((x[1] / ((e - d) / (2.0 + e * e)) - 1.0).abs() < 1e-4, "{x:?}");
+    }
+
     proptest! {
         // In powers of two the scales of columns and target change no bit of an answer.
         #[test]

@@ -144,6 +144,15 @@ fn a_reading_that_fits_is_still_only_true_to_half_the_readability() {
     assert!(bench.measure(g(2.51), &Manner::default(), within(2.0)).is_ok());
 }
 
+/// Two readings are true to half a step each: of 200 g by a scale for 100 g with steps of 10 g, 5 % together.
+#[test]
+fn each_reading_of_a_split_load_adds_half_a_step() {
+    let scale = Balance { readability: g(10.0), capacity: g(100.0), least_load: g(10.0) };
+    let bench = bench(Some(scale), Vec::new(), Vec::new());
+    assert!(bench.measure(g(200.0), &Manner::default(), within(5.1)).is_ok());
+    assert!(bench.measure(g(200.0), &Manner::default(), within(4.9)).is_err());
+}
+
 #[test]
 fn the_least_load_is_the_least_reading() {
     let coarse = Balance { least_load: g(5.0), ..balance() };
@@ -372,6 +381,7 @@ fn each_tool_has_its_reason() {
 
 #[rstest]
 #[case(0.008, "0.008000 g")]
+#[case(0.01, "0.0100 g")]
 #[case(0.015, "0.0150 g")]
 #[case(0.5, "0.5000 g")]
 #[case(1.0, "1.000 g")]

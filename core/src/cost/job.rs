@@ -227,6 +227,7 @@ mod tests {
     use super::*;
     use crate::fault::Diagnose;
     use crate::material::Kind;
+    use crate::quantity::Measurable;
 
     fn usd(text: &str) -> Money {
         Money::new(Decimal::from_str_exact(text).unwrap(), "USD".parse().unwrap()).unwrap()
@@ -265,6 +266,23 @@ mod tests {
         assert_eq!(parts, ["10.00 USD", "1.00 USD", "1.05 USD", "7.50 USD", "17.55 USD"]);
         assert_eq!(got.per_piece.to_string(), "0.43875 USD");
         assert_eq!(got.per_pack.rounded().to_string(), "3.51 USD");
+        // All of it may come back.
+        let all = Job { returned: Mass::new::<gram>(500.0), worth: Ratio::from(1.0), ..job };
+        let got = all.cost(System::UsCustomary).unwrap();
+        assert_eq!(got.credit, got.materials.used);
+    }
+
+    /// Work of 1.6 ms and a rate per 1.6 ms count as 2 ms; 2.6 pieces a package as 3.
+    #[test]
+    fn time_is_in_milliseconds_and_packages_in_whole_pieces() {
+        let cost = |seconds: f64, rate: &str| {
+            let labor = Labor { time: Time::from_si(seconds), rate: &price(rate) };
+            labor.cost(System::Metric).unwrap().to_string()
+        };
+        assert_eq!(cost(0.0016, "1 USD per 1 s"), "0.002 USD");
+        assert_eq!(cost(1.0, "1 USD per 0.0016 s"), "500 USD");
+        let packing = Packing { name: "bag", price: &price("9 USD per 2.6 pieces"), per_pack: 1 };
+        assert_eq!(packing.cost(1).unwrap().to_string(), "3 USD");
     }
 
     #[test]

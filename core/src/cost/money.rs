@@ -237,6 +237,11 @@ mod tests {
     fn what_money_cannot_count_is_refused() {
         let usd: Currency = "USD".parse().unwrap();
         assert!(Money::new(Decimal::MAX, usd).is_err());
+        for sign in [1, -1] {
+            let most = Decimal::new(sign * LARGEST, 0);
+            assert_eq!(Money::new(most, usd).unwrap().amount(), most);
+            assert!(Money::new(most + Decimal::new(sign, 6), usd).is_err());
+        }
         assert!(money("1", "USD").scaled(Decimal::ONE, Decimal::ZERO).is_err());
         assert!(money("1", "USD").scaled(Decimal::MAX, Decimal::TWO).is_err());
     }

@@ -96,6 +96,10 @@ mod tests {
             assert!(grams(Mass::from_si(mass), "x").is_err());
         }
         assert_eq!(decimal(-1.0, 2, "x").unwrap_err().code(), "cost-negative");
+        // 2⁵³ steps are the most.
+        let most = 9_007_199_254_740_992.0;
+        assert_eq!(decimal(most, 0, "x").unwrap().to_string(), "9007199254740992");
+        assert!(decimal(most + 2.0, 0, "x").is_err());
         assert!(plus(Decimal::MAX, Decimal::ONE, "x").is_err());
         assert!(minus(Decimal::MIN, Decimal::ONE, "x").is_err());
         assert!(times(Decimal::MAX, Decimal::TWO, "x").is_err());

@@ -65,3 +65,29 @@ impl Read for PlanDocument {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use alloc::vec::Vec;
+
+    use serde_json::json;
+
+    use super::PlanDocument;
+    use crate::document::{LoadedBook, small};
+    use crate::json::reader::read_value;
+
+    #[test]
+    fn an_answer_that_is_another_is_not_a_plan() {
+        let book = LoadedBook::from_text(small::BOOK).unwrap();
+        let line = r#"{ "order": "1", "product": "sky worm", "pieces": 4 }"#;
+        let plan = book.plan_text(&small::orders(line)).unwrap();
+        let mut answer = serde_json::to_value(&plan).unwrap();
+        assert_eq!(read_value::<PlanDocument>(&answer).as_ref(), Ok(&plan));
+        answer["calculate"] = json!("plan");
+        assert_eq!(read_value::<PlanDocument>(&answer).as_ref(), Ok(&plan));
+        answer["calculate"] = json!("go-on");
+        let faults = read_value::<PlanDocument>(&answer).unwrap_err().into_vec();
+        let found: Vec<_> = faults.iter().map(|fault| (&*fault.path, &*fault.code)).collect();
+        assert_eq!(found, [("/calculate", "unknown-field")]);
+    }
+}

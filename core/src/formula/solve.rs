@@ -131,8 +131,9 @@ impl Totals {
                 }
             }
         }
+        // With the two in it at least 0, of_volume is positive as well.
         let determinant = &of_mass * &of_volume - &mass_in_volume * &volume_in_mass;
-        if !(of_mass.is_positive() && of_volume.is_positive() && determinant.is_positive()) {
+        if !(of_mass.is_positive() && determinant.is_positive()) {
             return Err(FormulaError::NoRoomForBase);
         }
         Ok(Self {

@@ -177,6 +177,8 @@ fn a_base_is_named_once_or_by_default() {
 #[case("1 cup", CLEAR, &[("salt", "60 % of finished"), ("plum", "40 % of finished")], "formula-no-room")]
 #[case("1 cup", CLEAR, &[("salt", "50 % of finished by volume"), ("plum", "50 % of finished by volume")], "formula-no-room")]
 #[case("1 cup", CLEAR, &[("salt", "60 % of finished"), ("plum", "60 % of finished by volume")], "formula-no-room")]
+// (1 - 4)² is more than 4² · 0.984/2.165: the equations have a solution, of negative volume.
+#[case("1 cup", CLEAR, &[("salt", "400 % of finished"), ("softener", "400 % of finished by volume")], "formula-no-room")]
 #[case("1 cup", CLEAR, &[("plum", "330 °F")], "formula-bad-amount")]
 #[case("30 drops", CLEAR, &[("plum", "1 g")], "formula-bad-amount")]
 #[case("1 cup", CLEAR, &[("mystery", "1 tsp")], "missing-property")]
@@ -191,6 +193,18 @@ fn what_cannot_be_is_refused(
     let refused = combine(&[&formula("x", per, base, of)], Overlap::Refuse).unwrap_err();
     assert_eq!(refused.code(), code, "{refused}");
     assert!(!refused.help().is_empty());
+}
+
+#[test]
+fn a_recipe_is_of_64_formulas_and_512_doses_at_most() {
+    let of = |formulas: &[&Formula]| combine(formulas, Overlap::Add).map_err(|error| error.code());
+    let empty = formula("x", "1 cup", CLEAR, &[]);
+    assert!(of(&[&empty; 64]).is_ok());
+    assert_eq!(of(&[&empty; 65]), Err("formula-too-many"));
+    // A base counts as one of them.
+    let long = |count: usize| formula("x", "1 cup", CLEAR, &[("plum", "1 drop")].repeat(count));
+    assert!(of(&[&long(255), &long(255)]).is_ok());
+    assert_eq!(of(&[&long(255), &long(256)]), Err("formula-too-many-doses"));
 }
 
 #[test]

@@ -292,11 +292,8 @@ fn simple_fraction(x: f64) -> Option<Rational> {
             return is_read.then_some(fraction);
         }
         (before, last) = (last, next);
-        let left = rest - whole;
-        if left <= 0.0 {
-            return None;
-        }
-        rest = 1.0 / left;
+        // Where nothing is left, the next term is infinite, and a fraction of as many parts is refused.
+        rest = 1.0 / (rest - whole);
     }
 }
 
@@ -402,6 +399,9 @@ mod tests {
         assert_eq!(digits(9.906_000_1, 1e-3), Rational::new(99, 10).unwrap());
         assert_eq!(digits(9.906_000_1, 1e-6), Rational::new(9906, 1000).unwrap());
         assert_eq!(digits(core::f64::consts::PI, 1e-3), Rational::new(314, 100).unwrap());
+        // As far off as it may be is near enough.
+        let off = number(9.906_000_1, 1e-3).unwrap().1;
+        assert_eq!(number(9.906_000_1, -off).unwrap().1, off);
     }
 
     #[rstest]

@@ -172,3 +172,26 @@ macro_rules! entry {
     };
 }
 pub(crate) use entry;
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+    use serde_json::json;
+
+    use super::*;
+
+    #[rstest]
+    #[case(json!({ "a": true }), true)]
+    #[case(json!({ "a": true, "b": false }), true)]
+    #[case(json!({ "a": 1, "b": false }), false)]
+    #[case(json!({ "a": true, "b": 1 }), false)]
+    #[case(json!({ "b": true }), false)]
+    #[case(json!([true]), false)]
+    fn an_object_is_whole_with_all_that_must_be_there(#[case] value: Value, #[case] whole: bool) {
+        const FIELDS: Fields = Fields { names: &["a", "b"], required: 1 };
+        let (mut a, mut b) = (None::<bool>, None::<bool>);
+        let mut faults = Vec::new();
+        let found = FIELDS.read(&Node::root(&value), &mut [&mut a, &mut b], &mut faults);
+        assert_eq!((found, faults.is_empty()), (whole, whole), "{faults:?}");
+    }
+}

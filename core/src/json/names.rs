@@ -98,6 +98,7 @@ mod tests {
     use rstest::rstest;
     use serde_json::{Map, Value};
 
+    use super::looks;
     use crate::json::named::Named;
     use crate::json::reader::read_value;
 
@@ -117,10 +118,20 @@ mod tests {
         assert!(faults[0].message.contains(said), "{faults:?}");
     }
 
+    /// Full-width forms of ASCII are U+FF01 to U+FF5E; the next one is a bracket of its own.
+    #[test]
+    fn a_wide_bracket_stays() {
+        assert_eq!(looks("\u{ff5f}"), "\u{ff5f}");
+        assert_eq!(looks("\u{ff00}"), "\u{ff00}");
+    }
+
     #[rstest]
     #[case("plum", "Plum", true)]
     #[case("r\u{e9}sine", "R\u{c9}SINE", true)]
     #[case("dark plum", "dark  plum", true)]
+    #[case("dark plum", "darkplum", false)]
+    #[case("plum!", "plum\u{ff01}", true)]
+    #[case("plum~", "plum\u{ff5e}", true)]
     #[case("dark plum", "dark\u{a0}plum", true)]
     #[case("plum", "\u{ff50}\u{ff4c}\u{ff55}\u{ff4d}", true)]
     #[case("5 K", "5 \u{212a}", true)]

@@ -449,7 +449,31 @@ mod tests {
         assert_eq!(learn(&readings(&STEADY), Some(&bad)).unwrap_err(), LearnError::BadBook);
     }
 
+    /// The mean is 0; a book that is just two of the common standard uncertainties off does not disagree.
+    #[test]
+    fn at_two_standard_uncertainties_the_book_agrees() {
+        let list = readings(&[(0, -0.1, 0.2), (1, 0.1, 0.2), (2, 0.0, 0.2), (3, 0.0, 0.2)]);
+        let alone = learn(&list, None).unwrap();
+        let unsure = alone.uncertainty.value;
+        let far = DISAGREE * libm::sqrt(unsure * unsure + 0.01);
+        assert_eq!(alone.of_days.value, 0.0);
+        for (value, agrees) in [(far, true), (far * (1.0 + 1e-12), false)] {
+            assert_eq!(learn(&list, Some(&book(value, 0.1))).unwrap().with_book, agrees);
+        }
+    }
+
     proptest! {
+        #[test]
+        fn the_order_of_effects_changes_no_bit(effects in [0.1..9.0_f64, 0.1..9.0_f64, 0.1..9.0_f64]) {
+            let shared = |order: [usize; 3]| {
+                let sharing = |reading: Reading<Ratio>| order.into_iter().fold(reading, |reading, of| {
+                    reading.sharing(["a", "b", "c"][of], Ratio::from(effects[of]))
+                });
+                learn(&readings(&STEADY).into_iter().map(sharing).collect::<Vec<_>>(), None)
+            };
+            prop_assert_eq!(shared([0, 1, 2]), shared([2, 1, 0]));
+        }
+
         #[test]
         fn the_order_of_readings_changes_no_bit(
             list in prop::collection::vec((0..9_i32, 9.0..11.0_f64, 0.01..1.0_f64), 4..40),

@@ -314,6 +314,8 @@ mod tests {
 
     use super::*;
     use crate::quantity::{Amount, Measurable};
+    use crate::record::{MadePart, MoldRecord, WeighedTogether};
+    use crate::show::text;
 
     const BOOK: &str = include_str!("../../examples/demo/book.json");
 
@@ -321,6 +323,143 @@ mod tests {
         let one: Volume =
             Amount::parse("1 tsp").unwrap().to(crate::quantity::System::UsCustomary).unwrap();
         one * teaspoons
+    }
+
+    /// The demo's book, and the record of a day of one pot of 8 pieces that went as planned.
+    fn day() -> (Book, Record) {
+        use crate::document::{book_from_text, orders_from_text, small};
+        use crate::plan::Plan;
+        use crate::record::Actuals;
+
+        let book = book_from_text(BOOK).unwrap();
+        let line = r#"{ "order": "1", "product": "dusk finger", "pieces": 8 }"#;
+        let orders = orders_from_text(&small::orders(line), &book).unwrap();
+        let plan = Plan::make(&book, &orders).unwrap();
+        let record = Record::make(&plan, &book, &Actuals { pots: Vec::new() }).unwrap();
+        (book, record)
+    }
+
+    fn gathered(record: &Record, book: &Book) -> Gathered {
+        Gathered::of(&[(Day::from_number(20_000), record)], book)
+    }
+
+    #[test]
+    fn one_piece_is_counted_and_none_is_not() {
+        let (book, mut record) = day();
+        let none = text::percent(Ratio::from(0.0));
+        let mold = |mold: &str, made| MoldRecord {
+            mold: mold.into(),
+            made,
+            good: 0,
+            rejects: none.clone(),
+            rejects_from: none.clone(),
+            rejects_to: none.clone(),
+        };
+        record.molds = Vec::from([mold("one", 1), mold("none", 0)]);
+        let day = Day::from_number(20_000);
+        let counted = Vec::from([CountedDay { day, made: 1, rejects: 1 }]);
+        assert_eq!(gathered(&record, &book).counts, BTreeMap::from([("one".into(), counted)]));
+    }
+
+    #[rstest]
+    #[case("plum", Some(0.4), None, 0)]
+    #[case("plum", Some(1.0), None, 1)]
+    #[case("fine-salt", None, Some(0.0), 0)]
+    #[case("fine-salt", None, Some(5e-6), 1)]
+    fn nothing_measured_is_no_reading(
+        #[case] material: &str,
+        #[case] drops: Option<f64>,
+        #[case] volume: Option<f64>,
+        #[case] readings: usize,
+    ) {
+        let (book, mut record) = day();
+        record.pots[0].stages[0].pairs = Vec::from([MeasuredAndWeighed {
+            material: material.into(),
+            measured: String::new(),
+            drops,
+            volume: volume.map(|volume| text::milliliters(Volume::from_si(volume))),
+            by_book: text::mass(Mass::default()),
+            weighed: text::mass(Mass::from_si(1e-3)),
+        }]);
+        let got = gathered(&record, &book);
+        let drops = got.drops.values().flatten().count();
+        assert_eq!(drops + got.scooped.values().flatten().count(), readings, "{got:?}");
+    }
+
+    // A cup of half a joule per kelvin is a cup of a stated heat.
+    #[rstest]
+    #[case(440.0, 0.0, 1)]
+    #[case(293.0, 0.0, 0)]
+    #[case(290.0, 0.0, 0)]
+    #[case(440.0, 0.5, 0)]
+    fn a_heating_is_to_a_hotter_pot_in_a_cup_of_no_stated_heat(
+        #[case] to: f64,
+        #[case] cup: f64,
+        #[case] readings: usize,
+    ) {
+        let (mut book, mut record) = day();
+        book.vessels[0].heat_capacity =
+            HeatCapacity::new::<uom::si::heat_capacity::joule_per_kelvin>(cup);
+        let at = |kelvin| text::temperature(ThermodynamicTemperature::from_si(kelvin), book.system);
+        let stage = &mut record.pots[0].stages[0];
+        stage.timed = Vec::from([HeatTimed {
+            mass: Some(stage.held.clone()),
+            time: text::time(Time::from_si(120.0)),
+            from: Some(at(293.0)),
+            to: Some(at(to)),
+            setting: None,
+            first: true,
+        }]);
+        assert_eq!(gathered(&record, &book).heats.len(), readings);
+    }
+
+    // The demo's plum has no specific heat.
+    #[rstest]
+    #[case(9.0, true)]
+    #[case(8.999, false)]
+    fn nine_tenths_of_known_specific_heat_are_enough(#[case] known: f64, #[case] enough: bool) {
+        let (book, mut record) = day();
+        let stage = &mut record.pots[0].stages[0];
+        let part = stage.made[0].clone();
+        let of = |material: &str, kg: f64| {
+            let mass = text::mass(Mass::from_si(kg));
+            MadePart { material: material.into(), mass, ..part.clone() }
+        };
+        stage.made = Vec::from([of("clear-base", known), of("plum", 10.0 - known)]);
+        let gather = Gather { book: &book, gathered: Gathered::default() };
+        assert_eq!(gather.load(stage).is_some(), enough);
+    }
+
+    #[test]
+    fn a_blend_has_one_name() {
+        let (_, mut record) = day();
+        let stage = &mut record.pots[0].stages[0];
+        let part = stage.made[0].clone();
+        let of = |material: &str| MadePart { material: material.into(), ..part.clone() };
+        stage.made = Vec::from([of("firm-base"), of("clear-base")]);
+        assert_eq!(base(stage), "clear-base + firm-base");
+    }
+
+    #[test]
+    fn the_order_of_records_changes_no_bit_of_the_scatter() {
+        let (book, record) = day();
+        let kg = |kg: f64| text::mass(Mass::from_si(kg));
+        let records = [0.001, 0.002, 0.008].map(|deviation| {
+            let mut record = record.clone();
+            let pieces = &mut record.pots[0].stages[0].draws[0].pieces[0];
+            pieces.weights = [(); 3].map(|()| WeighedTogether { count: 1, weight: kg(1.0) }).into();
+            (pieces.weighs, pieces.deviation) = (Some(kg(1.0)), Some(kg(deviation)));
+            record
+        });
+        let scatter = |order: [usize; 3]| {
+            let days = order.map(|at| (Day::from_number(20_000), &records[at]));
+            let got = Gathered::of(&days, &book);
+            got.pieces.values().flatten().next().unwrap().pieces.scatter
+        };
+        assert_eq!(scatter([0, 1, 2]), scatter([2, 1, 0]));
+        // (4 · 1 % ² + 2 Σ s²)/10
+        let expected = libm::sqrt((4e-4 + 2.0 * 69e-6) / 10.0);
+        assert!((scatter([0, 1, 2]).value / expected - 1.0).abs() < 1e-12);
     }
 
     // The demo's bench has spoons of 3, 1, 1/2, 1/4 and 1/8 tsp.

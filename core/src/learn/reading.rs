@@ -223,7 +223,7 @@ impl Reading<Ratio> {
         let feed = (inside - pieces.melt.hot.si()) / contraction;
         // D/Δ: how many shares a piece is.
         let scale = inside / contraction;
-        if !(feed.is_finite() && scale.is_finite() && contraction > 0.0) {
+        if !(feed.is_finite() && contraction > 0.0) {
             return None;
         }
         let reading = Self::of(day, feed, scale * scale * pieces.relative_variance(readability))

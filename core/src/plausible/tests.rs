@@ -46,7 +46,9 @@ fn faults(book: &str, changes: &[(&str, Value)]) -> Vec<(String, String, String)
 #[case("/formulas/dusk/doses/plum", json!("100 g"), "unlikely", "10 g")]
 #[case("/molds/minnow-3/cavity", json!("0.001 mL"), "cannot-be", "0.001 L (1 mL)")]
 #[case("/molds/minnow-3/cavity", json!("420 mL"), "unlikely", "42 mL")]
+#[case("/molds/claw-set/cavities/long/cavity", json!("420 mL"), "unlikely", "42 mL")]
 #[case("/molds/paddle-4/cavity/water", json!("1082 g"), "unlikely", "108.2 g")]
+#[case("/molds/paddle-4/cavity/water", json!("400 g"), "unlikely", "40 g")]
 #[case("/molds/minnow-3/sprue", json!("500 mL"), "unlikely", "50 mL")]
 #[case("/bench/injector/holds", json!("4 mL"), "unlikely", "4 fl oz (118 mL)")]
 #[case("/bench/injector/keeps", json!("80 mL"), "unlikely", "8 mL")]
@@ -115,6 +117,55 @@ fn each_bound_holds_on_both_sides() {
         }
         assert!(!quantity.reason().is_empty() && !quantity.source().is_empty());
     }
+}
+
+/// 30 % of 2 cups at 1.03 g/mL are 146.2 g.
+#[test]
+fn a_dose_is_likely_up_to_its_bound() {
+    let at = |dose: &str| {
+        faults(BOOK, &[("/formulas/twin/doses", json!({ "red": dose }))])
+            .into_iter()
+            .map(|(path, code, _)| (path, code))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(at("146 g"), []);
+    assert_eq!(at("147 g"), [("/formulas/twin/doses/red".into(), "unlikely".into())]);
+}
+
+#[test]
+fn a_reading_of_hardness_is_asked_about() {
+    let with = |sure: Option<bool>| {
+        let points = json!([
+            { "point_ratio": "0 %", "point_hardness": 9 },
+            { "point_ratio": "400 %", "point_hardness": 4 },
+        ]);
+        let mut hardness = json!({ "scale": "by hand", "points": points });
+        if let Some(sure) = sure {
+            hardness["sure"] = json!(sure);
+        }
+        let soft = json!({ "kind": "softener", "density": "0.98 g/mL", "hardness": hardness });
+        let found = faults(BOOK, &[("/materials/soft", soft)]);
+        found.into_iter().map(|(path, code, _)| (path, code)).collect::<Vec<_>>()
+    };
+    let path = "/materials/soft/hardness/points/1/point_ratio";
+    assert_eq!(with(None), [(path.into(), "unlikely".into())]);
+    assert_eq!(with(Some(true)), []);
+}
+
+/// A share of nothing is no second slip.
+#[rstest]
+#[case("/bench/injector/holds", "0 fl oz", &["/bench/injector/holds"])]
+#[case("/bench/cups/0/holds", "0 cup", &["/bench/cups/0/holds"])]
+#[case("/formulas/twin/per", "0 cup", &[])]
+fn what_is_measured_by_nothing_is_blamed_once(
+    #[case] path: &str,
+    #[case] value: &str,
+    #[case] expected: &[&str],
+) {
+    let book = if path.contains("twin") { BOOK } else { DEMO };
+    let found = faults(book, &[(path, json!(value))]);
+    let found: Vec<&str> = found.iter().map(|(path, ..)| path.as_str()).collect();
+    assert_eq!(found, expected);
 }
 
 #[test]

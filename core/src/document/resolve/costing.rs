@@ -152,6 +152,11 @@ mod tests {
         &[("/costing/packing/0/price", "cost-wrong-package"),
           ("/costing/packing/1/price", "cost-mixed-currencies")]
     )]
+    // Twice as much as money counts.
+    #[case(
+        json!({ "packing": [{ "name": "bag", "price": "2000000000000000 USD per 1 pieces" }] }),
+        &[("/costing/packing/0/price", "cost-out-of-range")]
+    )]
     fn costing_is_checked(#[case] costing: Value, #[case] expected: &[(&str, &str)]) {
         let found = faults(costing);
         let found: Vec<(&str, &str)> =

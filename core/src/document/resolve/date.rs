@@ -64,4 +64,16 @@ mod tests {
     fn a_date_is_in_the_calendar(#[case] text: &str, #[case] good: bool) {
         assert_eq!(is_date(text), good);
     }
+
+    #[rstest]
+    #[case("2027-3-5", true)]
+    #[case("2027-13-41", true)]
+    #[case("2027-03", false)]
+    #[case("2027-03-05-1", false)]
+    #[case("2027-03-x", false)]
+    #[case("fine-sea-salt", false)]
+    #[case("2027--05", false)]
+    fn a_slip_of_a_date_has_its_shape(#[case] text: &str, #[case] shaped: bool) {
+        assert_eq!(is_shaped_as_date(text), shaped);
+    }
 }

@@ -112,7 +112,6 @@ impl Resolver {
         of.sourced(self, "as_scooped", Quantity::ScoopedDensity, entry.as_scooped.as_ref());
         if let (Some(written), Some(scooped), Some(density)) =
             (&entry.as_scooped, &material.as_scooped, &material.density)
-            && density.value > MassDensity::default()
         {
             let (path, text) = (path.key("as_scooped"), written.value.to_string());
             let share = (scooped.value / density.value).si();

@@ -108,6 +108,27 @@ fn what_is_equal_is_not_reversed() {
     assert!(!found.iter().any(|(_, code)| code == "scooped-above-true"), "{found:?}");
 }
 
+/// Beyond the limit only the names that are listed are looked at.
+#[test]
+fn beyond_a_limit_no_name_is_compared() {
+    let names: Vec<String> = (10..40).map(|number| std::format!("mold-{number}")).collect();
+    let find = |to_compare: usize| {
+        let mut resolver = Resolver::new(System::Metric);
+        resolver.to_compare = to_compare;
+        let mut looked_at = 0;
+        let mut known = names.iter().map(|name| {
+            looked_at += 1;
+            name.as_str()
+        });
+        assert_eq!(resolver.find::<()>("mold", &Path::ROOT, "mold-3O", None, &mut known), None);
+        (looked_at, resolver.faults.remove(0).help)
+    };
+    assert_eq!(find(1), (30, "Did you mean \"mold-30\"?".to_owned()));
+    let (looked_at, help) = find(0);
+    assert!(help.starts_with("Known: mold-10, ") && help.ends_with(", mold-21, ...."), "{help}");
+    assert_eq!(looked_at, 13);
+}
+
 /// Shares come to 100 % but for rounding, and each layer has one.
 #[test]
 fn layers_share_a_piece() {
