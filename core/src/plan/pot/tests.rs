@@ -449,3 +449,29 @@ fn a_pot_that_is_drawn_empty_still_has_its_advice() {
     });
     assert_eq!(late.map(|late| late.too_little), Some(1));
 }
+
+// The base alone to its only mark leaves 110 mL for the faint stage, which are 2.3 drops; weighed, it leaves 48 mL, which
+// are one. But base is only weighed where the mark overfills the cup: the stages get pots of their own.
+#[test]
+fn a_pot_that_cannot_be_dosed_is_not_measured_otherwise() {
+    let book = book(|book| {
+        book["formulas"]["plain"] = json!({ "per": "1 cup", "base": "clear", "doses": {} });
+        book["formulas"]["faint"] =
+            json!({ "per": "1 cup", "base": "clear", "doses": { "blue": "5 drops" } });
+        book["materials"]["blue"]["tolerance"] = json!("5 %");
+        book["bench"]["balance"] = json!({ "reads": "1 g" });
+        book["bench"]["cups"] = json!([{ "holds": "1 cup", "marks": "2/3 cup" }]);
+    });
+    let lines = r#"{ "order": "1", "mold": "worm", "formulas": ["plain"], "pieces": 4 },
+        { "order": "2", "mold": "worm", "formulas": ["faint"], "pieces": 4 }"#;
+    let (weighed, built) = look(&book, lines, |workshop| {
+        let draft = in_one_pot(workshop);
+        let materials = materials(&draft);
+        let parts = draft.stages.try_map(|_, stage| workshop.part(stage, &materials)).unwrap();
+        let how = (Measuring::Exactly, Doses::Kept);
+        let weighed = workshop.in_cup(&workshop.cups[0], &parts, &materials, how).is_ok();
+        (weighed, workshop.build(&draft).err())
+    });
+    assert!(weighed);
+    assert!(matches!(built, Some(PotError::TooSmallToDose { .. })), "{built:?}");
+}

@@ -1051,6 +1051,29 @@ fn salt_settles_as_fast_as_in_the_thinnest_plastisol() {
     assert!(every("1 Pa.s", "1 Pa.s") > 1.5 * thin);
 }
 
+/// A timing to 425 °F is more than 54 °F above the window of the clear plastisol, but not above one up to 390 °F.
+#[test]
+fn timings_are_questioned_by_the_hottest_window_of_the_day() {
+    let mut book = demo();
+    book["bench"]["oven"]["timings"][3] =
+        json!({ "mix": "4 cup", "from": "70 °F", "to": "425 °F", "time": "500 s" });
+    book["materials"]["firm-base"]["shot_window"] = json!(["330 °F", "390 °F"]);
+    book["formulas"]["hot"] = json!({ "per": "1 cup", "base": "firm-base", "doses": {} });
+    book["products"]["hot finger"] = json!({ "mold": "finger-5", "formulas": ["hot"] });
+    let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let is_questioned = |products: &[&str]| {
+        let line = |product: &&str| json!({ "order": "1", "product": product, "pieces": 24 });
+        let lines: Vec<Value> = products.iter().map(line).collect();
+        let orders = json!({ "format": "pourwright/1.0", "lines": lines }).to_string();
+        let day = document::orders_from_text(&orders, &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        plan.questions.iter().any(|note| note.code == "timing-ends-too-hot")
+    };
+    assert!(is_questioned(&["dusk finger"]));
+    assert!(!is_questioned(&["dusk finger", "hot finger"]));
+    assert!(!is_questioned(&["hot finger", "dusk finger"]));
+}
+
 /// Pots that are heated as one load are shot from the higher bottom of their windows to the lower top.
 #[test]
 fn pots_on_one_clock_are_shot_where_their_windows_overlap() {
@@ -1067,6 +1090,17 @@ fn pots_on_one_clock_are_shot_where_their_windows_overlap() {
     };
     let top = shot_to(["clear", "clear"]);
     assert_eq!((shot_to(["clear", "hot"]), shot_to(["hot", "clear"])), (top, top));
+}
+
+#[test]
+fn a_cup_without_marks_is_degassed_at_any_level() {
+    let mut book = demo();
+    book["bench"]["cups"] = json!([{ "holds": "2 cup", "film": "5 g", "brim": "600 mL" }]);
+    let plan = plan_of(&book, "dusk finger", 24);
+    let degas = plan.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
+    // Of 600 mL a tenth stays empty, and the pot swells to 1.8 of its level: 300 mL, read as 1 1/4 cup.
+    assert_eq!(libm::round(degas.fill_mark.quantity.si() * 1e6), 300.0);
+    assert_eq!(degas.fill_mark.text, "1 1/4 cup");
 }
 
 #[test]
