@@ -278,7 +278,7 @@ impl<'a> Workshop<'a> {
             let limits = (measured.mix, measured.most);
             let sequence = match (self.sequence(parts, cup, limits), undosed.take()) {
                 // The pot in which the material could be dosed does not fit.
-                (Err(error), Some(undosed)) if error.is_too_full() => return Err(undosed),
+                (Err(_), Some(undosed)) => return Err(undosed),
                 (sequence, _) => sequence?,
             };
             let lists = self.weigh_all(&sequence, parts, materials, &measured)?;

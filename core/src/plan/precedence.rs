@@ -489,6 +489,15 @@ mod tests {
     }
 
     #[test]
+    fn quotients_that_round_to_the_wrong_order_are_compared_exactly() {
+        let less = exact(202_857_142_857_142_931, 4_474_468_113_431_524);
+        let more = exact(710_000_000_000_000_259, 15_660_638_397_010_334);
+        let of = |ratio: &Exact| approximate(ratio);
+        assert!(less < more && of(&less) > of(&more));
+        assert_eq!(compare((of(&less), &less), (of(&more), &more)), Ordering::Less);
+    }
+
+    #[test]
     fn one_part_in_1e30_makes_two_formulas() {
         let tiny = Exact::new(1.into(), BigInt::from(10).pow(30));
         let more = Composition::new([(0, exact(1, 1))], [(1, exact(1, 10) + tiny)]).unwrap();

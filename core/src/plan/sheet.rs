@@ -101,3 +101,45 @@ fn called(line: &PlannedLine) -> String {
     let shape = line.shape.as_ref().map(|shape| format!(", {shape}")).unwrap_or_default();
     format!("{}{shape}", line.what)
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::string::ToString;
+    use alloc::vec::Vec;
+    use serde_json::{Value, json};
+
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+
+    #[test]
+    fn long_names_are_cut_to_their_columns() {
+        let mut book: Value =
+            serde_json::from_str(include_str!("../../examples/demo/book.json")).unwrap();
+        let long = "dusk ".repeat(16);
+        let long = long.trim_end();
+        book["materials"]["a-plum-of-late-summer"] = book["materials"]["plum"].clone();
+        book["formulas"][long] =
+            json!({ "per": "1 cup", "doses": { "a-plum-of-late-summer": "32 drops" } });
+        book["molds"]["finger-of-five-inches"] = book["molds"]["finger-5"].clone();
+        book["products"]["worm"] =
+            json!({ "mold": "finger-of-five-inches", "formulas": [long, "plain"] });
+        let book = book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+        let orders = json!({
+            "format": "pourwright/1.0",
+            "lines": [{ "order": "2027-0304", "product": "worm", "pieces": 8 }]
+        });
+        let day = orders_from_text(&orders.to_string(), &book).unwrap_or_else(|f| panic!("{f}"));
+        let plan = Plan::make(&book, &day).unwrap_or_else(|f| panic!("{f}"));
+        let (sheet, notes) = (plan.sheet().to_string(), plan.notes().to_string());
+        let has = |page: &str, start: &str, part: &str| {
+            page.lines().any(|line| line.starts_with(start) && line.contains(part))
+        };
+        assert!(has(&sheet, "2027-0… worm", "  finger-of-f… A"), "{sheet}");
+        assert!(has(&sheet, "   a-plum-of-late… ", " drops"), "{sheet}");
+        assert!(has(&notes, "2027-0… worm", "."), "{notes}");
+        let heading = notes.lines().find(|line| line.starts_with("POT A")).unwrap();
+        assert_eq!((heading.chars().count(), heading.ends_with('…')), (80, true));
+        let lines: Vec<&str> = sheet.lines().chain(notes.lines()).collect();
+        assert!(lines.iter().all(|line| line.chars().count() <= 80), "{lines:#?}");
+    }
+}

@@ -37,7 +37,6 @@ pub(in crate::plan) fn shots<'a>(batch: &'a Batch<'a>, book: &Book) -> Result<Sh
         .cavities
         .iter()
         .zip(&batch.ordered)
-        .filter(|(_, pieces)| **pieces > 0)
         .map(|(cavities, &pieces)| Wanted { pieces, cavities: cavities.count })
         .collect();
     let rate = mold.rejects.unwrap_or(book.limits.rejects);

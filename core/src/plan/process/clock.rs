@@ -86,7 +86,7 @@ pub(in crate::plan) fn hot(book: &Book, recipe: &DayRecipe<'_>) -> Result<Hot, N
     let oven = book.oven.as_ref();
     let hot = match (oven.and_then(|oven| oven.hot_for), oven, recipe.window) {
         (Some(hot_for), ..) => Ok(Hot::Stated(hot_for)),
-        (None, Some(oven), Some(window)) if oven.cools.is_some() => {
+        (None, Some(oven), Some(window)) => {
             let (from, to) = (window.middle(), window.low);
             let cooling = oven.cools.ok_or_else(hot_not_known)?;
             Ok(Hot::Watched { cooling, room: oven.room, from, to })
@@ -116,7 +116,7 @@ fn runs(
         let every = every(book, mold, recipe.window, draw.of.fill())?;
         Ok(ShotSeries { shots: draw.shots, every, takes: draw.layer.mass.fill })
     };
-    draws.iter().filter(|draw| draw.shots > 0).map(run).collect()
+    draws.iter().map(run).collect()
 }
 
 /// How often a `shot` from the `window` into `mold` can be made.

@@ -93,7 +93,7 @@ pub(in crate::plan) fn heating(
     cups: &[Cup<'_>],
 ) -> Option<Calculated<PlannedHeating>> {
     match heating_in(book.oven.as_ref()?, book, cups) {
-        Err(note) if cups.len() > 1 && note.code == UNLIKE => None,
+        Err(note) if note.code == UNLIKE => None,
         heating => Some(heating.into()),
     }
 }

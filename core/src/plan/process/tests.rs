@@ -997,3 +997,124 @@ fn heats_are_kept_in_the_plan_itself() {
         assert_eq!(shots_of_heats(&made).iter().sum::<u32>(), shots);
     }
 }
+
+/// A shot every 5 min, of 45 g: a pot just for it, of 61 g, cools in some 4 min, one with a heel of 150 g in 6 to 7.
+#[test]
+fn a_pot_that_cools_before_its_shot_gets_a_cup_that_keeps_more() {
+    let mut book = without_rejects();
+    let oven = book["bench"]["oven"].as_object_mut().unwrap();
+    oven.remove("hot_for");
+    oven.insert(
+        "cools".into(),
+        json!({ "mix": "1 cup", "from": "350 °F", "to": "325 °F", "time": "14 min" }),
+    );
+    book["limits"].as_object_mut().unwrap().remove("least_pot");
+    book["molds"]["finger-5"]["per_shot"] = json!("5 min");
+    book["bench"]["cups"] = json!([
+        { "holds": "1/2 cup", "marks": "1/4 cup" },
+        { "holds": "2 cup", "marks": "1/4 cup", "heel": "150 g" }
+    ]);
+    let cup = |book: &Value| plan_of(book, "dusk finger", 4).pots[0].cup.text.clone();
+    assert_eq!(cup(&book), "1/2 cup");
+    book["limits"]["heats"] = json!(2);
+    assert_eq!(cup(&book), "2 cup");
+}
+
+/// The demo's shop with a second plastisol like its clear one, and half of each in the bodies.
+fn blended() -> Value {
+    let mut book = demo();
+    book["materials"]["twin-base"] = book["materials"]["clear-base"].clone();
+    for body in ["plain", "salted"] {
+        book["formulas"][body]["base"] = json!({ "clear-base": "1 cup", "twin-base": "1 cup" });
+    }
+    book
+}
+
+#[test]
+fn of_plastisols_that_have_as_much_left_the_first_is_named() {
+    let plan = plan_of(&blended(), "dusk finger", 12);
+    let spent = plan.pots[0].heats.budget.as_ref().and_then(Calculated::known).unwrap();
+    assert_eq!(spent.material, "clear-base");
+}
+
+#[test]
+fn salt_settles_as_fast_as_in_the_thinnest_plastisol() {
+    let every = |clear: &str, twin: &str| {
+        let mut book = blended();
+        book["materials"]["clear-base"]["viscosity"] = json!([clear, "2 Pa.s"]);
+        book["materials"]["twin-base"]["viscosity"] = json!([twin, "2 Pa.s"]);
+        let plan = plan_of(&book, "dusk finger, salted", 12);
+        plan.pots[0].stages[0].stir_every.as_ref().unwrap().quantity.value
+    };
+    let thin = every("0.5 Pa.s", "0.5 Pa.s");
+    assert_eq!((every("0.5 Pa.s", "1 Pa.s"), every("1 Pa.s", "0.5 Pa.s")), (thin, thin));
+    assert!(every("1 Pa.s", "1 Pa.s") > 1.5 * thin);
+}
+
+/// A timing to 425 °F is more than 54 °F above the window of the clear plastisol, but not above one up to 390 °F.
+#[test]
+fn timings_are_questioned_by_the_hottest_window_of_the_day() {
+    let mut book = demo();
+    book["bench"]["oven"]["timings"][3] =
+        json!({ "mix": "4 cup", "from": "70 °F", "to": "425 °F", "time": "500 s" });
+    book["materials"]["firm-base"]["shot_window"] = json!(["330 °F", "390 °F"]);
+    book["formulas"]["hot"] = json!({ "per": "1 cup", "base": "firm-base", "doses": {} });
+    book["products"]["hot finger"] = json!({ "mold": "finger-5", "formulas": ["hot"] });
+    let book = document::book_from_text(&book.to_string()).unwrap_or_else(|f| panic!("{f}"));
+    let is_questioned = |products: &[&str]| {
+        let line = |product: &&str| json!({ "order": "1", "product": product, "pieces": 24 });
+        let lines: Vec<Value> = products.iter().map(line).collect();
+        let orders = json!({ "format": "pourwright/1.0", "lines": lines }).to_string();
+        let day = document::orders_from_text(&orders, &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        plan.questions.iter().any(|note| note.code == "timing-ends-too-hot")
+    };
+    assert!(is_questioned(&["dusk finger"]));
+    assert!(!is_questioned(&["dusk finger", "hot finger"]));
+    assert!(!is_questioned(&["hot finger", "dusk finger"]));
+}
+
+/// Pots that are heated as one load are shot from the higher bottom of their windows to the lower top.
+#[test]
+fn pots_on_one_clock_are_shot_where_their_windows_overlap() {
+    let shot_to = |layers: [&str; 2]| {
+        let mut book = without_rejects();
+        book["formulas"]["clear"] = json!({ "per": "1 cup", "base": "clear-base", "doses": {} });
+        book["formulas"]["hot"] = json!({ "per": "1 cup", "base": "firm-base", "doses": {} });
+        book["materials"]["firm-base"]["shot_window"] = json!(["325 °F", "370 °F"]);
+        let layer = |formula: &str| json!({ "formulas": [formula], "share": "50 %" });
+        book["products"]["two"] = json!({ "mold": "finger-5", "layers": layers.map(layer) });
+        let plan = plan_of(&book, "two", 24);
+        let heating = plan.work.iter().find_map(|work| work.heating.as_ref()?.known());
+        heating.unwrap().shoot_to.quantity.value
+    };
+    let top = shot_to(["clear", "clear"]);
+    assert_eq!((shot_to(["clear", "hot"]), shot_to(["hot", "clear"])), (top, top));
+}
+
+#[test]
+fn a_cup_without_marks_is_degassed_at_any_level() {
+    let mut book = demo();
+    book["bench"]["cups"] = json!([{ "holds": "2 cup", "film": "5 g", "brim": "600 mL" }]);
+    let plan = plan_of(&book, "dusk finger", 24);
+    let degas = plan.pots[0].degas.as_ref().and_then(Calculated::known).unwrap();
+    // Of 600 mL a tenth stays empty, and the pot swells to 1.8 of its level: 300 mL, read as 1 1/4 cup.
+    assert_eq!(libm::round(degas.fill_mark.quantity.si() * 1e6), 300.0);
+    assert_eq!(degas.fill_mark.text, "1 1/4 cup");
+}
+
+#[test]
+fn a_pot_is_degassed_in_a_cup_whose_brim_is_known() {
+    for rise in [1.05, 4.0] {
+        for without in 0..3 {
+            let mut book = with("/bench/vacuum", "rise", json!(rise));
+            book["bench"]["cups"][without].as_object_mut().unwrap().remove("brim");
+            for pot in plan_of(&book, "dusk finger", 24).pots {
+                assert!(
+                    pot.degas.as_ref().and_then(Calculated::known).is_some(),
+                    "{rise} {without}"
+                );
+            }
+        }
+    }
+}

@@ -200,7 +200,7 @@ impl Page {
     /// Pieces of a draw, with blanks for the good ones and for the masses of three.
     fn pieces(&mut self, draw: &Draw, is_counted_here: bool) {
         let is_whole = draw.together_with.is_empty();
-        for pieces in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
+        for pieces in &draw.pieces {
             let Pieces { shape, ordered, made, weighs, .. } = pieces;
             let shape = shape.as_ref().map(|shape| format!("{shape}: ")).unwrap_or_default();
             let good = match is_counted_here {
@@ -304,5 +304,24 @@ fn verb_first(text: &str) -> String {
     match text.split_once(' ') {
         Some((verb, rest)) => format!("{} {rest}", verb.to_uppercase()),
         None => text.to_string(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn readings_go_on_in_a_further_line_where_one_is_full() {
+        let lines = |widths: [usize; 3]| {
+            let reading = |go: usize| Reading { below: None, burst: None, go: "x".repeat(go) };
+            let mut page = Page::default();
+            page.readings(&widths.map(reading), System::Metric);
+            let does = page.text().lines().skip(1).step_by(2);
+            does.map(|line| line.chars().count()).collect::<Vec<_>>()
+        };
+        // A column has 2 more than what it says, after 9 of the lead.
+        assert_eq!(lines([31, 18, 16]), [80]);
+        assert_eq!(lines([31, 18, 17]), [62, 28]);
     }
 }

@@ -207,7 +207,7 @@ fn least_heats(problem: &Problem<'_>, formula: &Formula) -> u32 {
             time += share(stage, shots);
         }
     }
-    let mut least = in_sessions.max(1);
+    let mut least = in_sessions;
     for &(stage, shots) in &formula.plain {
         least = least.max(whole(stage, shots));
         time += share(stage, shots);

@@ -245,8 +245,9 @@ impl<'a> Problem<'a> {
             return Err(SplitError::NoSuchFormula { stage, formula: w.formula, formulas });
         }
         let total = kg(w.shot) * f64::from(w.shots);
+        // A shot is above 0: what comes back is not below that, and less than the shot.
         let sound = is_mass(w.returned) && w.returned < w.shot && is_mass(w.kept);
-        if !(kg(w.shot) > 0.0 && total.is_finite() && sound) {
+        if !(total.is_finite() && sound) {
             return Err(SplitError::BadShot { stage, wanted: *w });
         }
         let formula = self.formula(stage);
@@ -295,7 +296,7 @@ impl<'a> Problem<'a> {
             let most = layers.iter().map(|&l| self.shots_a_pot(l, By::Need)).min().unwrap_or(0);
             let most = most.min(most_shots);
             let mut left = first.shots;
-            while left > 0 && most > 0 {
+            while left > 0 {
                 let shots = left.min(most);
                 sessions.push(Session { laminate, shots, layers: layers.clone(), key });
                 left = left.saturating_sub(shots);

@@ -9,6 +9,7 @@ use uom::si::ratio::ratio;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::second;
 
+use super::load::{Look, Portion, State, What};
 use super::problem::By;
 use super::*;
 use crate::fault::Diagnose;
@@ -195,6 +196,21 @@ fn sessions_are_divided_where_that_saves_a_pot() {
         let heated = work.heated.len();
         assert_eq!(heated, if work.laminate.is_some() { 2 } else { 0 }, "{work:?}");
     }
+}
+
+#[test]
+fn sessions_of_up_to_10_shots_are_divided() {
+    // Red, 4 shots of 20 g as a layer and 40 g and 80 g: (3 * 20 + 40) and (20 + 80). Of each layer 4 are 10 in all.
+    let wanted = [layer(0, 20.0, 4), layer(1, 20.0, 4), shot(0, 40.0), shot(0, 80.0)];
+    let got = Bench::new(&[100.0; 2]).split(&wanted, &off(&[RED, BLUE]));
+    assert_eq!((got.pots.len(), got.proof.least()), (3, true));
+}
+
+#[test]
+fn layers_of_two_pieces_may_be_given_in_turn() {
+    let [a, b, c, d] = crossed();
+    let bench = Bench::new(&[NO_LIMIT; 4]);
+    assert_eq!(bench.split(&[a, c, b, d], &off(&CROSSED)).pots.len(), 3);
 }
 
 #[test]
@@ -453,6 +469,9 @@ fn with_fresh_base_more_base_comes_first() {
     let got = bench.split(&wanted, &same);
     let visits: Vec<usize> = got.pots[0].visits.iter().map(|visit| visit.formula).collect();
     assert_eq!((got.pots.len(), visits), (1, vec![1, 2, 0]));
+    // Of formulas that fill as many pots, the first one is the reason.
+    let [Reason::Apart { formulas }] = &got.proof.reasons[..] else { panic!("{got:?}") };
+    assert_eq!(formulas.iter().map(|alone| alone.formula).collect::<Vec<_>>(), [1]);
 }
 
 #[test]
@@ -490,6 +509,12 @@ fn heats_of_a_visit_are_those_of_its_worst_order() {
         assert!(problem.heats_allow(0, 36, 0.5) && !problem.heats_allow(0, 37, 0.5));
         assert!(problem.heats_allow(3, 1_000_000, 0.5));
     });
+    // Of a formula whose hot time is not known each session is a heat, and plain shots are one.
+    let half = Bench { hot: vec![stated(), None], ..bench.clone() };
+    half.problem(&wanted, &off(&[RED, BLUE]), |problem| {
+        let heats = |layers: &[(usize, usize)]| problem.visit_heats(1, (layers, &vec![]), 0.5);
+        assert_eq!([heats(&[]), heats(&[(0, 2)]), heats(&[(0, 2); 2])], [1, 1, 2].map(Some));
+    });
     // Without a limit on heats none are counted.
     let free = Bench { heats: None, ..bench };
     free.problem(&wanted, &off(&[RED, BLUE]), |problem| {
@@ -509,6 +534,28 @@ fn heats_that_just_hold_their_shots_are_enough() {
         assert_eq!(problem.shots_a_heat(0).map(libm::floor), Some(10.0));
         assert!(problem.heats_allow(0, 20, 0.5) && !problem.heats_allow(0, 21, 0.5));
     });
+}
+
+#[test]
+fn a_heat_has_the_shots_that_the_fullest_pot_stays_hot_for() {
+    // 50 g stay hot for 11/14 of 480 s, which are 9 shots of 40 s.
+    let bench = Bench { heats: Some(2), hot: vec![watched()], ..Bench::new(&[50.0]) };
+    bench.problem(&[timed(40.0, shot(0, 1.0))], &off(&[RED]), |problem| {
+        assert_eq!(problem.shots_a_heat(0).map(libm::floor), Some(9.0));
+    });
+}
+
+#[test]
+fn a_stage_that_cools_too_fast_in_a_shared_pot_has_its_own() {
+    // Of 100 g that a pot starts with at least, 59 g of plain shots leave 41 g, which make 51.25 g of red. These stay
+    // hot for x (1.5 + 4)/(1.5 + 4 x) of 480 s, x = 0.5125, which is 381.1 s; a pot of its own, of 100 g, for 480 s.
+    let least = vec![g(100.0); 2];
+    let bench = Bench { heats: Some(2), hot: vec![watched(); 2], least, ..Bench::new(&[100.0; 2]) };
+    let pots = |every| {
+        let wanted = [shot(0, 59.0), timed(every, shot(1, 50.0))];
+        bench.split(&wanted, &off(&[PLAIN, RED])).pots.len()
+    };
+    assert_eq!((pots(381.0), pots(382.0)), (1, 2));
 }
 
 #[test]
@@ -567,6 +614,7 @@ fn reasons_by_hand() {
     let got = free.split(&wanted, &red_blue);
     let [Reason::Apart { formulas }] = &got.proof.reasons[..] else { panic!("{got:?}") };
     assert_eq!((formulas[0].room, formulas[0].pots, got.pots.len()), (None, 1, 2));
+    assert_eq!(formulas[0].shots, None);
     assert_eq!(bench.split(&[], &red_blue).proof.lower, 0);
 }
 
@@ -598,6 +646,85 @@ fn the_layers_of_a_piece_are_a_reason_with_what_can_share_no_pot_with_them() {
     let mut apart: Vec<usize> = formulas.iter().map(|alone| alone.formula).collect();
     apart.sort_unstable();
     assert_eq!((layers.as_slice(), apart.as_slice()), (&[0, 1][..], &[2, 3][..]));
+    // Of two pieces that give as many, the first one is the reason.
+    let other = |formula| Wanted { laminate: Some(2), ..shot(formula, 1.0) };
+    let got = bench.split(&[&wanted[..], &[other(0), other(1)]].concat(), &of_four);
+    let [Reason::Layers { layers, .. }] = &got.proof.reasons[..] else { panic!("{got:?}") };
+    assert_eq!(layers, &[0, 1]);
+}
+
+#[test]
+fn a_cup_that_keeps_as_much_as_it_holds_bounds_nothing_by_its_base() {
+    // A shot that is lost in the rounding of the cup's content fits, and its base is no part of it.
+    let cups = vec![cup(0.0, 100.0, &[100.0])];
+    let bench = Bench { cups, ..Bench::new(&[100.0]) };
+    let wanted = [Wanted { kept: g(1e-20), ..shot(0, 1e-20) }];
+    assert_eq!(bench.split(&wanted, &off(&[RED])).pots.len(), 1);
+}
+
+#[test]
+fn a_plan_has_no_more_pots_than_any_may_have() {
+    let (bench, one) = (Bench::new(&[100.0]), off(&[RED]));
+    let lower = |number| {
+        let (wanted, budget) = ([shots(0, 60.0, number)], Budget::new().pots(u32::MAX));
+        let problem = Problem::new(&wanted, &one, (&bench.limits(), &budget), u32::MAX).unwrap();
+        bound::bound(&problem).map(|bound| bound.lower)
+    };
+    assert_eq!(lower(MOST_POTS), Ok(MOST_POTS as usize));
+    assert_eq!(lower(MOST_POTS + 1).err(), Some(SplitError::TooManyPots));
+}
+
+/// A single shot of `stage`.
+fn portion(problem: &Problem<'_>, stage: usize) -> Portion {
+    let shots = vec![(stage, 1)];
+    let (formula, take) = (problem.formula(stage), problem.take(&shots));
+    Portion { formula, take, what: What::Plain(shots) }
+}
+
+#[test]
+fn a_pot_is_open_while_it_has_a_heat_and_base_left() {
+    let wanted = [shot(0, 60.0), shot(1, 10.0)];
+    let is_open = |heats, base| {
+        let bench = Bench { heats, ..Bench::new(&[100.0; 2]) };
+        bench.problem(&wanted, &off(&[PLAIN, RED]), |problem| {
+            let mut state = State::new(problem, 1);
+            assert!(state.put(problem, 0, &portion(problem, 0), Look::Whole));
+            state.loads[0].is_open(problem, base)
+        })
+    };
+    // 60 g of base are in it, of at most 100 g.
+    assert!(is_open(None, 0.04) && !is_open(None, 0.041));
+    assert!(is_open(Some(2), 0.04) && !is_open(Some(1), 0.04));
+}
+
+#[test]
+fn what_a_pot_cannot_take_at_a_glance_is_no_work() {
+    let wanted = [shot(0, 60.0), shot(1, 45.0), shot(1, 50.0), shot(2, 1.0)];
+    let takes = |heats, stage| {
+        let bench = Bench { heats, ..Bench::new(&[100.0; 3]) };
+        bench.problem(&wanted, &off(&[RED, [50, 0], BLUE]), |problem| {
+            let mut state = State::new(problem, 1);
+            assert!(state.put(problem, 0, &portion(problem, 0), Look::Whole));
+            let before = problem.budget.spent();
+            let takes = state.can_take(problem, 0, &portion(problem, stage), Look::Whole);
+            (takes, problem.budget.spent() - before)
+        })
+    };
+    // 48 g of the base of 80 g are taken, and 30 g more for dark red, for which two stages are looked at.
+    assert_eq!(takes(None, 1), (true, 2));
+    // Its base would be 81.3 g; a second heat; blue in red.
+    assert_eq!([takes(None, 2), takes(Some(1), 1), takes(None, 3)], [(false, 0); 3]);
+}
+
+#[test]
+fn only_plain_shots_are_like_others() {
+    let wanted = [shots(0, 1.0, 2), shot(0, 1.0), layer(0, 1.0, 1), layer(1, 1.0, 1)];
+    Bench::new(&[100.0; 2]).problem(&wanted, &off(&[RED, BLUE]), |problem| {
+        let one = portion(problem, 0);
+        let session = Portion { what: What::Layer { session: 0, stage: 2 }, ..one.clone() };
+        assert!(one.is_like(&one) && !one.is_like(&portion(problem, 1)));
+        assert!(!session.is_like(&session) && !one.is_like(&session));
+    });
 }
 
 #[test]
