@@ -192,14 +192,14 @@ pub(crate) fn choose(
             let nearest = tools.iter().map(|tool| tool.nearest.clone()).collect();
             (nearest, Some(MeasureError::NotReached { wanted, tolerance, tools }))
         }
-        Err(MeasureError::NoTool) if to_the_marks.is_some() => (Vec::new(), None),
+        Err(MeasureError::NoTool) => (Vec::new(), None),
         Err(error) => return Err(error),
     };
     all.retain(is_no_filling);
     for one in all.iter_mut().filter(|one| is_own(one.tool, written) && one.within) {
         let off = one.deviation.value.abs();
         // One act more is worth it if the fewest acts round off more than a level spoon scatters.
-        let finer = [FINE, off / 1.5].into_iter().filter(|finer| off > FINE && *finer < off);
+        let finer = [FINE, off / 1.5].into_iter().filter(|_| off > FINE);
         let mut finer = finer.filter_map(|finer| {
             let found = measure(finer).ok()?;
             let mut found = core::iter::once(found.best).chain(found.others);
@@ -263,11 +263,6 @@ impl Listed<'_> {
     /// Its tolerance.
     pub(super) fn tolerance(&self) -> Ratio {
         Ratio::from(self.tolerance)
-    }
-
-    /// The same with the tolerance of its material in the mix, not that of the addition by itself.
-    pub(super) fn with_own_tolerance(self, book: &Book) -> Self {
-        Self { tolerance: self.material.tolerance.unwrap_or(book.limits.tolerance), ..self }
     }
 
     /// Why the bench cannot measure it within its tolerance.
@@ -617,8 +612,59 @@ mod tests {
         document["materials"]["odd"] = serde_json::json!({ "kind": "other" });
         document["bench"].as_object_mut().unwrap().remove("balance");
         let book = book_from_text(&document.to_string()).unwrap();
-        let refused = weighed(&book, "odd", 5.0, WrittenIn::Mass, None);
+        let refused = weighed(&book, "odd", 5.0, WrittenIn::Mass, None).unwrap_err();
+        assert_eq!(refused.help(), MeasureError::NoTool.help());
+        assert!(matches!(refused, WeighError::Measure { material, .. } if material == "odd"));
+    }
+
+    // A tablespoon is 7 % too much of 16.86 g as scooped. That is surer than the density of a powder, which nobody has
+    // stated, and less sure than that of a liquid would be.
+    #[test]
+    fn a_scooped_density_that_nobody_stated_is_less_sure_than_a_spoon() {
+        let book =
+            book(&[("salt", "tolerance", "10 %"), ("salt", "as_scooped", "1.22 g/mL")], "0.1 g");
+        let weigh = one(&book, "salt", 16.86, WrittenIn::Volume);
+        assert_eq!((&*weigh.best.measure, &*weigh.best.off.text), ("1 tbsp", "+7.0 %"));
+    }
+
+    /// An addition of a material, a quarter of all of it in the mix, whose tolerance is a quarter too.
+    fn a_quarter(book: &Book, name: &str, wanted: Mass, tolerance: f64) -> (Addition, f64) {
+        let material = book.materials.find(name).unwrap();
+        let written = WrittenIn::Mass;
+        (Addition { material, written, wanted, total: wanted * 4.0 }, tolerance)
+    }
+
+    #[test]
+    fn adding_nothing_keeps_a_tolerance_that_it_just_uses_up() {
+        let with = |tolerance| book(&[("salt", "tolerance", tolerance)], "0.1 g");
+        let is_left_out = |book: &Book| {
+            let (addition, _) = a_quarter(book, "salt", Mass::from_si(0.01), 0.25);
+            let list = list(&[addition], None, book, &ToolNames::of(book)).unwrap();
+            list[0].ways.is_none()
+        };
+        assert!(is_left_out(&with("25 %")));
+        assert!(!is_left_out(&with("24 %")));
+    }
+
+    #[test]
+    fn what_a_mix_has_within_its_tolerance_is_left_out_if_no_tool_measures_the_rest() {
+        let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        document["materials"]["odd"] = serde_json::json!({ "kind": "other" });
+        document["bench"].as_object_mut().unwrap().remove("balance");
+        let bare = book_from_text(&document.to_string()).unwrap();
+        let weighed = book_from_text(BOOK).unwrap();
+        let made = |book: &Book, name, grams: f64, tolerance| {
+            let addition = a_quarter(book, name, Mass::from_si(grams / 1e3), tolerance);
+            let made = list_to_mix(&[addition], book, &ToolNames::of(book));
+            made.map(|made| (made.list.len(), made.left_out.len()))
+        };
+        // Nothing measures the one, and the scale shows no 0.001 g of the other.
+        assert_eq!(made(&bare, "odd", 5.0, 0.25), Ok((0, 1)));
+        assert_eq!(made(&weighed, "salt", 0.001, 0.25), Ok((0, 1)));
+        // With less tolerance the one is refused, and the other the nearest that the scale shows.
+        let refused = made(&bare, "odd", 5.0, 0.24);
         assert!(matches!(refused, Err(WeighError::Measure { material, .. }) if material == "odd"));
+        assert_eq!(made(&weighed, "salt", 0.001, 0.24), Ok((1, 0)));
     }
 
     #[test]

@@ -174,3 +174,24 @@ fn the_examples_are_quiet() {
         assert_eq!(faults(book, &[]), []);
     }
 }
+
+// What no unit explains is a slip of the point, to the nearest place that makes it likely.
+#[rstest]
+#[case(Quantity::SprueVolume, "50000 mL", 0.05, "Did you mean 50 mL?")]
+#[case(Quantity::SpoonVolume, "0.001 mL", 1e-9, "Did you mean 0.1 mL?")]
+#[case(Quantity::SpoonVolume, "0.0001 mL", 1e-10, "Did you mean 0.1 mL?")]
+// Water freezes in that room.
+#[case(Quantity::RoomTemperature, "32 K", 32.0, "Did you mean 32 °F (0 °C)?")]
+// A tenth of the kelvins of 2800 °C are 34 °C, and nobody means that; nor a tenth of the drops that were counted.
+#[case(Quantity::RoomTemperature, "2800 °C", 3073.15, "Check the number and its unit.")]
+#[case(Quantity::SmallDose, "900 drops", 0.9, "Check the number and its unit.")]
+fn the_point_is_moved_where_no_unit_is_likely(
+    #[case] quantity: Quantity,
+    #[case] text: &str,
+    #[case] si: f64,
+    #[case] asked: &str,
+) {
+    let found = Found { text, si, sure: false, system: System::Metric };
+    let help = quantity.check(&found).unwrap_err().help().into_owned();
+    assert!(help.starts_with(asked), "{help}");
+}

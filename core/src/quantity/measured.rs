@@ -119,8 +119,10 @@ impl MeasuredAmount {
             return Err(malformed("it is negative"));
         }
         let written = spread.rest().trim();
-        let (amount, width) = if is_number(head) {
-            let amount = parse::amount_of(parse::number(&mut Cursor::new(head)?)?, written, text)?;
+        let mut value = Cursor::new(head)?;
+        let alone = parse::number(&mut value)?;
+        let (amount, width) = if value.rest().trim().is_empty() {
+            let amount = parse::amount_of(alone, written, text)?;
             (amount, Width::Absolute(number, amount.unit()))
         } else {
             let amount = Amount::parse(head)?;
@@ -301,16 +303,6 @@ fn split_kind(text: &str) -> Option<(&str, SpreadKind)> {
     let k = inside.trim().strip_prefix('k')?.trim_start().strip_prefix('=')?.trim();
     let k = Rational::parse_decimal(k).filter(|k| *k > Rational::ZERO)?;
     Some((head, SpreadKind::Expanded { k }))
-}
-
-/// Whether the text is a number alone.
-fn is_number(text: &str) -> bool {
-    Cursor::new(text)
-        .and_then(|mut cursor| {
-            parse::number(&mut cursor)?;
-            Ok(cursor.rest().trim().is_empty())
-        })
-        .unwrap_or(false)
 }
 
 #[cfg(test)]

@@ -259,6 +259,8 @@ mod tests {
     #[case("3 smidges", "unit-unknown")]
     #[case("1.5/2 cup", "unit-malformed")]
     #[case("1/2/3 cup", "unit-malformed")]
+    #[case("1/2, cup", "unit-unknown")]
+    #[case("½. cup", "unit-unknown")]
     #[case("8 % base", "amount-unknown-basis")]
     #[case("8 % of sugar", "amount-unknown-basis")]
     #[case("8 % of base by length", "amount-unknown-basis")]
@@ -274,6 +276,8 @@ mod tests {
     #[case("1 [cup_uk]", "[cup_us]")]
     #[case("1 dorps", "drops")]
     #[case("1 cip", "cup")]
+    // Of four letters two may be wrong.
+    #[case("1 pnit", "pint")]
     #[case("1 teaspo", "teaspoon")]
     fn suggests_the_nearest_unit(#[case] written: &str, #[case] nearest: &str) {
         let error = amount(written).expect_err("no unit");

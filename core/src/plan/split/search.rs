@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::EXACT_PORTIONS;
 use super::bound::Bound;
 use super::load::{Load, Look, Portion, State, What};
-use super::problem::{Formula, Problem, Shots};
+use super::problem::{Formula, Problem, Session, Shots};
 
 /// One way of first fit.
 #[derive(Clone, Copy)]
@@ -84,20 +84,18 @@ pub(super) fn fewer(problem: &mut Problem<'_>, lower: usize, fewest: usize) -> O
     loads.retain(|load| !load.stops.is_empty());
     let mut known: Vec<(usize, Vec<(usize, usize)>)> = Vec::new();
     for session in 0..problem.sessions.len() {
-        let laminate = problem.sessions.get(session)?.laminate;
+        let Session { laminate, shots, .. } = *problem.sessions.get(session)?;
         let pots_of = |(pot, load): (usize, &Load)| {
             let stage = load.stage_of(session)?;
             Some((stage, pot))
         };
-        let mut pots: Vec<(usize, usize)> = loads.iter().enumerate().filter_map(pots_of).collect();
-        pots.sort_unstable();
+        let pots: Vec<(usize, usize)> = loads.iter().enumerate().filter_map(pots_of).collect();
         let same = known.iter().find(|(other, of)| {
             *of == pots && problem.sessions.get(*other).is_some_and(|s| s.laminate == laminate)
         });
         match same {
             Some(&(first, _)) => {
                 loads.iter_mut().for_each(|load| load.leave_out(session));
-                let shots = problem.sessions.get(session).map_or(0, |s| s.shots);
                 let first = problem.sessions.get_mut(first)?;
                 first.shots = first.shots.saturating_add(shots);
             }
@@ -128,13 +126,10 @@ fn whole_portions<'a>(
     }
     let mut portions = layers(problem, formula);
     let mut left = plain.clone();
-    while !left.is_empty() {
-        match fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left) {
-            Some(portion) => portions.push(portion),
-            // Each stage's shot fits an empty pot, as was checked.
-            None => break,
-        }
-    }
+    // Each stage's shot fits an empty pot, as was checked.
+    portions.extend(core::iter::from_fn(|| {
+        fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left)
+    }));
     Whole { formula, plain, portions }
 }
 
@@ -169,7 +164,7 @@ fn layers(problem: &Problem<'_>, formula: &Formula) -> Vec<Portion> {
 }
 
 /// Minimum base of any shot.
-fn least_base(problem: &Problem<'_>) -> f64 {
+pub(super) fn least_base(problem: &Problem<'_>) -> f64 {
     let stages = problem.wanted.iter().enumerate().filter(|(_, w)| w.shots > 0);
     let base = stages.map(|(stage, _)| {
         let take = problem.take(&[(stage, 1)]);
@@ -247,8 +242,9 @@ impl Fit<'_> {
         let at = at.unwrap_or_else(|| {
             let new = state.open();
             state.put(problem, new, portion, Look::Whole);
+            let at = open.len();
             open.push(new);
-            open.len().saturating_sub(1)
+            at
         });
         *taken = plain.then(|| (portion.clone(), at));
     }
@@ -267,7 +263,8 @@ impl Fit<'_> {
         for &pot in open.iter() {
             fill_up(problem, state, pot, formula, &mut left);
         }
-        while !left.is_empty() {
+        // The last pot stays empty: nothing is left for it.
+        loop {
             let new = state.open();
             if fill_up(problem, state, new, formula, &mut left).is_none() {
                 return;
@@ -281,8 +278,8 @@ fn look_over(problem: &Problem<'_>, open: &[usize]) {
     problem.budget.spend(open.len() >> 6);
 }
 
-/// Puts as many shots of `left`, from its first on, into `pot` as it holds: what went in, or `None`.
-fn fill_up(
+/// Puts as many shots of `left`, from its first on, into `pot` as it holds: what went in, or `None` if nothing did.
+pub(super) fn fill_up(
     problem: &Problem<'_>,
     state: &mut State,
     pot: usize,
@@ -329,13 +326,12 @@ fn first(shots: &[(usize, u32)], mut n: u64) -> Shots {
 }
 
 /// Takes the first `n` shots away.
-fn drop_first(shots: &mut Shots, mut n: u64) {
+fn drop_first(shots: &mut [(usize, u32)], mut n: u64) {
     for (_, all) in shots.iter_mut() {
         let taken = u32::try_from(n).unwrap_or(u32::MAX).min(*all);
         *all = all.saturating_sub(taken);
         n = n.saturating_sub(u64::from(taken));
     }
-    shots.retain(|&(_, all)| all > 0);
 }
 
 /// Of all ways to put `portions` together one with the fewest pots, if these are fewer than `fewest`; no

@@ -813,6 +813,57 @@ fn work_grows_with_the_pots() {
     let (two, bench) = (off(&[RED, BLUE]), Bench::new(&[100.0; 2]));
     let both = bench.steps(&[shots(0, 60.0, 300), shots(1, 60.0, 300)], &two);
     assert!(both < 12_000, "{both}");
+    // With fresh base no pot is refused by a quick look. Shots of as much are asked for once: of other molds, and of
+    // one mold where reheats count.
+    let fresh = formulas(&[RED, BLUE], FreshBase::On);
+    let by_stage = bench.steps(&vec![shot(0, 60.0); 300], &fresh);
+    assert!(by_stage < 60_000, "{by_stage}");
+    let timed_out = Bench { heats: Some(9), hot: vec![stated(); 2], ..bench.clone() };
+    let by_shot = timed_out.steps(&[timed(1.0, shots(0, 60.0, 300))], &fresh);
+    assert!(by_shot < 8000, "{by_shot}");
+}
+
+#[test]
+fn a_pot_that_has_no_room_for_one_shot_is_looked_at_once() {
+    let fresh = formulas(&[RED], FreshBase::On);
+    let wanted = [shot(0, 60.0), shots(0, 50.0, 1000)];
+    Bench::new(&[100.0]).problem(&wanted, &fresh, |problem| {
+        let mut state = load::State::new(problem, 1);
+        let mut fill = |mut left: Vec<(usize, u32)>| {
+            let before = problem.budget.spent();
+            let took = search::fill_up(problem, &mut state, 0, 0, &mut left).is_some();
+            (took, left, problem.budget.spent() - before)
+        };
+        let (took, left, _) = fill(vec![(0, 1)]);
+        assert!(took && left.iter().all(|&(_, shots)| shots == 0));
+        // A step for the pot and one for the formula in it.
+        assert_eq!(fill(vec![(1, 1000)]), (false, vec![(1, 1000)], 2));
+    });
+}
+
+/// 64 quick looks at pots that refuse count as a step of work.
+#[test]
+fn quick_looks_are_counted() {
+    // Each of 1000 shots is as good as a whole pot, and no two are equal: a million looks at 1000 pots.
+    let wanted: Vec<Wanted> = (0..1000).map(|n| shot(0, 99.95 + 0.000_04 * f64::from(n))).collect();
+    let steps = Bench::new(&[100.0]).steps(&wanted, &off(&[RED]));
+    // 15 each, and some 12 for what a pot holds and to put it in.
+    assert!((25_000..29_000).contains(&steps), "{steps}");
+}
+
+#[test]
+fn the_shot_that_takes_least_base_counts_what_comes_back() {
+    let two = off(&[PLAIN, RED]);
+    let wanted = [
+        Wanted { returned: g(10.0), ..shots(0, 50.0, 3) },
+        Wanted { returned: g(30.0), ..shots(1, 60.0, 2) },
+        // What is not shot takes none.
+        shots(0, 1.0, 0),
+    ];
+    // 4/5 of the 30 g of red that stay in the piece.
+    let least = Bench::new(&[100.0; 2]).problem(&wanted, &two, search::least_base);
+    near(least, 0.024);
+    assert_eq!(Bench::new(&[100.0; 2]).problem(&[], &two, search::least_base), f64::INFINITY);
 }
 
 #[test]

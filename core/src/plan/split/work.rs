@@ -49,7 +49,7 @@ pub(super) fn order(
 struct Day<'a> {
     problem: &'a Problem<'a>,
     loads: &'a [Load],
-    /// The visit that each pot is at, and what is still to do there.
+    /// The visit that each pot is at, and the sessions that are still to come there.
     visit: Vec<usize>,
     to_do: Vec<usize>,
     /// Layers of each session whose pots are not there yet, and those that are: (pot, visit, stage).
@@ -80,7 +80,7 @@ impl<'a> Day<'a> {
     /// Makes the tasks ready that only waited for `pot` to be where it is now.
     fn arrive(&mut self, pot: usize) {
         let Some((visit, stop)) = self.stop(pot) else { return };
-        let count = stop.layers.len().max(1);
+        let count = stop.layers.len();
         self.to_do.get_mut(pot).into_iter().for_each(|n| *n = count);
         for &(session, stage) in &stop.layers {
             self.here.get_mut(session).into_iter().for_each(|h| h.push((pot, visit, stage)));
@@ -137,7 +137,7 @@ impl<'a> Day<'a> {
         plain.iter().map(|&(wanted, shots)| Draw { pot, visit, draw: 0, wanted, shots }).collect()
     }
 
-    /// One thing less to do where `pot` is; with nothing left it goes on.
+    /// One session less to come where `pot` is; with none left it goes on.
     fn leave(&mut self, pot: usize) {
         let Some(left) = self.to_do.get_mut(pot) else { return };
         *left = left.saturating_sub(1);

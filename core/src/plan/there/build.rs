@@ -10,7 +10,7 @@ use crate::plan::one_or_more::OneOrMore;
 use crate::plan::pot::{Part, PotDraft, PotError, Workshop, materials};
 use crate::plan::precedence::FreshBase;
 use crate::plan::sequence::{self, Sequence};
-use crate::plan::weigh::{self, Addition, Listed, WeighError};
+use crate::plan::weigh;
 use crate::quantity::{Mass, Measurable};
 
 /// An addition smaller than this share of the pot is rounding.
@@ -50,16 +50,14 @@ impl<'a> Workshop<'a> {
         parts: &OneOrMore<Part<'a, '_>>,
         materials: &[MaterialId],
     ) -> Result<PotLayout<'a>, PotError> {
-        let (mut sequence, mut uncounted) = self.sequence_from(there, cup, parts, materials)?;
+        let (mut sequence, uncounted) = self.sequence_from(there, cup, parts, materials)?;
         let mut lists = Vec::with_capacity(parts.len());
         for (step, part) in sequence.steps.iter_mut().zip(parts) {
             // What is more or less in the pot than its formula says stays there.
             step.held += uncounted;
-            let (list, left_out) = self.weigh_into(step, part, materials)?;
-            uncounted -= left_out;
-            step.held -= left_out;
+            let additions = self.additions(step, part, materials);
+            lists.push(weigh::list(&additions, None, self.book, &self.names)?);
             step.carried += uncounted;
-            lists.push(list);
         }
         sequence.left += uncounted;
         let mut pot = self.pot(cup, parts, &sequence, lists, Some(there))?;
@@ -136,31 +134,5 @@ impl<'a> Workshop<'a> {
             held.push(if is_kept { wanted.si() } else { mass.si() });
         }
         Ok(held)
-    }
-
-    /// The weigh list of what goes into a pot that is not empty, and the mass that is too little for any tool.
-    fn weigh_into(
-        &self,
-        step: &sequence::Step,
-        part: &Part<'a, '_>,
-        materials: &[MaterialId],
-    ) -> Result<(Vec<Listed<'a>>, Mass), PotError> {
-        let additions = self.additions(step, part, materials);
-        match weigh::list(&additions, None, self.book, &self.names) {
-            Ok(list) => return Ok((list, Mass::default())),
-            Err(WeighError::Mix(error)) => return Err(error.into()),
-            Err(WeighError::Measure { .. }) => {}
-        }
-        let mut with_tolerance: Vec<(Addition, f64)> = Vec::with_capacity(materials.len());
-        for addition in additions {
-            let own = self.book.materials.get(addition.material)?.tolerance;
-            with_tolerance.push((addition, own.unwrap_or(self.book.limits.tolerance)));
-        }
-        let made = weigh::list_to_mix(&with_tolerance, self.book, &self.names)?;
-        let is_left_out = |addition: &&Addition| made.left_out.contains(&addition.material);
-        let left_out = with_tolerance.iter().map(|(addition, _)| addition).filter(is_left_out);
-        let left_out = left_out.fold(Mass::default(), |sum, addition| sum + addition.wanted);
-        let list = made.list.into_iter().map(|listed| listed.with_own_tolerance(self.book));
-        Ok((list.collect(), left_out))
     }
 }

@@ -12,6 +12,8 @@
 mod build;
 mod order;
 mod take;
+#[cfg(all(test, feature = "document"))]
+mod tests;
 
 use alloc::string::String;
 use alloc::vec::Vec;

@@ -204,17 +204,14 @@ impl<'a> Given<'_, 'a> {
             let left = self.left(of.shots);
             let is_laminated = self.at(of).is_some_and(|(shots, _)| shots.batch.is_laminated());
             let most = self.most(pot, of, left);
-            if most == 0 {
-                refused.push((pot, of));
-            } else if is_laminated {
+            if is_laminated && most > 0 {
                 self.begin_session(pot, of, most);
                 self.complete(pot, of, most);
             } else {
                 let given = self.give_most(pot, of, most);
                 self.count(of.shots, given);
-                if given == 0 {
-                    refused.push((pot, of));
-                }
+                // It can make no more of them.
+                refused.push((pot, of));
             }
         }
     }
@@ -410,3 +407,6 @@ impl Giving<'_> {
         })
     }
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

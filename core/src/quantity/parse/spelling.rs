@@ -55,7 +55,6 @@ fn plain(name: &str) -> Option<Symbol> {
     Symbol::ALL.iter().copied().find(|symbol| {
         let entry = symbol.entry();
         name == entry.symbol
-            || name == entry.plural
             || entry.symbols.contains(&name)
             || entry.words.iter().any(|word| name.eq_ignore_ascii_case(word))
     })
