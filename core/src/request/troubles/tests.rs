@@ -90,7 +90,7 @@ fn salt_is_stirred_by_the_base_in_the_pot() {
     };
     // 515 g of 1.03 g/mL.
     let sentence = of(json!("515 g"));
-    assert!(sentence.starts_with("salt: in 500 mL"), "{sentence}");
+    assert!(sentence.starts_with("salt: in 2 1/8 cup (500 mL) of base "), "{sentence}");
     assert_eq!(of(json!("500 mL")), sentence);
 }
 
