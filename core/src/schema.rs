@@ -88,6 +88,8 @@ mod tests {
     use std::string::ToString;
     use std::vec::Vec;
 
+    use serde_json::json;
+
     use super::*;
 
     /// A type that has a name of its own is in the definitions; one that stands for another is not.
@@ -113,6 +115,33 @@ mod tests {
             assert!(!definitions.keys().any(|name| name.contains("Map_of")), "{name}");
         }
         assert!(schema("no such").is_none() && text("no such").unwrap().is_none());
+    }
+
+    /// What may be omitted has its own kinds alone, and what it says of itself.
+    #[test]
+    fn null_is_taken_out() {
+        let taken = |mut field: Value| {
+            take_null(&mut field);
+            field
+        };
+        assert_eq!(
+            taken(json!({ "type": ["string", "null"], "description": "A name." })),
+            json!({ "type": "string", "description": "A name." })
+        );
+        assert_eq!(
+            taken(json!({ "type": ["string", "number", "null"] })),
+            json!({ "type": ["string", "number"] })
+        );
+        assert_eq!(
+            taken(json!({ "description": "Its own.",
+                "anyOf": [{ "$ref": "#/$defs/Cut", "description": "A cut." }, { "type": "null" }] })),
+            json!({ "description": "Its own.", "$ref": "#/$defs/Cut" })
+        );
+        let two = [json!({ "type": "string" }), json!({ "type": "object" })];
+        assert_eq!(
+            taken(json!({ "anyOf": [two[0], { "type": "null" }, two[1]] })),
+            json!({ "anyOf": two })
+        );
     }
 
     /// An amount has the kind of its quantity next to its form.

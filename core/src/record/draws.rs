@@ -107,7 +107,7 @@ impl Follow<'_> {
         pieces: &[PieceRecord],
     ) {
         let Some((melt, mass)) = made else { return };
-        let voids = self.mold(&draw.mold).map_or(0.0, |mold| mold.voids);
+        let Some(voids) = self.mold(&draw.mold).map(|mold| mold.voids) else { return };
         for (record, actual) in pieces.iter().filter_map(|record| {
             let mut actual = actual?.pieces.iter();
             Some((record, actual.find(|actual| actual.shape == record.shape)?))
@@ -165,8 +165,7 @@ impl Follow<'_> {
         let mut records = Vec::new();
         for planned in &draw.pieces {
             let actual = actual_pieces.iter().find(|actual| actual.shape == planned.shape);
-            let cavities = planned.made.checked_div(draw.shots).unwrap_or(0);
-            let made = shots.saturating_mul(cavities);
+            let made = shots.saturating_mul(of_a_shot(planned, draw));
             let volume = self.mold(&draw.mold).and_then(|mold| {
                 let of_shape = mold.cavities.iter().find(|known| known.shape == planned.shape)?;
                 Some(of_shape.volume.value)
@@ -223,7 +222,7 @@ impl Follow<'_> {
     }
 
     /// Counts pieces for their mold; those of a laminated shot by the pot that states them first.
-    fn count(&mut self, pot: &Pot, draw: &Draw, made: u32, good: u32) {
+    pub(super) fn count(&mut self, pot: &Pot, draw: &Draw, made: u32, good: u32) {
         let is_counted = self.counted.iter().any(|known| {
             known.mold == draw.mold
                 && known.counted_by != pot.pot
@@ -297,12 +296,16 @@ fn per_shot(draw: &Draw, pieces: &[PieceRecord], mass: Option<ShotMass>) -> Mass
         return calculated;
     }
     draw.pieces.iter().zip(pieces).fold(calculated, |sum, (planned, record)| {
-        let cavities = planned.made.checked_div(draw.shots).unwrap_or(0);
         let expected = record.expected.as_ref().unwrap_or(&record.planned).quantity;
         let weighs = record.weighs.as_ref().map(|weighs| weighs.quantity);
         let more = weighs.map_or(Mass::default(), |weighs| weighs - expected);
-        sum + more * f64::from(cavities)
+        sum + more * f64::from(of_a_shot(planned, draw))
     })
+}
+
+/// Pieces of one shape that a shot makes; none of a draw without shots.
+fn of_a_shot(planned: &Pieces, draw: &Draw) -> u32 {
+    planned.made.checked_div(draw.shots).unwrap_or(0)
 }
 
 /// Mean of pieces that were weighed, and their deviation if it can be seen.

@@ -103,7 +103,7 @@ pub(super) fn written(
     let base = base_of(mix, book)?;
     let body = body_of(stage, book)?;
     let (mut all, mut of_body, mut of_color) = (Vec::new(), Vec::new(), Vec::new());
-    for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
+    for portion in mix.portions() {
         let kind = book.materials.get(portion.material)?.kind;
         if kind == Kind::Plastisol {
             continue;
@@ -135,3 +135,6 @@ pub(super) fn written(
         body: write(&of_body, true)?.formula,
     })
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests;

@@ -114,10 +114,10 @@ impl Pool {
             squares += part * part;
             density_unsure = density_unsure.max(one.density_unsure());
             let (of_mean, of_density) = ((unsure / one.expected).value, one.density_unsure());
-            let off = (one.total() / one.count() / one.expected).value - 1.0;
+            let share = (one.total() / one.count() / one.expected).value;
             let square = of_mean * of_mean + of_density * of_density;
             for (other, other_square, pot) in &seen {
-                let apart = off - other;
+                let apart = share - other;
                 let is_beyond = libm::fabs(apart) > BEYOND * libm::sqrt(square + other_square);
                 let is_largest = differ.as_ref().is_none_or(|known| libm::fabs(apart) > known.0);
                 if is_beyond && is_largest {
@@ -129,7 +129,7 @@ impl Pool {
                     differ = Some((libm::fabs(apart), heavier.into(), lighter.into()));
                 }
             }
-            seen.push((off, square, &one.pot));
+            seen.push((share, square, &one.pot));
         }
         Ok(Some(Self {
             count,

@@ -16,7 +16,7 @@ use crate::json::Named;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::Parameter;
-use crate::quantity::{Amount, Dimension, Mass, Ratio, System};
+use crate::quantity::{Amount, Mass, Ratio, System};
 use crate::show::{Shown, text};
 
 request! {
@@ -178,10 +178,8 @@ impl LetDownEntry {
         resolver: &mut Resolver,
     ) -> Option<Read> {
         let dose = match self.dose.drops() {
-            Some(drops) if self.dose.dimension() == Dimension::COUNT => {
-                drop.map(|drop| drop * drops.to_f64())
-            }
-            _ => resolver.keep(&path.key("dose"), self.dose.to(resolver.system)),
+            Some(drops) => drop.map(|drop| drop * drops.to_f64()),
+            None => resolver.keep(&path.key("dose"), self.dose.to(resolver.system)),
         };
         let base = resolver.keep(&path.key("base_mass"), self.base_mass.to(resolver.system));
         let color = bands(&path.key("color"), &self.color, resolver);
@@ -263,6 +261,27 @@ mod tests {
         assert_eq!(drops, [("blue", 12), ("red", 20)]);
         assert!(answer["difference"].as_f64().unwrap() < 0.05, "{answer}");
         assert!(answer["statement"].as_str().unwrap().contains("starting point"));
+    }
+
+    /// Half a drop in 100 g of base is one in 200 g.
+    #[test]
+    fn one_drop_is_a_dose() {
+        let mut request = request();
+        request["target"] = color(0.5, 10.0);
+        let answer = result(request);
+        let [blue, red] = [0, 1].map(|i| &answer["drops"][i]);
+        assert_eq!((&blue["colorant"], &blue["drops"]), (&json!("blue"), &json!(1)), "{answer}");
+        assert_eq!((&red["colorant"], &red["drops"]), (&json!("red"), &json!(20)), "{answer}");
+    }
+
+    #[test]
+    fn a_test_piece_has_base() {
+        let path = "/colorants/red/let_downs/0/base_mass";
+        let mut request = request();
+        *request.pointer_mut(path).unwrap() = json!("0 g");
+        let answer = crate::request::answer_value(&request);
+        let faults = answer["faults"].as_array().unwrap();
+        assert_eq!((faults.len(), &faults[0]["path"]), (1, &json!(path)), "{answer}");
     }
 
     #[rstest]

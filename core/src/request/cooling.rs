@@ -180,6 +180,9 @@ mod tests {
         assert!((answer["warms"]["value"].as_f64().unwrap() - 19.51).abs() < 0.01, "{answer}");
         assert_eq!(answer["in_a_row"], 1);
         request["hands"] = json!("50 s");
+        let one = result(request.clone());
+        let [every, time] = ["every", "time"].map(|it| one[it]["value"].as_f64().unwrap());
+        assert!((every - (50.0 + time)).abs() < 1e-9, "{one}");
         request["molds"] = json!(2);
         let answer = result(request.clone());
         let time = answer["time"]["value"].as_f64().unwrap();

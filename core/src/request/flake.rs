@@ -120,7 +120,7 @@ impl FlakeRequest {
                     resolver.given(Parameter::FinishedMass, mix)?,
                     resolver.given(Parameter::PieceMass, piece)?,
                 );
-                if piece > Mass::default() && piece <= mix {
+                if piece <= mix {
                     return Some(Some((piece / mix).value));
                 }
                 resolver.fault(
@@ -218,6 +218,12 @@ mod tests {
         assert!((swap["mass"]["value"].as_f64().unwrap() - 0.35).abs() < 1e-9);
         assert!((swap["scoop"]["value"].as_f64().unwrap() - 0.7).abs() < 1e-9);
         assert_eq!(swap["area"]["text"], "0.25");
+    }
+
+    #[test]
+    fn a_mix_of_one_piece_has_all_in_it() {
+        let answer = result(with("finished_mass", json!("10 g")));
+        assert_eq!(answer["per_piece"], answer["particles"]);
     }
 
     #[test]

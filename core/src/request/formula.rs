@@ -190,3 +190,25 @@ fn describe(recipe: &Recipe, mix: &Mix, book: &Book) -> Result<FormulaResponse, 
         density: text::density(mix.density(&book.materials, Phase::Fused, reference, 0.0)?),
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use std::string::ToString;
+
+    use serde_json::{Value, json};
+
+    use crate::document::{LoadedBook, small};
+
+    /// A formula that is for no amount of base is answered for 100 g.
+    #[test]
+    fn a_formula_without_an_amount_is_for_100_g() {
+        let mut book: Value = serde_json::from_str(small::BOOK).unwrap();
+        book["default_base"] = "clear".into();
+        book["formulas"]["tint"] = json!({ "doses": { "blue": "2 % of base" } });
+        let book = LoadedBook::from_text(&book.to_string()).unwrap();
+        let request = r#"{ "calculate": "formula", "formulas": ["tint"] }"#;
+        let answer: Value = serde_json::from_str(&book.answer_text(request)).unwrap();
+        let mass = answer["result"]["mass"]["value"].as_f64().unwrap_or_else(|| panic!("{answer}"));
+        assert!((mass - 102.0).abs() < 1e-9, "{answer}");
+    }
+}

@@ -208,6 +208,10 @@ mod tests {
     fn unknown_stays_unknown() {
         let answer = result(with("heats_before", json!(2)));
         assert_eq!((&answer["heats"], &answer["left"]), (&json!(3), &Value::Null));
+        let once = result(with("heats_before", json!(1)));
+        assert_eq!((&once["heats"], &once["left"]), (&json!(2), &Value::Null));
+        let none = result(with("spent_before", json!("0 min")));
+        assert_eq!((&none["heats"], &none["left"]["text"]), (&json!(1), &json!("20 min")));
         let mut twice = with("spent_before", json!("25 min"));
         twice["heats_before"] = json!(1);
         let answer = result(twice.clone());

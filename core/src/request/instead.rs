@@ -180,4 +180,11 @@ mod tests {
         let faults = read_value::<Instead>(&value).unwrap_err();
         assert_eq!(faults.count(), 1, "{faults}");
     }
+
+    #[test]
+    fn what_can_be_written_is_named() {
+        let faults = read_value::<Instead>(&json!("thrice")).unwrap_err();
+        let fault = faults.iter().next().unwrap();
+        assert!(fault.help.contains("Or write \"twice\", \"half\""), "{fault:?}");
+    }
 }

@@ -456,4 +456,14 @@ mod tests {
         let faults = answer["faults"].as_array().unwrap_or_else(|| panic!("{answer}"));
         faults.iter().map(|fault| fault["code"].as_str().unwrap().to_string()).collect()
     }
+
+    #[test]
+    fn a_request_is_an_object() {
+        for other in [Value::from(3), Value::from("mix"), Value::Array(Vec::new())] {
+            let answer = super::answer_value(&other);
+            let faults = answer["faults"].as_array().unwrap();
+            assert_eq!((faults.len(), &faults[0]["path"]), (1, &Value::from("")), "{answer}");
+            assert!(faults[0].to_string().contains("a request: { "), "{answer}");
+        }
+    }
 }

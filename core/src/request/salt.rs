@@ -481,6 +481,13 @@ mod tests {
         assert!((alone - 14.0).abs() < 1e-6, "{alone}");
     }
 
+    /// A mass of salt is that of the whole base.
+    #[test]
+    fn a_mass_per_volume_may_be_that_of_all() {
+        let answer = result(request(json!({ "per_volume": "30 g" })));
+        assert!((answer["mass"]["value"].as_f64().unwrap() - 30.0).abs() < 1e-9, "{answer}");
+    }
+
     /// A piece that floats without its salt says so.
     #[test]
     fn what_floats_unsalted_is_said() {

@@ -220,6 +220,14 @@ mod tests {
         assert!(number(&unsure, "fastest") > number(&sure, "fastest"));
     }
 
+    #[test]
+    fn a_drop_that_cannot_be_is_at_the_drop() {
+        let mut request = request();
+        request["body"]["drop"] = json!({ "depth": "1 m", "time": "0.1 s", "density": "1.1 g/mL" });
+        let answer = crate::request::answer_value(&request);
+        assert_eq!(answer["faults"][0]["path"], "/body/drop", "{answer}");
+    }
+
     #[rstest]
     #[case("piece_density", json!("0.7 g/mL"), "sink-floats")]
     #[case("sink_rate", json!("5 cm/s"), "density-or-speed")]

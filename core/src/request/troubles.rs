@@ -150,8 +150,8 @@ impl TroublesRequest {
 
     /// The stage, counted from 0.
     fn index(&self) -> usize {
-        let stage = self.stage.unwrap_or(1);
-        usize::try_from(stage).unwrap_or(usize::MAX).saturating_sub(1)
+        let index = |stage| usize::try_from(stage).unwrap_or(usize::MAX).saturating_sub(1);
+        self.stage.map_or(0, index)
     }
 
     /// Mass of the base in the pot; `Some(None)` if it is not known.
@@ -377,8 +377,8 @@ impl Bench<'_> {
         };
         let cold = base.true_density("how salt sinks").map_err(missing)?.get();
         let solid = salt.true_density("how it sinks").map_err(missing)?.get();
-        let middle = base.shot_window.map(|window| window.middle());
-        let warmer = middle.map_or(0.0, |at| at.si() - reference_temperature().si());
+        let middle = base.shot_window.map_or_else(reference_temperature, |window| window.middle());
+        let warmer = middle.si() - reference_temperature().si();
         let melt: MassDensity = cold / (1.0 + base.expansion_or_none().si() * warmer);
         let (size, solids) = (grain.value, Ratio::default());
         let grains = Suspension { grain: Grain::Cube, size, solid, melt, solids };

@@ -289,9 +289,24 @@ fn fine_percent(share: Ratio) -> Shown<Ratio> {
 mod tests {
     use alloc::vec::Vec;
 
+    use rstest::rstest;
     use serde_json::{Value, json};
 
+    use super::whole;
     use crate::request::answer_value;
+
+    // Within a billionth of itself.
+    #[rstest]
+    #[case(3.0, Some(3))]
+    #[case(3.0 + 2e-9, Some(3))]
+    #[case(3.0 - 4e-9, None)]
+    #[case(1.0 + 1.5e-9, None)]
+    #[case(0.0, None)]
+    #[case(1e6, Some(1_000_000))]
+    #[case(1_000_001.0, None)]
+    fn a_count_is_whole_but_for_rounding(#[case] x: f64, #[case] expected: Option<u32>) {
+        assert_eq!(whole(x), expected);
+    }
 
     fn flake_by(amount: &str, more: &[(&str, &str)]) -> Value {
         let mut request = json!({

@@ -232,8 +232,7 @@ pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
 
 /// An uncertainty as `shown`, or to one digit of `unit` where that would say nothing: never `0 g`.
 fn unsure<Q: Showable>(shown: Shown<Q>, unit: Unit) -> Shown<Q> {
-    let says_nothing = shown.text.starts_with("0 ") && shown.quantity.shown_value() > 0.0;
-    if !says_nothing {
+    if !shown.text.starts_with("0 ") {
         return shown;
     }
     let text = or_plain(significant(shown.quantity, unit, 1, System::Metric), shown.quantity);

@@ -376,3 +376,18 @@ proptest! {
         }
     }
 }
+
+/// A body that doses nothing of a salt and of a colorant is there where neither is in the cup.
+#[test]
+fn a_dose_of_nothing_is_met_by_nothing() {
+    let mut text: Value = serde_json::from_str(crate::document::small::BOOK).unwrap();
+    text["formulas"]["bare"] =
+        json!({ "per": "1 cup", "base": "clear", "doses": { "salt": "0 g", "blue": "0 drops" } });
+    let book = book_from_text(&text.to_string()).unwrap();
+    let entry = json!({ "start": "1 cup", "formulas": ["bare"], "log": [{ "red": "2 g" }] });
+    let found = trial(&entry, &book).unwrap().formulas(NAMES, None).unwrap();
+    assert_eq!(found.body, TrialBody::OfBook(Vec::from([book.find_formula("bare").unwrap()])));
+    let more = json!({ "start": "1 cup", "formulas": ["bare"], "log": [{ "salt": "2 g" }] });
+    let found = trial(&more, &book).unwrap().formulas(NAMES, None).unwrap();
+    assert!(matches!(found.body, TrialBody::Own(_)), "{:?}", found.body);
+}

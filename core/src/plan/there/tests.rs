@@ -104,7 +104,7 @@ fn a_pot_without_a_cup_is_in_the_smallest_that_holds_it() {
     assert_eq!((&*in_cup("1 cup"), &*in_cup("2 1/2 cup")), ("2-cup cup", "4-cup cup"));
 }
 
-// Blue comes after base alone, and the red layer of the other piece after that: the pot cannot give its blue layer first.
+// A further pot gives base alone for the second piece before it is red for the first: by then this one cannot be blue yet.
 #[test]
 fn a_pot_is_not_shot_out_of_turn_for_a_further_pot() {
     let book = with(&[

@@ -92,6 +92,117 @@ fn after_the_last_shot_is_left_what_was_not_shot() {
     assert_eq!(after(true, Some(1050.1), 500.0), Err("record-left-more".into()));
 }
 
+/// 1 kg less 0.75 kg of shots and 0.25 kg that stay, in numbers without rounding.
+#[test]
+fn a_stage_that_leaves_nothing_at_all_has_no_next() {
+    let (book, plan) = day();
+    let mut pot = pot(&plan);
+    let none = Mass::default();
+    let stage = &mut pot.stages[0];
+    stage.draws[0].per_shot = text::mass(Mass::from_si(0.5));
+    stage.draws[0].shots = 1;
+    stage.holds = text::mass(Mass::from_si(1.0));
+    (stage.carried, stage.sprues_back) = (text::mass(Mass::from_si(0.25)), text::mass(none));
+    let shot = Shot { draws: Vec::new(), takes: Mass::from_si(0.75), sprues: none, back: none };
+    let mut follow = Follow::of(&book);
+    let mut after = |is_last| {
+        let at = At { pot: &pot, stage: &pot.stages[0], is_first: true, is_last };
+        follow.after(&at, &Told::default(), &shot, Mass::from_si(1.0), 2)
+    };
+    assert_eq!((after(false), after(true)), (None, Some(none)));
+}
+
+/// The record of the small day with these shots, and its only draw.
+fn shots(plan: &Plan, book: &Book, shots: u32, good: Option<u32>) -> super::super::DrawRecord {
+    let pieces = super::super::PieceActuals { shape: None, good, weights: Vec::new() };
+    let draw = super::super::DrawActuals {
+        mold: "worm".into(),
+        number: None,
+        shots: Some(shots),
+        pieces: vec![pieces],
+        took: None,
+    };
+    let stage = super::super::StageActuals { draws: vec![draw], ..Default::default() };
+    let pot = PotActuals { pot: "A".into(), by_stage: false, stages: vec![stage] };
+    let mut found = record(plan, book, &Actuals { pots: vec![pot] }).unwrap();
+    found.pots.remove(0).stages.remove(0).draws.remove(0)
+}
+
+#[test]
+fn no_shots_have_no_yield() {
+    let (book, mut plan) = day();
+    let piece =
+        |draw: &super::super::DrawRecord| (draw.pieces[0].made, draw.pieces[0].good_per_shot);
+    assert_eq!(piece(&shots(&plan, &book, 2, Some(7))), (8, Some(3.5)));
+    assert_eq!(piece(&shots(&plan, &book, 0, Some(0))), (0, None));
+    // How many pieces a shot makes follows from the plan's shots.
+    plan.pots[0].stages[0].draws[0].shots = 0;
+    assert_eq!(piece(&shots(&plan, &book, 3, None)), (0, None));
+}
+
+#[test]
+fn sprues_that_go_back_are_not_shot_and_in_no_jar() {
+    let (book, mut plan) = day();
+    let mut of = |back: f64| {
+        plan.pots[0].stages[0].sprues_back = text::mass(grams(back));
+        let mut found = record(&plan, &book, &Actuals::default()).unwrap();
+        let sprues = found.jars.iter().map(|jar| jar.sprues.quantity.si() * 1e3).sum::<f64>();
+        (found.pots.remove(0).shot.quantity.si() * 1e3, sprues)
+    };
+    let (kept, sprues) = of(0.0);
+    let (shot, none) = of(50.0);
+    assert!(sprues > 1.0, "{sprues}");
+    near(grams(kept - shot), sprues);
+    near(grams(none), 0.0);
+}
+
+#[test]
+fn pieces_of_two_pots_are_counted_by_the_first_that_states_them() {
+    let (book, plan) = day();
+    let mut follow = Follow::of(&book);
+    let mut count = |pot: &str, mold: &str, with: &str, good: u32| {
+        let mut of = plan.pots[0].clone();
+        of.pot = pot.into();
+        let mut draw = of.stages[0].draws[0].clone();
+        (draw.mold, draw.together_with) = (mold.into(), vec![with.into()]);
+        follow.count(&of, &draw, 10, good);
+    };
+    count("A", "worm", "B", 9);
+    // The same pieces.
+    count("B", "worm", "A", 8);
+    // Others: of another mold, and of other pots.
+    count("B", "pair", "A", 5);
+    count("B", "worm", "C", 7);
+    count("D", "worm", "B", 6);
+    let molds: Vec<(String, u32, u32)> =
+        follow.molds().into_iter().map(|mold| (mold.mold, mold.made, mold.good)).collect();
+    assert_eq!(molds, [("pair".into(), 10, 5), ("worm".into(), 30, 9 + 7 + 6)]);
+}
+
+#[test]
+fn a_material_is_of_the_stage_that_weighs_it() {
+    let (book, plan) = day();
+    let mut pot = plan.pots[0].clone();
+    let mut second = pot.stages[0].clone();
+    pot.stages[0].weigh.retain(|weigh| weigh.material != "salt");
+    second.weigh.retain(|weigh| weigh.material != "blue");
+    pot.stages.push(second);
+    let id = |name: &str| book.materials.find(name).unwrap();
+    let one = |name: &str| WentIn { material: id(name), measured: None, weighed: Some(grams(1.0)) };
+    let went_in = ["blue", "salt", "clear", "red"].map(one).to_vec();
+    let entry = super::super::StageActuals { went_in, ..Default::default() };
+    let actual = PotActuals { pot: "A".into(), by_stage: false, stages: vec![entry] };
+    let mut faults = Vec::new();
+    let found = told(&pot, Some(&actual), &book, &mut faults);
+    let of = |stage: usize| found[stage].went_in.iter().map(|one| one.material).collect::<Vec<_>>();
+    assert_eq!((of(0), of(1)), (vec![id("blue")], vec![id("salt")]));
+    // One that is of both stages, or of none, is asked about.
+    let faults: Vec<(&str, &str)> =
+        faults.iter().map(|fault| (fault.path.as_str(), &*fault.code)).collect();
+    let which = |path| (path, "record-which-stage");
+    assert_eq!(faults, ["/pots/A/went_in/clear", "/pots/A/went_in/red"].map(which));
+}
+
 // Two heats spend 8 min, 2 min of them before the day: 3 min each.
 #[rstest]
 #[case(2, 2, Some(2.0), "8 min")]
@@ -165,6 +276,18 @@ fn a_pot_is_noted_once_and_a_color_needs_a_name_and_a_dose() {
     assert_eq!(codes, ["record-pot-twice"]);
     let bare = json!({ "pots": { "A": { "went_in": { "blue": "0 drops" }, "save_as": "new" } } });
     assert_eq!(ask(&bare).unwrap_err()[0].1, "record-no-color");
+}
+
+/// 40 pieces of 10 pg together are each lighter than anything that is weighed.
+#[test]
+fn pieces_weighed_together_are_checked_one_by_one() {
+    let of = |count: u32| {
+        let weights = json!({ "count": count, "weigh": "0.00000000001 g" });
+        ask(&json!({ "pots": { "A": { "molds": { "worm": { "weights": weights } } } } }))
+    };
+    let path = "/actuals/pots/A/molds/worm/weights".to_string();
+    assert_eq!(of(40).unwrap_err(), [(path, "out-of-range".to_string())]);
+    assert!(of(4).is_ok());
 }
 
 #[test]

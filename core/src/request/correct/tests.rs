@@ -290,7 +290,38 @@ fn a_pot_of_the_plan_is_named_by_its_letter_or_its_step() {
     assert_eq!(by_letter["faults"], Value::Null, "{by_letter}");
     let by_step = ask(json!({ "step": first }));
     assert_eq!(by_step["result"]["pot"], by_letter["result"]["pot"], "{by_step}");
+    assert_eq!(ask(json!({ "step": first, "pot": "A" })), by_step);
+    let other = ask(json!({ "step": first, "pot": "B" }));
+    assert_eq!(other["faults"][0]["code"], "step-of-another-pot", "{other}");
     // Stages are counted from 1.
     assert_eq!(ask(json!({ "pot": "A", "stage": 1 })), by_letter);
     assert_eq!(ask(json!({ "pot": "A", "stage": 2 }))["faults"][0]["code"], "no-such-stage");
+}
+
+/// What the pot A of a small day, changed like this, is with twice the blue.
+fn of_plan(change: impl FnOnce(&mut Plan)) -> Value {
+    let book = LoadedBook::from_text(small::BOOK).unwrap();
+    let line = r#"{ "order": "1", "product": "sky worm", "pieces": 40 }"#;
+    let mut plan = book.plan_text(&small::orders(line)).unwrap();
+    change(&mut plan.plan);
+    let request = r#"{ "calculate": "correct", "pot": "A", "instead": { "blue": "twice" } }"#;
+    let open = OpenPlan::try_from(plan).unwrap();
+    serde_json::from_str(&open.answer_text(request)).unwrap()
+}
+
+/// A color is kept in the measures of its formulas, if the book still has all of them.
+#[test]
+fn a_pot_of_formulas_that_are_gone_is_kept_in_grams() {
+    let blue = |answer: &Value| answer["result"]["kept"]["color"]["doses"]["blue"].clone();
+    let known = of_plan(|_| {});
+    assert_eq!(blue(&known), "60 drops", "{known}");
+    // Twice 30 drops of 0.045 g.
+    let gone = of_plan(|plan| plan.pots[0].stages[0].formulas.push("gone".into()));
+    assert_eq!(blue(&gone), "2.7 g", "{gone}");
+}
+
+#[test]
+fn the_first_stage_is_meant_if_none_is_named() {
+    let none = of_plan(|plan| plan.pots[0].stages.clear());
+    assert_eq!(none["faults"][0]["message"], "Pot A has no stage 1.", "{none}");
 }

@@ -84,11 +84,23 @@ fn the_next_shelf_is_what_stays_and_what_is_left() {
     assert_eq!(written(&plan, &record).0, Vec::<String>::new());
 }
 
+#[test]
+fn a_leftover_that_was_not_touched_stays_as_it_is_written() {
+    let (book, mut plan) = plan(&[("none", 0.0, 50.0)]);
+    let mut record = Record::make(&plan.plan, book.ready(), &Actuals::default()).unwrap();
+    record.jars.clear();
+    let entry = json!({ "name": "none", "mass": "0.05 kg", "formulas": ["body"] });
+    let entry = crate::json::reader::read_value::<ShelfEntry>(&entry).unwrap();
+    plan.made_from.as_mut().unwrap().orders.shelf = Some(vec![entry]);
+    assert_eq!(written(&plan, &record).1, pairs(&[("none", "0.05 kg")]));
+}
+
 #[rstest]
 #[case(Some(0), None, json!(null), json!(null))]
 #[case(Some(1), Some(0.0), json!(1), json!(null))]
 #[case(Some(2), Some(4.5), json!(2), json!("4.5 min"))]
 #[case(None, Some(0.5), json!(null), json!("0.5 min"))]
+#[case(None, Some(0.01), json!(null), json!("0.01 min"))]
 fn a_jar_keeps_what_it_has_been_through(
     #[case] heats: Option<u32>,
     #[case] minutes: Option<f64>,

@@ -99,6 +99,16 @@ fn a_body_that_the_book_does_not_have_is_written_out() {
     assert!(!lines.iter().any(|line| line.starts_with("To save") || line.starts_with("Combine")));
 }
 
+#[test]
+fn a_body_of_its_own_keeps_the_pearl_of_the_one_that_it_started_from() {
+    let trial = json!({ "start": "200 g", "formulas": ["body"],
+        "log": [{ "oil": "5 g" }, { "shine": "2 g" }, { "blue": "1 g" }] });
+    let (lines, parts) = ask(&trial, &json!({}));
+    assert!(lines[2].starts_with("Body, not in the book, per 100 g: clear 100 g, "), "{lines:?}");
+    let expected = [("clear", "base"), ("oil", "body"), ("blue", "color"), ("shine", "both")];
+    assert_eq!(parts, sides(&expected));
+}
+
 // 1 g in 300 g is 0.3333 g in 100 g; the digits that are left out are named.
 #[test]
 fn what_was_rounded_is_said() {

@@ -78,6 +78,40 @@ fn each_salt_is_stirred_by_its_grain() {
 }
 
 #[test]
+fn salt_is_stirred_by_the_base_in_the_pot() {
+    let book = loaded(|book| {
+        book["materials"]["clear"]["viscosity"] = json!(["0.3 Pa.s", "1 Pa.s"]);
+        book["materials"]["salt"]["grain"] = "0.3 mm".into();
+    });
+    let of = |base: Value| {
+        let ask =
+            json!({ "calculate": "troubles", "trouble": "sinking-salt", "base_in_pot": base });
+        calculated(&row(&book.answer_text(&ask.to_string())))[0].to_string()
+    };
+    // 515 g of 1.03 g/mL.
+    let sentence = of(json!("515 g"));
+    assert!(sentence.starts_with("salt: in 2 1/8 cup (500 mL) of base "), "{sentence}");
+    assert_eq!(of(json!("500 mL")), sentence);
+}
+
+#[test]
+fn no_base_takes_all_of_a_softener_out() {
+    let book = loaded(|book| {
+        with_points(book);
+        book["materials"]["oil"]["hardness"]["points"][0]["point_ratio"] = "0 %".into();
+    });
+    // 20 % per 2 readings: from 10 % to 5 % thins with as much base again, to 0 % with none.
+    let of = |wanted: f64| {
+        let ask = json!({ "calculate": "troubles", "trouble": "too-thick", "base_in_pot": "1 kg",
+            "hardness_now": 3, "hardness_wanted": wanted });
+        let row = row(&book.answer_text(&ask.to_string()));
+        calculated(&row).iter().map(ToString::to_string).collect::<Vec<_>>()
+    };
+    assert!(of(3.5)[1].starts_with("Base without it would: 1000 g more"), "{:?}", of(3.5));
+    assert_eq!(of(4.0).len(), 1, "{:?}", of(4.0));
+}
+
+#[test]
 fn dents_come_of_sprues_that_cannot_feed() {
     let ask = r#"{ "calculate": "troubles", "trouble": "dents", "pot": "A" }"#;
     let book = loaded(|_| {});

@@ -81,6 +81,15 @@ fn what_the_book_says_is_confirmed(
     assert!(confirmed[0].starts_with("drop: 10.00 g ± ") && confirmed[0].ends_with(" (5 days)"));
 }
 
+/// A ± that a timing does not write is not shown, though the library knows one.
+#[test]
+fn the_books_number_is_shown_as_it_writes_it() {
+    let before =
+        |with_unsure| learned(&STEADY, Some((12.0, Some(0.05))), with_unsure).0.remove(0).before;
+    assert_eq!(before(true).as_deref(), Some("12.00 g ± 0.050"));
+    assert_eq!(before(false).as_deref(), Some("12 g"));
+}
+
 #[test]
 fn what_cannot_be_is_not_learned() {
     let (changes, _, _, not_yet) = learned(&[-1.0, -1.01, -0.99, -1.0], None, true);
@@ -160,4 +169,62 @@ fn rejects_that_become_more_or_stand_out_are_asked_about() {
         rejects(&[(0, 100, 20), (1, 100, 80), (2, 100, 20), (3, 100, 20)]);
     assert!(questions[0].question.starts_with("On 1970-01-02 80 of 100 pieces were rejects"));
     assert!(changes.iter().all(|change| change.questioned));
+}
+
+/// Whether five days of pieces with this feed share show it, with the cavity of 10 mL known to this share; and what is
+/// then written. The plastic shrinks by 5 %, and the feed share is known to 1/√12: 1.44 % of a piece.
+fn fed(share: f64, cavity: f64) -> (bool, Vec<BookChange>) {
+    let book = LoadedBook::from_text(small::BOOK).unwrap();
+    let mut mold = book.ready().molds.iter().find(|mold| mold.name == "worm").unwrap().clone();
+    let volume = Volume::from_si(10e-6);
+    mold.cavities[0].volume = Measured::new(volume, volume * cavity);
+    let density = |g_per_ml: f64| crate::quantity::MassDensity::from_si(g_per_ml * 1e3);
+    let of_day = |day| PiecesOfDay {
+        day: Day::from_number(day),
+        base: "clear".into(),
+        pieces: crate::learn::Pieces {
+            count: 20,
+            weighings: 20,
+            mean: grams(10.0 * (0.95 + share * 0.05)),
+            scatter: Ratio::from(0.01),
+            melt: crate::shot::Melt::new(density(0.95), density(1.0)),
+            density: Ratio::from(0.0),
+        },
+    };
+    let pieces: Vec<PiecesOfDay> = (0..5).map(of_day).collect();
+    let mut answers = Answers::new(&book);
+    let is_feed = answers.feed(&mold, &[(&mold.cavities[0], &pieces)]);
+    (is_feed, answers.changes)
+}
+
+#[test]
+fn weights_show_the_feed_share_where_the_cavity_is_known_better() {
+    assert!(fed(0.8, 0.01).0);
+    assert!(!fed(0.8, 0.02).0);
+    // The cavity to 0.2 % makes the feed share sure to 4 %: 1.1 may be 1 by chance, 1.3 may not.
+    let (is_feed, changes) = fed(1.1, 0.002);
+    assert!(is_feed);
+    assert_eq!(changes[0].after, "100 %");
+    assert!(!fed(1.3, 0.002).0);
+}
+
+#[test]
+fn heats_of_amounts_within_a_fifth_are_of_one_amount() {
+    let book = LoadedBook::from_text(include_str!("../../../../examples/demo/book.json")).unwrap();
+    let timing = known::timings(&book).remove(0);
+    let load = |kilograms: f64| known::timed_load(&book, Mass::from_si(kilograms)).unwrap();
+    let heat = |kilograms: f64| HeatOfDay {
+        day: Day::from_number(0),
+        load: load(kilograms),
+        from: timing.start,
+        to: timing.end,
+        took: timing.duration,
+    };
+    let timed = |timing_of: f64| {
+        let timing = Timing { load: load(timing_of), ..timing };
+        Groups::of(&[heat(1.0)], &[timing]).timed.len()
+    };
+    assert_eq!((timed(1.2), timed(1.21)), (1, 0));
+    let new = |other: f64| Groups::of(&[heat(1.0), heat(other)], &[]).new.len();
+    assert_eq!((new(1.2), new(1.21)), (1, 2));
 }
