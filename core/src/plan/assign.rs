@@ -73,9 +73,7 @@ pub(super) fn assign<'a>(
     }
     // The formulas are compared in pairs, 64 at a time.
     let pairs = compositions.len().saturating_mul(compositions.len()) >> 6;
-    if !workshop.budget.spend(pairs) {
-        workshop.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
-    }
+    workshop.budget.charge(pairs).map_err(|error| (None, SplitError::from(error).into()))?;
     let precedence = Precedence::new(&compositions, fresh_base);
     let precedence = precedence.map_err(|error| (None, error.into()))?;
     let cups = cups.iter().map(|cup| split::Cup {
@@ -312,5 +310,55 @@ impl Assigned<'_> {
         }
         self.pots = order.iter().filter_map(|pot| self.pots.get(*pot).cloned()).collect();
         self
+    }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::string::{String, ToString};
+
+    use serde_json::{Value, json};
+
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+
+    /// Path, code and message of the only fault of a plan.
+    fn fault(book: &crate::book::Book, day: &crate::plan::day::Day) -> (String, String, String) {
+        let faults = Plan::make(book, day).unwrap_err();
+        let fault = faults.iter().next().unwrap();
+        assert_eq!(faults.count(), 1, "{faults}");
+        (fault.path.to_string(), fault.code.to_string(), fault.message.to_string())
+    }
+
+    // A shot of 700 mL and a sprue of 6 mL, into cups of 237 and 473 mL.
+    #[test]
+    fn a_shot_that_no_cup_holds_is_compared_with_the_largest() {
+        for cups in [["1 cup", "2 cup"], ["2 cup", "1 cup"]] {
+            let mut book: Value = serde_json::from_str(BOOK).unwrap();
+            book["molds"]["worm"]["cavity"] = json!("700 mL");
+            book["molds"]["worm"]["cavities"] = json!(1);
+            book["bench"]["cups"] =
+                json!(cups.map(|holds| json!({ "holds": holds, "marks": "1/4 cup" })));
+            book["bench"]["injector"]["holds"] = json!("64 fl oz");
+            let book = book_from_text(&book.to_string()).unwrap();
+            let line = r#"{ "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 3 }"#;
+            let day = orders_from_text(&orders(line), &book).unwrap();
+            let (path, _, message) = fault(&book, &day);
+            assert_eq!(path, "/lines/0");
+            assert!(message.contains("2-cup") && !message.contains("1-cup"), "{message}");
+        }
+    }
+
+    // The lines were read with a book of two injectors.
+    #[test]
+    fn a_piece_of_more_layers_than_injectors_is_refused_at_its_line() {
+        let mut book = book_from_text(BOOK).unwrap();
+        let lines = r#"{ "order": "1", "product": "sky worm", "pieces": 3 },
+            { "order": "2", "product": "two", "pieces": 3 }"#;
+        let day = orders_from_text(&orders(lines), &book).unwrap();
+        book.injector.count = 1;
+        let (path, code, _) = fault(&book, &day);
+        assert_eq!((&*path, &*code), ("/lines/1", "split-too-few-injectors"));
     }
 }

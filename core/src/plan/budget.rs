@@ -99,6 +99,12 @@ impl<'a> Budget<'a> {
         !self.stopped.get() && after <= self.work
     }
 
+    /// Counts `steps`; the fault, if the plan may not go on.
+    pub(super) fn charge(&self, steps: usize) -> Result<(), BudgetError> {
+        self.spend(steps);
+        self.check()
+    }
+
     /// The fault, if the plan may not go on.
     pub(super) fn check(&self) -> Result<(), BudgetError> {
         if self.stopped.get() {

@@ -387,6 +387,25 @@ mod tests {
     }
 
     #[test]
+    fn where_the_nearest_node_is_taken_a_chain_goes_on_to_the_next() {
+        let order = Order::from_pairs(4, [(0, 2), (1, 2), (2, 3)]).unwrap();
+        assert_eq!(plain(&order).chains, [vec![0, 2], vec![1, 3]]);
+    }
+
+    // 2 could go on to 3 as well, but 1 is on its way there, and nothing is gained.
+    #[test]
+    fn no_more_is_given_up_than_one_chain_less_takes() {
+        let pairs = [
+            [(0, 2), (0, 6), (1, 3), (1, 4), (1, 6), (2, 3)].as_slice(),
+            &[(3, 4), (3, 5), (3, 6), (4, 5), (4, 6)],
+        ];
+        let order = Order::from_pairs(7, pairs.concat()).unwrap();
+        let cover = fewest_chains(&order, &[1; 7], &[1, 2, 1, 2, 1, 0, 0]).unwrap();
+        check(&order, &[1; 7], &cover);
+        assert_eq!(cover.chains, [vec![0, 2, 6], vec![1, 3, 4, 5]]);
+    }
+
+    #[test]
     fn nothing_needs_no_chain() {
         let order = Order::from_pairs(0, []).unwrap();
         assert_eq!(plain(&order), Cover { chains: vec![], antichain: vec![] });

@@ -263,8 +263,7 @@ fn exact_ratios(recipe: &Recipe) -> Vec<u64> {
         key.push(u64::from(one.material.0));
         for number in [one.exact.numer(), one.exact.denom()] {
             let digits = number.iter_u64_digits();
-            key.push(digits.len() as u64);
-            key.extend(digits);
+            key.extend(core::iter::once(digits.len() as u64).chain(digits));
         }
     }
     key
@@ -362,10 +361,9 @@ impl<'a> DayRecipe<'a> {
 
     /// Whether it holds a material of that kind.
     pub(super) fn holds(&self, kind: Kind, materials: &Materials) -> bool {
-        self.recipe.ingredients().any(|ingredient| {
-            ingredient.ratio > 0.0
-                && materials.get(ingredient.material).is_ok_and(|one| one.kind == kind)
-        })
+        self.recipe
+            .ingredients()
+            .any(|ingredient| materials.get(ingredient.material).is_ok_and(|one| one.kind == kind))
     }
 
     /// Its formulas, as a person reads them.
@@ -549,6 +547,21 @@ mod tests {
             assert_eq!(pooled.batches[0].first_line(), 1);
         });
         pooled(&lines[0], |pooled, _| assert_eq!(pooled.batches[0].promised, None));
+    }
+
+    #[test]
+    fn a_recipe_holds_what_it_has_some_of() {
+        let holds_salt = |dose: &str| {
+            let mut document: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+            document["formulas"]["body"]["doses"]["salt"] = dose.into();
+            let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
+            let line = r#"{ "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 3 }"#;
+            let day = orders_from_text(&orders(line), &book).unwrap();
+            let pooled = pool(&book, &day, &mut Vec::new());
+            assert_eq!(pooled.recipes.len(), 1);
+            pooled.recipes[0].holds(Kind::Salt, &book.materials)
+        };
+        assert!(holds_salt("2 tbsp") && !holds_salt("0 tbsp"));
     }
 
     #[test]

@@ -243,5 +243,30 @@ mod tests {
         assert!((layer - 0.5 * whole).abs() < 1e-12);
         assert_eq!(unsure(&cavity, 1.0, None), None);
         assert_eq!(unsure(&Measured::exact(cavity.value), 1.0, Some(of(10.4))), None);
+        let sure = Measured::new(cavity.value, Volume::from_si(0.0));
+        assert_eq!(unsure(&sure, 1.0, Some(of(0.0))), None);
+    }
+
+    // A cup without marks is leveled; a level between two marks is read as that at a mark is.
+    #[test]
+    fn a_cup_is_read_at_its_marks_and_between_them() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        let marked = book["bench"]["cups"][0].clone();
+        book["bench"]["cups"] = serde_json::json!([{ "holds": "1 cup", "marks": "1 cup" }, marked]);
+        let book = book_from_text(&book.to_string()).unwrap();
+        let names = ToolNames::of(&book);
+        let cups = book.tools.cups();
+        let place = |marks: u32| cups.iter().position(|cup| cup.marks() == marks).unwrap();
+        let (plain, marked) = (place(1), place(8));
+        let read = |step: Step| match taken(&[step], &names)[..] {
+            [Taken::Cup { filled, mark, times, .. }] => (filled, mark, times),
+            ref other => panic!("{other:?}"),
+        };
+        let brim = read(Step::Fill { cup: plain, mark: 1, times: 1 });
+        assert_eq!(brim, (cups[plain].capacity, None, 1));
+        let mark = cups[marked].mark;
+        let at_mark = read(Step::Fill { cup: marked, mark: 2, times: 1 });
+        assert_eq!(at_mark, (mark * 2.0, Some(mark), 1));
+        assert_eq!(read(Step::Between { cup: marked, volume: mark * 2.0 }), at_mark);
     }
 }

@@ -294,15 +294,14 @@ impl Dictionary {
     fn exchange(&mut self, row: usize, column: usize, pivot: f64) {
         let Some(own) = self.rows.get_mut(row) else { return };
         let Some(entering) = self.columns.get_mut(column) else { return };
-        // A variable that leaves at its limit is flipped first: its factors change their signs.
-        let sign = if pivot > 0.0 { 1.0 } else { -1.0 };
+        // A variable that leaves at its limit is flipped first: the factors of the others change their signs.
         if pivot < 0.0 {
             let upper = self.upper.get(own.variable).copied().unwrap_or_default();
             self.flipped.get_mut(own.variable).into_iter().for_each(|flipped| *flipped = !*flipped);
             own.constant = upper - own.constant;
         }
-        own.factors.get_mut(column).into_iter().for_each(|factor| *factor = sign);
-        own.factors.iter_mut().for_each(|factor| *factor = *factor * sign / pivot.abs());
+        own.factors.iter_mut().for_each(|factor| *factor /= pivot);
+        own.factors.get_mut(column).into_iter().for_each(|factor| *factor = 1.0 / pivot.abs());
         own.constant /= pivot.abs();
         core::mem::swap(&mut own.variable, &mut entering.variable);
         let done = Row {
@@ -403,6 +402,67 @@ mod tests {
         // A basic variable that reaches its own limit leaves there: y ≤ x and y ≤ 1.
         let own = program(&[3.0, 1.0], &[(&[-1.0, 1.0], 0.0)]);
         near(&own.maximize(&[[-0.25, 1.0].to_vec()]).unwrap(), &[1.0, 1.0]);
+    }
+
+    /// The row that the only variable of a program stops at; `None` for its own limit.
+    #[track_caller]
+    fn stops(upper: f64, rows: &[(f64, f64)], stalled: bool) -> Option<usize> {
+        let factors: Vec<[f64; 1]> = rows.iter().map(|(factor, _)| [*factor]).collect();
+        let rows = factors.iter().zip(rows).map(|(factors, (_, most))| (&factors[..], *most));
+        let program = program(&[upper], &rows.collect::<Vec<_>>());
+        let dictionary = Dictionary::new(&program, &[[1.0].to_vec()]).unwrap();
+        dictionary.stop(0, stalled).unwrap().row
+    }
+
+    // All of these rows stop the variable at 1.
+    #[test]
+    fn of_rows_that_stop_at_once_the_largest_divisor_leaves_or_the_smallest_number() {
+        let rows = [(1.0, 1.0), (2.0, 2.0), (2.0, 2.0)];
+        assert_eq!(stops(f64::INFINITY, &rows, false), Some(1));
+        assert_eq!(stops(f64::INFINITY, &rows, true), Some(0));
+        // The own limit of a variable has the divisor 1, and the number of the variable, which is below that of each row.
+        assert_eq!(stops(1.0, &[(1.5, 1.5)], false), Some(0));
+        assert_eq!(stops(1.0, &[(1.0, 1.0)], false), None);
+        assert_eq!(stops(1.0, &[(1.5, 1.5)], true), None);
+    }
+
+    // Of x + 2 y ≤ 2 each corner is the best of that objective; the way there decides.
+    #[test]
+    fn what_rises_fastest_enters_unless_the_last_step_gained_nothing() {
+        let rows: [(&[f64], f64); 1] = [(&[1.0, 2.0, 0.0], 2.0)];
+        let end = |limit: f64, gains: &[f64]| {
+            let program = program(&[f64::INFINITY, f64::INFINITY, limit], &rows);
+            program.maximize(&[gains.to_vec()]).unwrap()
+        };
+        near(&end(1.0, &[1.0, 2.0, 0.0]), &[0.0, 1.0, 0.0]);
+        near(&end(1.0, &[1.0, 2.0, 3.0]), &[0.0, 1.0, 1.0]);
+        near(&end(1e-12, &[1.0, 2.0, 3.0]), &[2.0, 0.0, 1e-12]);
+        // The gain of a step is its length by the gain of a unit: a small limit of what is worth little is no gain.
+        near(&end(1e-6, &[1e-7, 2e-7, 1e-6]), &[2.0, 0.0, 1e-6]);
+    }
+
+    #[test]
+    fn of_like_gains_the_smallest_number_enters() {
+        let of = |gains: [f64; 2]| {
+            let mut dictionary =
+                Dictionary::new(&program(&[1.0; 2], &[]), &[gains.to_vec()]).unwrap();
+            // As it may be after exchanges.
+            dictionary.columns.swap(0, 1);
+            dictionary.enters(0, false)
+        };
+        assert_eq!(of([5.0, 3.0]), Some((0, 5.0)));
+        assert_eq!(of([5.0, 5.0]), Some((1, 5.0)));
+    }
+
+    #[test]
+    fn rounding_takes_no_variable_over_its_limits() {
+        let rows: [(&[f64], f64); 2] = [(&[1.0, 0.0], 1.0), (&[0.0, 1.0], 1.0)];
+        let mut dictionary = Dictionary::new(&program(&[1.0; 2], &rows), &[]).unwrap();
+        dictionary.exchange(0, 0, 1.0);
+        dictionary.rows[0].constant = 1.0 + 1e-12;
+        dictionary.rows[1].constant = -1e-12;
+        dictionary.hold();
+        assert_eq!((dictionary.rows[0].constant, dictionary.rows[1].constant), (1.0, 0.0));
     }
 
     #[test]

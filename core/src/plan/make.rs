@@ -80,10 +80,10 @@ impl Plan {
 }
 
 /// Sort key: fewest pots and heats first, failures last.
-fn size(layout: &Result<Layout<'_>, At<'_>>) -> (bool, usize, u32) {
-    let Ok(layout) = layout else { return (true, 0, 0) };
-    let heats = layout.pots.iter().fold(0_u32, |sum, pot| sum.saturating_add(pot.heats.count));
-    (false, layout.pots.len(), heats)
+fn size(layout: &Result<Layout<'_>, At<'_>>) -> Result<(usize, u64), ()> {
+    let layout = layout.as_ref().map_err(|_| ())?;
+    let heats = layout.pots.iter().map(|pot| u64::from(pot.heats.count));
+    Ok((layout.pots.len(), heats.sum()))
 }
 
 /// The path of the first line of a batch.
@@ -111,7 +111,7 @@ impl<'a> Workshop<'a> {
             return fresh;
         }
         let mut without = assign(FreshBase::Off)?;
-        without.proof = Proof { found: without.proof.found, searched: false, ..proof };
+        without.proof = Proof { found: without.proof.found, ..proof };
         let without = build_all(without);
         if size(&without) < size(&fresh) { without } else { fresh }
     }
@@ -127,9 +127,7 @@ impl<'a> Workshop<'a> {
             let weighed = draft.stages.iter().fold(0_usize, |sum, stage| {
                 sum.saturating_add(stage.recipe.recipe.ingredients().count())
             });
-            if !self.budget.spend(weighed) {
-                self.budget.check().map_err(|error| (None, SplitError::from(error).into()))?;
-            }
+            self.budget.charge(weighed).map_err(|error| (None, SplitError::from(error).into()))?;
             match self.build(draft) {
                 Ok(pot) => built.push(Some(pot)),
                 Err(error)
@@ -199,5 +197,43 @@ mod tests {
         assert!(codes.contains(&"pot-taken-apart"), "{codes:?}");
         assert_eq!(plan.pots.len(), 2);
         assert!(plan.pots.iter().all(|pot| pot.stages.len() == 1));
+    }
+
+    // Pot A was to shoot its layer of the first piece before that of the second, pot B the other way around.
+    #[test]
+    fn pots_that_wait_for_each_other_keep_one_of_their_laminated_pieces() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        let product = |layers: [&[&str]; 2]| {
+            serde_json::json!({ "mold": "worm", "layers": [
+                { "formulas": layers[0], "share": "60 %" }, { "formulas": layers[1], "share": "40 %" }
+            ] })
+        };
+        book["products"]["first"] = product([&["body"], &["rust", "sky", "body"]]);
+        book["products"]["second"] = product([&["sky", "body"], &["rust", "body"]]);
+        let book = book_from_text(&book.to_string()).unwrap();
+        let text = r#"{ "format": "pourwright/1.0",
+            "lines": [
+                { "order": "1", "product": "first", "pieces": 8 },
+                { "order": "2", "product": "second", "pieces": 8 }
+            ],
+            "pots": [
+                { "pot": "A", "parts": { "clear": "1 1/2 cup", "salt": "3 tbsp" }, "hot": true,
+                  "draws": [{ "line": 1, "layer": 1, "shots": 2 }, { "line": 2, "layer": 1, "shots": 2 }] },
+                { "pot": "B", "parts": { "clear": "1 1/2 cup", "salt": "3 tbsp", "red": "3 g" }, "hot": true,
+                  "draws": [{ "line": 2, "layer": 2, "shots": 2 }, { "line": 1, "layer": 2, "shots": 2 }] }
+            ] }"#;
+        let day = orders_from_text(text, &book).unwrap_or_else(|faults| panic!("{faults}"));
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        for (line, pieces) in [(1, 8), (2, 8)] {
+            for layer in [1, 2] {
+                let draws = plan.pots.iter().flat_map(|pot| &pot.stages).flat_map(|s| &s.draws);
+                let its = draws.filter(|d| (d.line, d.layer) == (Some(line), Some(layer)));
+                let made: u32 = its.flat_map(|draw| &draw.pieces).map(|pieces| pieces.made).sum();
+                assert_eq!(made, pieces);
+            }
+        }
+        // Each of them still shoots what it waited for none with.
+        let stages = |pot: &str| plan.pots.iter().find(|p| p.pot == pot).unwrap().stages.len();
+        assert_eq!((stages("A"), stages("B")), (1, 1));
     }
 }

@@ -129,9 +129,8 @@ impl Order {
     pub fn height(&self) -> usize {
         let mut height = vec![0_usize; self.len()];
         for node in self.linear_extension().into_iter().rev() {
-            let above = self.rows().get(node).map_or(0, |row| {
-                row.iter().filter_map(|b| height.get(b).copied()).max().unwrap_or(0)
-            });
+            let above = self.rows().get(node).into_iter().flat_map(Bits::iter);
+            let above = above.filter_map(|b| height.get(b).copied()).max().unwrap_or(0);
             if let Some(h) = height.get_mut(node) {
                 *h = above.saturating_add(1);
             }
@@ -179,7 +178,8 @@ impl Order {
 /// Transitive closure (Warshall 1962), a row at a time.
 fn close(after: &mut [Bits]) {
     for via in 0..after.len() {
-        let Some(beyond) = after.get(via).cloned() else { continue };
+        let beyond = after.get(via).filter(|row| row.iter().next().is_some());
+        let Some(beyond) = beyond.cloned() else { continue };
         for row in after.iter_mut().filter(|row| row.contains(via)) {
             row.union(&beyond);
         }
@@ -208,7 +208,27 @@ mod tests {
     fn a_node_that_is_not_there_is_named() {
         let wrong = Order::from_pairs(3, [(0, 7)]);
         assert_eq!(wrong, Err(OrderError::NoSuchNode { node: 7, count: 3 }));
-        assert!(Order::from_pairs(MOST_NODES + 1, []).is_err());
+        let next = Order::from_pairs(3, [(0, 3)]).unwrap_err();
+        assert_eq!(next, OrderError::NoSuchNode { node: 3, count: 3 });
+        assert_eq!(next.help(), "Nodes are numbered 0 to 3 - 1.");
+    }
+
+    #[test]
+    fn an_order_has_at_most_as_many_nodes_as_its_bits_have_room_for() {
+        assert_eq!(Order::from_pairs(MOST_NODES, []).map(|order| order.len()), Ok(MOST_NODES));
+        let more = Order::from_pairs(MOST_NODES + 1, []).unwrap_err();
+        assert_eq!(more, OrderError::TooMany { count: MOST_NODES + 1 });
+        assert_eq!(more.help(), "Plan at most 20000 at a time.");
+    }
+
+    #[test]
+    fn an_order_of_nothing_is_empty_and_has_no_height() {
+        let none = Order::from_pairs(0, []).unwrap();
+        assert!(none.is_empty());
+        assert_eq!((none.len(), none.height()), (0, 0));
+        let one = Order::from_pairs(1, []).unwrap();
+        assert!(!one.is_empty());
+        assert_eq!((one.len(), one.height()), (1, 1));
     }
 
     #[test]

@@ -79,18 +79,13 @@ fn ids(pots: &[PotLayout<'_>], day: &Day) -> Vec<String> {
 
 /// The letter of the pot at `index`: A, B, ..., Z, AA, AB, ...
 fn letter(index: usize) -> String {
-    let mut letters: Vec<u8> = Vec::new();
-    let mut rest = index;
-    loop {
-        letters.push(
-            b'A'.saturating_add(u8::try_from(rest.checked_rem(26).unwrap_or(0)).unwrap_or(0)),
-        );
-        match rest.checked_div(26).unwrap_or(0).checked_sub(1) {
-            Some(next) => rest = next,
-            None => break,
-        }
+    let mut letters: Vec<char> = Vec::new();
+    let mut rest = Some(index);
+    while let Some(now) = rest {
+        letters.extend(now.checked_rem(26).and_then(|place| ('A'..='Z').nth(place)));
+        rest = now.checked_div(26).and_then(|whole| whole.checked_sub(1));
     }
-    letters.iter().rev().map(|&letter| char::from(letter)).collect()
+    letters.iter().rev().collect()
 }
 
 #[cfg(test)]

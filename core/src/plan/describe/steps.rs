@@ -555,7 +555,7 @@ fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<Ste
         return Vec::from([numbered(1, text, "heated".to_string())]);
     };
     let mut from: Option<&str> = None;
-    let mut items: Vec<StepItem> = Vec::with_capacity(heating.bands.len().saturating_add(1));
+    let mut items: Vec<StepItem> = Vec::new();
     for (number, HeatBand { below, burst, .. }) in (1..).zip(&heating.bands) {
         let (burst, below) = (&burst.text, below.text.as_str());
         let reading =
@@ -579,4 +579,20 @@ fn loads(planned: &Draw, run: ShotSeries) -> Vec<StepItem> {
         StepItem { shots: Some(shots), ..numbered(number, text, amount) }
     };
     (1..).zip(run.loads(planned.shots_per_load)).map(load).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::begins_with;
+
+    #[test]
+    fn the_id_of_a_pot_begins_with_its_first_mix() {
+        for id in ["dusk", "dusk for worm", "dusk (2)", "dusk for worm (2)"] {
+            assert!(begins_with(id, "dusk"), "{id}");
+        }
+        for id in ["dusk + plain", "dusky", "plain", "plain for dusk"] {
+            assert!(!begins_with(id, "dusk"), "{id}");
+        }
+        assert!(begins_with("a~1b for worm", "a/b"));
+    }
 }

@@ -537,3 +537,68 @@ fn heats(pot: &Pot) -> Vec<String> {
     }
     notes
 }
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use alloc::vec;
+
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+    use crate::document::{book_from_text, orders_from_text};
+    use crate::plan::Plan;
+    use crate::plan::doubt::Doubt;
+    use crate::quantity::Ratio;
+    use crate::show::text;
+
+    /// The first stage of a plan for three shots of a mold with two shapes.
+    fn stage() -> Stage {
+        let book = book_from_text(BOOK).unwrap();
+        let line = r#"{ "order": "1", "product": "sky pair", "shape": "long", "pieces": 3 }"#;
+        let day = orders_from_text(&orders(line), &book).unwrap();
+        let plan = Plan::make(&book, &day).unwrap_or_else(|faults| panic!("{faults}"));
+        plan.pots[0].stages[0].clone()
+    }
+
+    #[test]
+    fn a_load_has_at_least_one_shot() {
+        let loads =
+            |per_load| -> Vec<u32> { ShotSeries { after: 2, shots: 3 }.loads(per_load).collect() };
+        assert_eq!((loads(2), loads(3), loads(0)), (vec![2, 1], vec![3], vec![1, 1, 1]));
+    }
+
+    // A measure is less sure only beyond its tolerance, and the scale is named from twice as sure on.
+    #[test]
+    fn the_scale_is_offered_where_it_is_twice_as_sure() {
+        let said = |uncertainty: f64, weighed: f64| {
+            let doubt = |of: f64| {
+                let uncertainty = text::percent(Ratio::from(of));
+                Some(Doubt { uncertainty, main_source: "drop".to_string() })
+            };
+            let mut weigh = stage().weigh[0].clone();
+            weigh.tolerance = text::percent(Ratio::from(0.08));
+            (weigh.doubt, weigh.doubt_weighed) = (doubt(uncertainty), doubt(weighed));
+            doubts(&[&weigh]).map(|text| text.contains("; weighed ±"))
+        };
+        assert_eq!(said(0.08, 0.01), None);
+        assert_eq!(said(0.1, 0.05), Some(true));
+        assert_eq!(said(0.1, 0.06), Some(false));
+    }
+
+    #[test]
+    fn a_shape_of_which_none_is_made_is_not_described() {
+        let stage = stage();
+        let mut draw = stage.draws[0].clone();
+        let run = ShotSeries { after: 0, shots: draw.shots };
+        let describes = |draw: &Draw| {
+            let notes = shoot(&stage, draw, run, false, None).notes;
+            ["long: ", "short: "].map(|shape| notes.iter().any(|note| note.starts_with(shape)))
+        };
+        assert_eq!(describes(&draw), [true, true]);
+        draw.pieces
+            .iter_mut()
+            .find(|pieces| pieces.shape.as_deref() == Some("short"))
+            .unwrap()
+            .made = 0;
+        assert_eq!(describes(&draw), [true, false]);
+    }
+}

@@ -26,7 +26,7 @@ use crate::quantity::{Mass, Ratio};
 /// Part of a tolerance for the leftovers.
 const PART: f64 = 0.5;
 
-/// Relative rounding of the linear program, which is rounded up to what the scale shows.
+/// Relative rounding of the linear program, which is rounded up to what the scale shows: what is off by less is not off.
 const SOLVED: f64 = 1e-9;
 
 /// Why the shelf cannot be shared out.
@@ -247,13 +247,13 @@ impl<'a> Sharing<'a> {
     }
 
     fn pot<'b>(&'b self, pot: usize, tolerance: &'b [Ratio]) -> Option<NewPot<'b>> {
-        let composition = self.pots.get(pot)?;
+        let (composition, heats) = (self.pots.get(pot)?, *self.heats.get(pot)?);
         let mass = composition.iter().fold(0.0, |sum, mass| sum + mass);
         Some(NewPot {
             composition,
             tolerance,
             mass: Mass::new::<uom::si::mass::kilogram>(mass),
-            heats: self.heats.get(pot).copied().unwrap_or(0),
+            heats,
         })
     }
 
@@ -312,7 +312,7 @@ impl<'a> Sharing<'a> {
             if brings.value > 0.0 {
                 from.brings.push((material, brings));
             }
-            if off.value.abs() > 1e-9 {
+            if off.value.abs() > SOLVED {
                 from.off.push((material, off));
             }
         }
@@ -347,4 +347,51 @@ fn shown(mass: Mass, balance: &Balance) -> Mass {
     let steps = libm::floor((mass / balance.readability).value * (1.0 + SOLVED));
     let shown = balance.readability * steps;
     if shown < balance.least_load { Mass::default() } else { shown }
+}
+
+#[cfg(all(test, feature = "document"))]
+mod tests {
+    use super::*;
+    use crate::document::book_from_text;
+    use crate::document::small::BOOK;
+    use crate::mix::Mix;
+    use crate::quantity::Measurable;
+
+    #[test]
+    fn the_oldest_leftover_goes_first_and_those_without_a_date_last() {
+        let book = book_from_text(BOOK).unwrap();
+        let made = [None, Some("2031-05-12"), Some("2031-05-02"), None];
+        let shelf = made.map(|made| Leftover {
+            name: "left".into(),
+            mix: Mix::default(),
+            heats: made.map(|_| 3),
+            spent: None,
+            made: made.map(Into::into),
+            ext: None,
+        });
+        let sharing = Sharing {
+            book: &book,
+            names: ToolNames::of(&book),
+            shelf: &shelf,
+            materials: Vec::new(),
+            parts: vec![Vec::new(); shelf.len()],
+            pots: Vec::new(),
+            written: Vec::new(),
+            heats: Vec::new(),
+            tolerance: Vec::new(),
+        };
+        let left_overs = sharing.left_overs();
+        let found: Vec<(u32, u32)> = left_overs.iter().map(|one| (one.key, one.heats)).collect();
+        // Heats that are not known count as none.
+        assert_eq!(found, [(2, 0), (1, 3), (0, 3), (3, 0)]);
+    }
+
+    #[test]
+    fn a_leftover_is_weighed_from_the_least_load_on() {
+        let gram = |grams: f64| Mass::from_si(grams * 1e-3);
+        let readability = gram(1.0);
+        let balance = Balance { readability, capacity: gram(500.0), least_load: readability * 2.0 };
+        let of = |grams: f64| (shown(gram(grams), &balance) / readability).value;
+        assert_eq!([1.9, 2.0, 2.9, 3.0].map(of), [0.0, 2.0, 2.0, 3.0]);
+    }
 }
