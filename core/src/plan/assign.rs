@@ -331,16 +331,16 @@ mod tests {
         (fault.path.to_string(), fault.code.to_string(), fault.message.to_string())
     }
 
-    // A shot of 700 mL and a sprue of 6 mL, into cups of 237 and 473 mL.
+    // Two cavities of 290 mL and a sprue of 6 mL, from cups of 237 and 473 mL.
     #[test]
     fn a_shot_that_no_cup_holds_is_compared_with_the_largest() {
         for cups in [["1 cup", "2 cup"], ["2 cup", "1 cup"]] {
             let mut book: Value = serde_json::from_str(BOOK).unwrap();
-            book["molds"]["worm"]["cavity"] = json!("700 mL");
-            book["molds"]["worm"]["cavities"] = json!(1);
+            book["molds"]["worm"]["cavity"] = json!("290 mL");
+            book["molds"]["worm"]["cavities"] = json!(2);
             book["bench"]["cups"] =
                 json!(cups.map(|holds| json!({ "holds": holds, "marks": "1/4 cup" })));
-            book["bench"]["injector"]["holds"] = json!("64 fl oz");
+            book["bench"]["injector"]["holds"] = json!("45 fl oz");
             let book = book_from_text(&book.to_string()).unwrap();
             let line = r#"{ "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 3 }"#;
             let day = orders_from_text(&orders(line), &book).unwrap();
