@@ -11,7 +11,7 @@ use crate::book::Book;
 use crate::document::book::{BookDocument, FormulaEntry};
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
-use crate::formula::{Formula, Overlap, WrittenDose, WrittenIn};
+use crate::formula::{Formula, Overlap, WrittenDose, WrittenFormula, WrittenIn};
 use crate::json::path::Path::At;
 use crate::json::reader::Name;
 use crate::material::Kind;
@@ -249,15 +249,37 @@ impl Show<'_> {
             parts.collect::<Vec<_>>().join(", ")
         };
         let per = response.per;
-        let color = listed(&[TrialSide::Color, TrialSide::Both]);
-        if !color.is_empty() {
-            lines.push(format!("Color per {per}: {color}."));
+        // Doses as their formula has them: of a material of both sides, the color doses what the body does not.
+        let doses = |formula: &WrittenFormula| {
+            let doses = response.cup.iter().flat_map(|part| {
+                let is_part = |dose: &&WrittenDose| {
+                    let material = self.book.materials.get(dose.material);
+                    material.is_ok_and(|material| material.name == part.material)
+                };
+                let doses = formula.doses.iter().filter(is_part);
+                doses.map(|dose| format!("{} {}", part.material, dose.amount))
+            });
+            doses.collect::<Vec<_>>().join(", ")
+        };
+        if let Some(color) = &self.found.color {
+            lines.push(format!("Color per {per}: {}.", doses(color)));
         }
-        let body = listed(&[TrialSide::Base, TrialSide::Body]);
-        lines.push(match response.body.as_slice() {
-            [] if response.own_body.is_none() => format!("Body: {body} alone."),
-            [] => format!("Body, not in the book, per {per}: {body}."),
-            names => format!("Body: {} ({body}).", names.join(" + ")),
+        let base = listed(&[TrialSide::Base]);
+        let is_both = |part: &TrialPart| part.side == TrialSide::Both;
+        lines.push(match (&self.found.body, response.body.as_slice()) {
+            (TrialBody::Own(body), _) => {
+                let list = [base, doses(body)];
+                let list: Vec<_> = list.into_iter().filter(|list| !list.is_empty()).collect();
+                format!("Body, not in the book, per {per}: {}.", list.join(", "))
+            }
+            (_, []) => format!("Body: {base} alone."),
+            (_, names) if response.cup.iter().any(is_both) => {
+                format!("Body: {}.", names.join(" + "))
+            }
+            (_, names) => {
+                let body = listed(&[TrialSide::Base, TrialSide::Body]);
+                format!("Body: {} ({body}).", names.join(" + "))
+            }
         });
         let unsure = || response.cup.iter().filter_map(|part| Some((part, part.doubt.as_ref()?)));
         let worst = unsure().max_by(|(_, a), (_, b)| {

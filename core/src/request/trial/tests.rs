@@ -77,8 +77,8 @@ fn a_color_and_a_body_of_the_book_are_named() {
     let trial = json!({ "start": "200 g", "formulas": ["body"],
         "log": [{ "blue": "1 g" }, { "shine": "2 g" }] });
     let (lines, parts) = ask(&trial, &json!({ "save_as": "night" }));
-    assert_eq!(lines[1], "Color per 100 g: blue 0.5 g, shine 2 g.");
-    assert_eq!(lines[2], "Body: body (clear 100 g, oil 5 g).");
+    assert_eq!(lines[1], "Color per 100 g: blue 0.5 g, shine 1 g.");
+    assert_eq!(lines[2], "Body: body.");
     assert_eq!(
         lines[4..],
         ["Combine it with its body by \"overlap\": \"add\".", "To save: \"night\"."]
