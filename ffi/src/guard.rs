@@ -1,8 +1,10 @@
 //! The border: no panic crosses it, the host's floating-point state is as it was, an error is handed over.
 
 use std::any::Any;
+use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook};
+use std::ptr;
 use std::sync::Once;
 
 use crate::error::Error;
@@ -36,6 +38,14 @@ pub(crate) fn guard_or<T>(otherwise: T, body: impl FnOnce() -> T) -> T {
     let found = caught(body).unwrap_or(otherwise);
     host.put_back();
     found
+}
+
+/// Does `body` and hands its text out, or its faults as the JSON of an answer. Null if not even that can be written.
+pub(crate) fn guard_text(body: impl FnOnce() -> Result<CString, Failure>) -> *mut c_char {
+    guard_or(ptr::null_mut(), || {
+        let answer = caught(body).and_then(|outcome| outcome);
+        answer.unwrap_or_else(|failure| Error::new(failure).json).into_raw()
+    })
 }
 
 fn caught<T>(body: impl FnOnce() -> T) -> Result<T, Failure> {

@@ -14,6 +14,8 @@ mod text;
 
 use std::path::{Path, PathBuf};
 
+pub use text::wrap;
+
 /// A file that is made from the table.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct File {
