@@ -12,5 +12,4 @@ Gem::Specification.new do |gem|
   gem.licenses = ["MIT", "Apache-2.0"]
   gem.required_ruby_version = ">= 3.0"
   gem.files = Dir.chdir(__dir__) { Dir["lib/**/*"].select { |path| File.file?(path) } + %w[README.md LICENSE-MIT LICENSE-APACHE] }
-  gem.metadata = { "rubygems_mfa_required" => "true" }
 end
