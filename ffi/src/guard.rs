@@ -79,3 +79,17 @@ fn be_quiet() {
         QUIET.call_once(|| set_hook(Box::new(|_| {})));
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_panic_is_a_fault_of_the_answer() {
+        let answer = guard_text(|| panic!("on purpose"));
+        // SAFETY: made by `guard_text`, and freed once.
+        let answer = unsafe { CString::from_raw(answer) }.into_string().unwrap();
+        let fault = r#"{"faults":[{"code":"panic","path":"","message":"The library has a defect: on purpose.","#;
+        assert!(answer.starts_with(fault), "{answer}");
+    }
+}
