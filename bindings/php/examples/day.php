@@ -7,7 +7,7 @@ declare(strict_types=1);
 use Pourwright\Book;
 use Pourwright\PourwrightException;
 
-require getenv('POURWRIGHT_AUTOLOAD') ?: __DIR__ . '/vendor/autoload.php';
+require getenv('POURWRIGHT_AUTOLOAD') ?: 'vendor/autoload.php';
 
 function text_of(string $path): string
 {
