@@ -11,5 +11,7 @@ Gem::Specification.new do |gem|
   gem.authors = ["The pourwright developers"]
   gem.licenses = ["MIT", "Apache-2.0"]
   gem.required_ruby_version = ">= 3.0"
+  gem.add_dependency "fiddle", ">= 1.0"
+  gem.add_dependency "json", ">= 2.0"
   gem.files = Dir.chdir(__dir__) { Dir["lib/**/*"].select { |path| File.file?(path) } + %w[README.md LICENSE-MIT LICENSE-APACHE] }
 end

@@ -39,6 +39,7 @@ check.refused("budget-work", "", book.plan, book, orders_text, { thousand_steps 
 for _, wrong in ipairs { 1.5, -1, 0 / 0, math.huge, 2 ^ 32 - 1, "5", true } do
   check.refused("wrong-type", "/pots", book.plan, book, orders_text, { pots = wrong })
 end
+check.refused("wrong-type", "/budget", book.plan, book, orders_text, 5)
 check.refused("unknown-field", "/cups", book.plan, book, orders_text, { cups = 1 })
 
 -- Wrong documents have all their faults.

@@ -115,6 +115,10 @@ end
 -- @tparam[opt] table budget Maximum `pots` (default: 5000) and `thousand_steps` of work (default: 10000).
 function Book:plan(orders, budget)
   local text, none = text_of(orders), library.POUR_OMITTED_COUNT
+  if budget ~= nil and type(budget) ~= "table" then
+    local message = ("A budget is a table, not %s."):format(type(budget))
+    fault.raise(library.POUR_REFUSED, { fault.new("wrong-type", "/budget", message, "Pass { pots = 40 }.") })
+  end
   budget = budget or {}
   local faults = {}
   for name, value in pairs(budget) do
