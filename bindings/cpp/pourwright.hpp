@@ -117,6 +117,16 @@ inline std::string request(std::string_view json) {
     return detail::text(pour_request, json.data(), json.size());
 }
 
+/// Answers a request, JSON text to JSON text: `{"result":...}`, or `{"faults":[...]}` where `request` would throw.
+inline std::string answer(const std::string &json) {
+    const std::unique_ptr<char, detail::free_string> text(pour_answer(json.c_str()));
+    if (text == nullptr) throw std::runtime_error("pourwright could not write an answer.");
+    return text.get();
+}
+
+/// The JSON Schema with this name, "request" or another. Throws `error` with the names for one that there is not.
+inline std::string schema(const std::string &name) { return detail::text(pour_schema, name.c_str()); }
+
 /// A conversion from one unit to another, prepared once for many numbers.
 class conversion {
 public:

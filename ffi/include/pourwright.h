@@ -1,6 +1,31 @@
 /* pourwright: recipe-formula and batch math for workshops that pour soft plastic to order.
  *
- * Made by cbindgen from the crate in ffi/; do not edit.
+ * Made by cbindgen from the crate in ffi/; do not edit. For foreign function interfaces that read no preprocessor, the same
+ * declarations are in pourwright.cdef.h.
+ *
+ * A WHOLE PROGRAM
+ *
+ *     #include <stdio.h>
+ *     #include <pourwright.h>
+ *
+ *     int main(void)
+ *     {
+ *         char *answer = pour_answer("{ \"calculate\": \"convert\", \"amount\": \"1 1/4 cup\", \"to\": \"mL\" }");
+ *         puts(answer);
+ *         pour_string_free(answer);
+ *         return 0;
+ *     }
+ *
+ * THREE LEVELS
+ *
+ * Numbers. pour_piece_mass, pour_salt_for_density, ...: plain numbers in and out, and their forms for columns (_n).
+ * Requests. Every calculation as one JSON object whose `calculate` names it, with amounts as a person writes them ("1/4 tsp",
+ * "8 % of base"); the answer is JSON. All of them, with their fields, are in THE REQUESTS below.
+ * Books and plans. A book is the shop's document: its materials, formulas, molds, tools and limits. An order list is a day's
+ * document: lines of pieces, each with a mold and formulas, or a product of the book. pour_book_from_json opens a book,
+ * pour_book_plan plans the day of an order list; the plan has a sheet for the bench, notes, its data as JSON, and answers
+ * requests about the day. Fields of all documents: core/schema/FIELDS.md; for programs: pour_schema. Start from the demo's
+ * book and orders in core/examples/demo/.
  *
  * THE CONTRACT OF EVERY CALL
  *
@@ -9,7 +34,8 @@
  * calculations are those of core/CALCULATIONS.md.
  *
  * Statuses. A call that can fail returns an int32_t: POUR_OK (0), or one of the statuses below. Their numbers are
- * never reused, and later versions may add some: treat an unknown one as a failure.
+ * never reused, and later versions may add some: treat an unknown one as a failure. pour_answer alone has its faults in the
+ * JSON that it returns.
  *
  * Results. A call writes its results through pointers, and only when it returns POUR_OK; a failed call does not change
  * them. Unless the call says otherwise, a pointer to a result must not be null, and two pointers of one call must not
@@ -29,8 +55,8 @@
  * one fault or more, each with code, path, message and help. Free it by pour_error_free. A successful call does not
  * change it, so set it to NULL first. The library keeps no error itself: the return value is the only sign of a
  * failure. The codes are stable; they are listed in core/ERRORS.md, and those of this border are: null-pointer, not-utf8,
- * too-large, misaligned, out-of-memory, output-stride, outside-conversion, mix-no-such-material, material-name-twice,
- * mix-into-itself, mix-other-materials, panic.
+ * too-large, misaligned, out-of-memory, output-stride, outside-conversion, no-such-schema, mix-no-such-material,
+ * material-name-twice, mix-into-itself, mix-other-materials, panic.
  *
  * Ownership. A call keeps no pointer to the host's memory after it returns, and never frees it. A
  * handle (pour_book, pour_plan, pour_mix, pour_error) is made by a call, belongs to the host, and is freed once by its
@@ -43,8 +69,8 @@
  * they, may begin at any address.
  *
  * Texts. UTF-8. Names, amounts and units end with a NUL and have at most 4096 bytes. Documents have a length in
- * bytes, at most 16 MiB, and need no NUL. Invalid UTF-8 is POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. A text that a
- * call returns ends with a NUL, and has none inside.
+ * bytes, at most 16 MiB, and need no NUL; with a length of POUR_UP_TO_NUL they end at their first NUL. Invalid UTF-8 is
+ * POUR_NOT_UTF8, a longer text POUR_TOO_LARGE. A text that a call returns ends with a NUL, and has none inside.
  *
  * Memory. A call on documents of n bytes and a plan of p pots takes at most n * POUR_MEMORY_PER_BYTE + p * POUR_MEMORY_PER_POT
  * + POUR_MEMORY_PER_CALL bytes, 4 GiB for the longest document; n counts the texts that an open book or plan was made from,
@@ -90,6 +116,99 @@
  * erupts. Plans and answers carry cautions: show them to the person who pours.
  */
 
+/* THE REQUESTS
+ *
+ * Each by its name, what it answers, and its fields; those in brackets may be omitted. With `book` or `plan` in brackets, it
+ * is asked of an open one by pour_book_request or pour_plan_request, or names its own. Every request may have `ext`, an
+ * object of the host's own. What each field means, and those of objects in it: pour_schema, "request"; an example of each:
+ * core/REQUESTS.md.
+ *
+ * convert: An amount in another unit.
+ *     amount, to, [measures]
+ * dose: The mass of an amount of a material.
+ *     amount, material, [measures]
+ * mix: Mass, volume, density and shares of a mix.
+ *     masses, materials, [measures], [phase], [temperature], [voids]
+ * salt: Salt, from any way to state it to all others.
+ *     base_density, base_volume, loading, salt, [cavity_volume], [feed], [hook_mass], [hook_volume], [hot_volume],
+ *     [measures], [mix_mass], [mix_volume], [most_solids], [salt_softener], [salted_body], [salted_water],
+ *     [shot_temperature], [voids]
+ * hardness: Softener for a hardness, or the hardness that it gives.
+ *     points, scale, [hardness], [softener_ratio]
+ * shot: Mass of a shot and of its pieces.
+ *     cold_density, mold, [hot_density], [layer_share], [measures]
+ * batch: How much to mix for a number of pieces.
+ *     cavities, injector_capacity, pieces, shot_density, shot_mass, [cleanings], [confidence], [injector_residue],
+ *     [measures], [pot_film], [pot_heel], [rejects], [returned], [sprue_mass]
+ * water: The volume of a cavity from the water that it holds.
+ *     water_mass, water_temperature, [air_pressure], [calibrated_mold], [calibrated_shape], [measures]
+ * calibrate: Cavity or feed share of a mold, from weighed pieces.
+ *     balance_readability, cold_density, weights, [calibrated_mold], [calibrated_shape], [cavity_volume], [feed],
+ *     [feed_uncertainty], [hot_density], [measures], [voids]
+ * calibrate-drop: Mass of one drop, from counted drops.
+ *     balance_readability, drops_weighed, [calibrated_material], [measures]
+ * calibrate-spoon: Bulk density of a powder as scooped, from level spoonfuls.
+ *     balance_readability, scoops_weighed, spoon_volume, [calibrated_material], [measures]
+ * calibrate-injector: Volume that stays in an injector, from weighing it clean and emptied.
+ *     balance_readability, injector_weighed, residue_density, [measures]
+ * uncertainty: How sure a dose is, and what makes it unsure.
+ *     base_material, dose_amount, material, per_base, [balance_readability], [cup_mark], [measures], [spoon]
+ * measure: A mass as the tools of a bench can give it.
+ *     bench, mass_to_measure, material, [measures], [tolerance], [written_in]
+ * air: Air pressure in the shop, and the maximum that a vacuum gauge can show there.
+ *     [altitude], [measures], [reported_pressure], [station_pressure]
+ * degas: How far a pot swells under vacuum, and how full a vessel may be for it.
+ *     liquid_volume, vacuum, [altitude], [damp_at], [measures], [station_pressure], [vessel_brim], [vessel_mark],
+ *     [vessel_spare]
+ * heat: How long a pot takes in the shop's own oven, and by which readings of the thermometer.
+ *     heated_from, mix, shot_window, specific_heat, [aim], [burst_step], [cooling], [heated_together], [longest_burst],
+ *     [measures], [oven_power], [oven_turn], [setting], [specific_heat_rise], [thermometer], [timed_density],
+ *     [timed_specific_heat], [timings], [vessel_mass], [vessel_specific_heat]
+ * stays-hot: How long a pot stays hot.
+ *     cools, hot_from, hot_mix, hot_to, [measures], [room], [stood], [timed_density]
+ * cooling: How long a shot sets in a metal mold, and how often one can be made.
+ *     section, shot_at, [diffusivity], [hands], [measures], [mold_cooling], [molds], [piece_point], [shot_mass],
+ *     [shot_specific_heat]
+ * clock: How many heats the shots of a pot take, and where the reheats are.
+ *     clock_mix, clock_runs, [clock_from], [clock_to], [cools], [hot_for], [measures], [oven_time], [room],
+ *     [timed_density]
+ * settling: How fast salt settles in a pot, and how often to stir.
+ *     grain, grain_density, melt_density, melt_depth, [measures], [solids_share], [timed_ball], [unstirred], [viscosity]
+ * heat-history: Heat history of a pot, and the heat budget that is left.
+ *     activation_energy, readings, reference_temperature, [budget_with], [buys], [heat_budget], [heats_before],
+ *     [measures], [spent_before], [stabilizer_dose]
+ * sink: Sink rate of a piece, and the density for a sink rate.
+ *     body, fished_water, piece_volume, [depth], [hook], [measures], [piece_density], [sink_rate]
+ * flake: Number of particles in a dose of flake, and the dose of another cut in its place.
+ *     flake, flake_dose, [alike], [finished_mass], [measures], [other_flake], [piece_mass]
+ * color-difference: How far apart two colors look.
+ *     color, other_color
+ * color-match: A formula to begin with for a wanted color.
+ *     base_color, base_mass, colorants, target, [measures]
+ * formula: Recipe of formulas for an amount of base or of finished mix.
+ *     formulas, [base_amount], [book], [finished_amount], [overlap]
+ * cost: Cost of an amount of a formula, of its packs and pieces.
+ *     formulas, [base_amount], [book], [cost_margin], [finished_amount], [made], [overlap], [packing], [packs],
+ *     [returned_mass], [returned_worth], [work_rate], [work_time]
+ * correct: Fix for a pot that came out wrong.
+ *     instead, [body_as], [book], [cup], [formulas], [hot], [on_purpose], [overlap], [plan], [pot], [pot_base],
+ *     [replace], [save_as], [stage], [step], [still_there], [trace]
+ * leftovers: Leftovers of the shelf that go into a day's pots.
+ *     orders, [book]
+ * plan: A day's plan from a book and an order list.
+ *     orders, [book], [budget]
+ * record: The record of a day: a plan with the masses and shots that were made.
+ *     actuals, [book], [plan]
+ * go-on: The rest of a day: a new plan from the pots that are there and what is still owed.
+ *     [book], [broken_cups], [broken_molds], [good_pieces], [more_lines], [plan], [pots_now], [ticks]
+ * trial: A color found by eye: the formula that a trial's log comes to.
+ *     trial, [body_as], [book], [per], [replace], [save_as]
+ * troubles: Bench troubles and what helps, calculated where it can be.
+ *     [base_in_pot], [book], [hardness_now], [hardness_wanted], [plan], [pot], [stage], [trouble], [with_material]
+ * learn: What the records of many days say about the numbers of a book.
+ *     records, [after], [book]
+ */
+
 #ifndef POURWRIGHT_H
 #define POURWRIGHT_H
 
@@ -98,6 +217,8 @@
 
 /* A number that is omitted: -DBL_MAX, which is in no range. */
 #define POUR_OMITTED (-1.7976931348623157e308)
+/* A length: the text ends at its first NUL. */
+#define POUR_UP_TO_NUL ((size_t)-1)
 /* A pour_material in which everything is omitted. */
 #define POUR_MATERIAL_INIT \
     { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }
@@ -3626,24 +3747,43 @@ int32_t pour_density_of_parts_n(size_t rows,
                                 int32_t *statuses,
                                 struct pour_error **error);
 
+// Answers a request, whatever comes: `json` ends with a NUL, and the answer is one JSON text, `{"result":{...}}` or
+// `{"faults":[{"code":...,"path":...,"message":...,"help":...}]}`.
+//
+// The shortest way in, for hosts that have JSON at hand. Null for `json`, a text that is not UTF-8, too little memory: all
+// that is a fault of the answer. The host frees the answer by `pour_string_free`.
+char *pour_answer(const char *json);
+
 // Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.
 //
 // `out` receives the answer, `{"result":{...}}`: UTF-8, ended by a NUL that `out_len` (which may be null) does not
 // count; the host frees it by `pour_string_free`. `POUR_REFUSED` for a request with faults, all of which are in the
-// error; `pour_error_json` has them as the answer of the other doors: `{"faults":[...]}`.
+// error; `pour_error_json` has them as `pour_answer` gives them: `{"faults":[...]}`.
 int32_t pour_request(const char *json,
                      size_t len,
                      char **out,
                      size_t *out_len,
                      struct pour_error **error);
 
+// The JSON Schema (draft 2020-12) named `name`, as JSON: `"request"`, `"answer"`, `"book"`, `"orders"`, `"actuals"`,
+// `"plan"`. It has every field with its meaning, its range and its default.
+//
+// Freed by `pour_string_free`; `out_len` may be null. `POUR_REFUSED` for another name; the help of the fault lists them.
+int32_t pour_schema(const char *name,
+                    char **out,
+                    size_t *out_len,
+                    struct pour_error **error);
+
 // Frees a text that a call of this library gave out. Null is let pass.
 void pour_string_free(char *text);
 
-// Loads a book from its JSON text of `len` bytes.
+// Loads a book from its JSON text of `len` bytes; `POUR_UP_TO_NUL` for one that ends with a NUL, as in every call.
 //
 // `POUR_REFUSED` with all faults of the text, else all of its form, else all of its meaning.
-int32_t pour_book_from_json(const char *json, size_t len, struct pour_book **book, struct pour_error **error);
+int32_t pour_book_from_json(const char *json,
+                            size_t len,
+                            struct pour_book **book,
+                            struct pour_error **error);
 
 // Frees a book. Null is let pass.
 void pour_book_free(struct pour_book *book);

@@ -9,7 +9,7 @@ use pourwright::mix::Materials;
 use pourwright::plan::budget::Budget;
 
 use crate::call::given_count;
-use crate::document::{answer_request, hand_out, to_json};
+use crate::document::{answer_to, hand_out, to_json};
 use crate::error::Error;
 use crate::failure::Failure;
 use crate::float::HostState;
@@ -47,7 +47,7 @@ impl Plan {
     }
 }
 
-/// Loads a book from its JSON text of `len` bytes.
+/// Loads a book from its JSON text of `len` bytes; `POUR_UP_TO_NUL` for one that ends with a NUL, as in every call.
 ///
 /// `POUR_REFUSED` with all faults of the text, else all of its form, else all of its meaning.
 #[unsafe(no_mangle)]
@@ -61,9 +61,10 @@ pub unsafe extern "C" fn pour_book_from_json(
     guard(error, &mut || {
         let out = given("book", book.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let book = LoadedBook::from_text(unsafe { document("json", json, len)? })?;
+        let json = unsafe { document("json", json, len)? };
+        let book = LoadedBook::from_text(json)?;
         let materials = Arc::new(book.ready().materials.clone());
-        out.write(Box::new(Book { book, materials, bytes: len }));
+        out.write(Box::new(Book { book, materials, bytes: json.len() }));
         Ok(())
     })
 }
@@ -90,8 +91,9 @@ pub unsafe extern "C" fn pour_book_request(
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        try_memory("json", bytes.saturating_add(len), 0)?;
-        answer_request(json, book.into(), out, out_len.as_deref_mut())
+        try_memory("json", bytes.saturating_add(json.len()), 0)?;
+        hand_out(&answer_to(json, book.into())?, out, out_len.as_deref_mut());
+        Ok(())
     })
 }
 
@@ -113,7 +115,7 @@ pub unsafe extern "C" fn pour_book_plan(
         // SAFETY: the header asks for `orders_len` bytes, or null.
         let orders = unsafe { document("orders_json", orders_json, orders_len)? };
         let plan = book.open_plan_text(orders)?;
-        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders_len) }));
+        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders.len()) }));
         Ok(())
     })
 }
@@ -159,7 +161,7 @@ pub unsafe extern "C" fn pour_book_plan_within(
             budget = budget.work(u64::from(thousands) * 1000);
         }
         let plan = book.open_plan_text_within(orders, &budget)?;
-        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders_len) }));
+        out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders.len()) }));
         Ok(())
     })
 }
@@ -179,7 +181,7 @@ pub unsafe extern "C" fn pour_plan_from_json(
         let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        out.write(Box::new(Plan { plan: OpenPlan::from_text(json)?, bytes: len }));
+        out.write(Box::new(Plan { plan: OpenPlan::from_text(json)?, bytes: json.len() }));
         Ok(())
     })
 }
@@ -201,8 +203,9 @@ pub unsafe extern "C" fn pour_plan_request(
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        plan.try_memory(len)?;
-        answer_request(json, (&plan.plan).into(), out, out_len.as_deref_mut())
+        plan.try_memory(json.len())?;
+        hand_out(&answer_to(json, (&plan.plan).into())?, out, out_len.as_deref_mut());
+        Ok(())
     })
 }
 

@@ -8,8 +8,9 @@ use pourwright::request::{self, Answer, Open};
 
 use crate::error::{Error, c_text};
 use crate::failure::{ArgumentError, Failure};
-use crate::guard::{guard, guard_or};
-use crate::memory::{document, given};
+use crate::guard::{guard, guard_or, guard_text};
+use crate::memory::{UP_TO_NUL, document, given, text as ended_text, try_memory};
+use crate::schema;
 
 /// Maximum memory, in bytes, that a call takes for each byte of the document that it is given.
 pub const POUR_MEMORY_PER_BYTE: usize = 256;
@@ -37,23 +38,31 @@ pub(crate) fn to_json<T: serde::Serialize>(value: &T) -> Result<String, Failure>
         .map_err(|error| Failure::at("", &ArgumentError::Panic(error.to_string())))
 }
 
-/// Answers the request in `json` with what is `open`.
-pub(crate) fn answer_request(
-    json: &str,
-    open: Open<'_>,
-    out: &mut MaybeUninit<*mut c_char>,
-    out_len: Option<&mut MaybeUninit<usize>>,
-) -> Result<(), Failure> {
+/// The answer to the request in `json`, of what is `open`.
+pub(crate) fn answer_to(json: &str, open: Open<'_>) -> Result<String, Failure> {
     let response = request::read(&text::parse(json)?)?.answer_of(open)?;
-    hand_out(&to_json(&Answer::Result(response))?, out, out_len);
-    Ok(())
+    to_json(&Answer::Result(response))
+}
+
+/// Answers a request, whatever comes: `json` ends with a NUL, and the answer is one JSON text, `{"result":{...}}` or
+/// `{"faults":[{"code":...,"path":...,"message":...,"help":...}]}`.
+///
+/// The shortest way in, for hosts that have JSON at hand. Null for `json`, a text that is not UTF-8, too little memory: all
+/// that is a fault of the answer. The host frees the answer by `pour_string_free`.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_answer(json: *const c_char) -> *mut c_char {
+    guard_text(|| {
+        // SAFETY: the header asks for a text that ends, or null.
+        let json = unsafe { document("json", json, UP_TO_NUL)? };
+        Ok(c_text(&answer_to(json, Open::default())?))
+    })
 }
 
 /// Answers a calculation request: `{"calculate":"convert","amount":"1 1/4 cup","to":"mL"}`.
 ///
 /// `out` receives the answer, `{"result":{...}}`: UTF-8, ended by a NUL that `out_len` (which may be null) does not
 /// count; the host frees it by `pour_string_free`. `POUR_REFUSED` for a request with faults, all of which are in the
-/// error; `pour_error_json` has them as the answer of the other doors: `{"faults":[...]}`.
+/// error; `pour_error_json` has them as `pour_answer` gives them: `{"faults":[...]}`.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_request(
     json: *const c_char,
@@ -67,7 +76,30 @@ pub unsafe extern "C" fn pour_request(
         let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
         let json = unsafe { document("json", json, len)? };
-        answer_request(json, Open::default(), out, out_len.as_deref_mut())
+        hand_out(&answer_to(json, Open::default())?, out, out_len.as_deref_mut());
+        Ok(())
+    })
+}
+
+/// The JSON Schema (draft 2020-12) named `name`, as JSON: `"request"`, `"answer"`, `"book"`, `"orders"`, `"actuals"`,
+/// `"plan"`. It has every field with its meaning, its range and its default.
+///
+/// Freed by `pour_string_free`; `out_len` may be null. `POUR_REFUSED` for another name; the help of the fault lists them.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_schema(
+    name: *const c_char,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len) = (out, out_len);
+    guard(error, &mut || {
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for a text that ends, or null.
+        let name = unsafe { ended_text("name", name)? };
+        try_memory("name", 0, 0)?;
+        hand_out(&schema::text(name)?, out, out_len.as_deref_mut());
+        Ok(())
     })
 }
 

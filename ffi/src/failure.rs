@@ -30,6 +30,8 @@ pub(crate) enum ArgumentError {
     OutputStride(isize),
     #[error("{value} is below {least}, the minimum, or its result is larger than a double can be.")]
     OutsideConversion { value: f64, least: f64 },
+    #[error("There is no schema \"{name}\".")]
+    NoSchema { name: String, known: String },
     #[error("There is no material \"{0}\" in this mix.")]
     NoMaterial(String),
     #[error("Two materials are named \"{0}\".")]
@@ -54,6 +56,7 @@ impl ArgumentError {
             Self::Misaligned(_) => POUR_MISALIGNED,
             Self::OutputStride(_)
             | Self::OutsideConversion { .. }
+            | Self::NoSchema { .. }
             | Self::NoMaterial(_)
             | Self::NameTwice(_)
             | Self::SameMix
@@ -77,6 +80,7 @@ impl Diagnose for ArgumentError {
             Self::Misaligned(_) => "misaligned",
             Self::OutputStride(_) => "output-stride",
             Self::OutsideConversion { .. } => "outside-conversion",
+            Self::NoSchema { .. } => "no-such-schema",
             Self::NoMaterial(_) => "mix-no-such-material",
             Self::NameTwice(_) => "material-name-twice",
             Self::SameMix => "mix-into-itself",
@@ -105,6 +109,7 @@ impl Diagnose for ArgumentError {
             Self::OutsideConversion { .. } => {
                 "Only a temperature can be negative, and none is below absolute zero.".into()
             }
+            Self::NoSchema { known, .. } => format!("Known: {known}.").into(),
             Self::NoMaterial(_) => {
                 "Use a name of the book or of the list that the mix was made with.".into()
             }

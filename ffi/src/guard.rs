@@ -1,8 +1,10 @@
 //! The border: no panic crosses it, the host's floating-point state is as it was, an error is handed over.
 
 use std::any::Any;
+use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 use std::panic::{AssertUnwindSafe, catch_unwind, set_hook};
+use std::ptr;
 use std::sync::Once;
 
 use crate::error::Error;
@@ -38,6 +40,14 @@ pub(crate) fn guard_or<T>(otherwise: T, body: impl FnOnce() -> T) -> T {
     found
 }
 
+/// Does `body` and hands its text out, or its faults as the JSON of an answer. Null if not even that can be written.
+pub(crate) fn guard_text(body: impl FnOnce() -> Result<CString, Failure>) -> *mut c_char {
+    guard_or(ptr::null_mut(), || {
+        let answer = caught(body).and_then(|outcome| outcome);
+        answer.unwrap_or_else(|failure| Error::new(failure).json).into_raw()
+    })
+}
+
 fn caught<T>(body: impl FnOnce() -> T) -> Result<T, Failure> {
     // A panic leaves a handle behind, and the contract forbids the host to use it any more.
     catch_unwind(AssertUnwindSafe(body)).map_err(|payload| {
@@ -67,5 +77,19 @@ fn be_quiet() {
     static QUIET: Once = Once::new();
     if !cfg!(debug_assertions) {
         QUIET.call_once(|| set_hook(Box::new(|_| {})));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_panic_is_a_fault_of_the_answer() {
+        let answer = guard_text(|| panic!("on purpose"));
+        // SAFETY: made by `guard_text`, and freed once.
+        let answer = unsafe { CString::from_raw(answer) }.into_string().unwrap();
+        let fault = r#"{"faults":[{"code":"panic","path":"","message":"The library has a defect: on purpose.","#;
+        assert!(answer.starts_with(fault), "{answer}");
     }
 }

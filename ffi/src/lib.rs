@@ -56,6 +56,7 @@ mod failure;
 mod float;
 mod guard;
 mod memory;
+mod schema;
 
 pub use book::*;
 pub use calculations::*;

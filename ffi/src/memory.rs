@@ -60,10 +60,13 @@ pub(crate) unsafe fn text<'a>(name: &str, pointer: *const c_char) -> Result<&'a 
     utf8(name, bytes)
 }
 
-/// The document of `len` bytes, for which there is memory.
+/// The length that stands for "up to the NUL": `POUR_UP_TO_NUL` of the header.
+pub(crate) const UP_TO_NUL: usize = usize::MAX;
+
+/// The document of `len` bytes or up to its NUL, for which there is memory.
 ///
 /// # Safety
-/// `pointer` is null, or `len` bytes can be read there and stay as they are for `'a`.
+/// `pointer` is null, or `len` bytes can be read there, or all up to a NUL, and stay as they are for `'a`.
 pub(crate) unsafe fn document<'a>(
     name: &str,
     pointer: *const c_char,
@@ -72,6 +75,11 @@ pub(crate) unsafe fn document<'a>(
     if pointer.is_null() {
         return Err(Failure::at(name, &ArgumentError::Null));
     }
+    let len = match len {
+        // SAFETY: not null, and by the contract of this function it ends.
+        UP_TO_NUL => unsafe { CStr::from_ptr(pointer) }.count_bytes(),
+        len => len,
+    };
     let most = pourwright::json::text::LONGEST_DOCUMENT;
     if len > most {
         return Err(Failure::at(name, &ArgumentError::TooLarge { most }));

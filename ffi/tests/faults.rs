@@ -1,6 +1,6 @@
 //! Where the faults are of calls that the table knows nothing of: mixes, arrays, columns.
 
-use std::ffi::CStr;
+use std::ffi::{CStr, CString, c_char};
 use std::mem::MaybeUninit;
 use std::ptr;
 
@@ -94,6 +94,58 @@ fn a_mix_of_materials() {
         pour_mix_density(Some(&mix), POUR_PHASE_LIQUID, 20.0, 1.0, Some(&mut out), e)
     });
     pour_mix_free(Some(mix));
+}
+
+fn taken(text: *mut c_char) -> String {
+    // SAFETY: a text of the library, freed once.
+    unsafe {
+        let copy = CStr::from_ptr(text).to_str().unwrap().to_owned();
+        pour_string_free(text);
+        copy
+    }
+}
+
+/// The schemas are those of the core's files, put together again.
+#[test]
+fn schemas_are_those_of_the_core() {
+    for name in pourwright::schema::NAMES {
+        let c_name = CString::new(name).unwrap();
+        let mut out = MaybeUninit::uninit();
+        // SAFETY: a text that ends; the schema is written on success.
+        let text = unsafe {
+            assert_eq!(pour_schema(c_name.as_ptr(), Some(&mut out), None, None), POUR_OK);
+            taken(out.assume_init())
+        };
+        let found: serde_json::Value = serde_json::from_str(&text).unwrap();
+        assert_eq!(found, *pourwright::schema::schema(name).unwrap().as_value(), "{name}");
+    }
+    let mut out = MaybeUninit::uninit();
+    says!("/name: There is no schema \"shop\".", |error| {
+        // SAFETY: a text that ends.
+        unsafe { pour_schema(c"shop".as_ptr(), Some(&mut out), None, error) }
+    });
+}
+
+/// Whatever comes is answered by one text, with the faults of the border as those of the request.
+#[test]
+fn an_answer_has_the_faults() {
+    // SAFETY: null, or a text that ends.
+    let answer = |json: *const c_char| taken(unsafe { pour_answer(json) });
+    let faults = r#"{"faults":[{"code":"#;
+    assert!(
+        answer(ptr::null()).starts_with(&format!("{faults}\"null-pointer\",\"path\":\"/json\""))
+    );
+    assert!(
+        answer(c"\xff".as_ptr()).starts_with(&format!("{faults}\"not-utf8\",\"path\":\"/json\""))
+    );
+    for request in [
+        "{",
+        r#"{"calculate":"convert","amount":"6 oz","to":"mL"}"#,
+        r#"{"calculate":"air","altitude":"640 m"}"#,
+    ] {
+        let json = CString::new(request).unwrap();
+        assert_eq!(answer(json.as_ptr()), pourwright::request::answer_text(request));
+    }
 }
 
 /// All numbers of a call that are out of their ranges come at once, and what they say holds.

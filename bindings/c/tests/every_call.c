@@ -281,7 +281,7 @@ static void open_ones(const pour_book *book, const pour_plan *plan)
     FAILS(pour_book_request(NULL, formula, formula_len, &no_text, &len, error), POUR_NULL, "null-pointer", "/book");
     FAILS(pour_book_request(book, NULL, 1, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");
     FAILS(pour_book_request(book, formula, formula_len, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
-    FAILS(pour_book_request(book, formula, SIZE_MAX, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_book_request(book, formula, SIZE_MAX - 1, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
     FAILS(pour_book_request(book, "\xff", 1, &no_text, &len, error), POUR_NOT_UTF8, "not-utf8", "/json");
     FAILS(pour_book_request(book, formula, 3, &no_text, &len, error), POUR_REFUSED, "not-json", "");
     FAILS(pour_book_request(book, twice, strlen(twice), &no_text, &len, error), POUR_REFUSED, "open-and-given", "/book");
@@ -289,12 +289,12 @@ static void open_ones(const pour_book *book, const pour_plan *plan)
     FAILS(pour_plan_request(NULL, record, record_len, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
     FAILS(pour_plan_request(plan, NULL, 1, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");
     FAILS(pour_plan_request(plan, record, record_len, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
-    FAILS(pour_plan_request(plan, record, SIZE_MAX, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_plan_request(plan, record, SIZE_MAX - 1, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
     FAILS(pour_plan_request(plan, "\xff", 1, &no_text, &len, error), POUR_NOT_UTF8, "not-utf8", "/json");
     FAILS(pour_plan_request(plan, "{}", 2, &no_text, &len, error), POUR_REFUSED, "missing-field", "");
     FAILS(pour_plan_from_json(NULL, 1, &no_plan, error), POUR_NULL, "null-pointer", "/json");
     FAILS(pour_plan_from_json(stored, stored_len, NULL, error), POUR_NULL, "null-pointer", "/plan");
-    FAILS(pour_plan_from_json(stored, SIZE_MAX, &no_plan, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_plan_from_json(stored, SIZE_MAX - 1, &no_plan, error), POUR_TOO_LARGE, "too-large", "/json");
     FAILS(pour_plan_from_json("\xff", 1, &no_plan, error), POUR_NOT_UTF8, "not-utf8", "/json");
     FAILS(pour_plan_from_json(stored, stored_len - 1, &no_plan, error), POUR_REFUSED, "not-json", "");
     made_from = strstr(stored, "\"made_from\"");
@@ -363,13 +363,90 @@ static void budgets(const pour_book *book, const char *orders, size_t orders_len
           "null-pointer", "/orders_json");
     FAILS(pour_book_plan_within(book, orders, orders_len, none, none, NULL, NULL, NULL, error), POUR_NULL,
           "null-pointer", "/plan");
-    FAILS(pour_book_plan_within(book, orders, SIZE_MAX, none, none, NULL, NULL, &no_plan, error), POUR_TOO_LARGE,
+    FAILS(pour_book_plan_within(book, orders, SIZE_MAX - 1, none, none, NULL, NULL, &no_plan, error), POUR_TOO_LARGE,
           "too-large", "/orders_json");
     FAILS(pour_book_plan_within(book, "\xff", 1, none, none, NULL, NULL, &no_plan, error), POUR_NOT_UTF8,
           "not-utf8", "/orders_json");
     FAILS(pour_book_plan_within(book, "[", 1, none, none, NULL, NULL, &no_plan, error), POUR_REFUSED, "not-json", "");
     CHECK(no_plan == NULL);
     free(day);
+}
+
+/* Checks an answer and frees it. */
+static void answers(char *found, const char *begin, const char *within)
+{
+    CHECK(found != NULL && strncmp(found, begin, strlen(begin)) == 0 && strstr(found, within) != NULL);
+    pour_string_free(found);
+}
+
+/* Whatever comes is answered by one text. */
+static void answers_in_one(void)
+{
+    char *longest = long_text(16777217);
+    const char *request = "{\"calculate\":\"convert\",\"amount\":\"1 1/4 cup\",\"to\":\"mL\"}";
+    answers(pour_answer(request), "{\"result\":{\"calculate\":\"convert\",", "\"value\":295.735295625,");
+    answers(pour_answer("{\"calculate\":\"convert\",\"amount\":\"6 oz\",\"too\":\"mL\"}"), "{\"faults\":[{\"code\":",
+            "\"/too\"");
+    answers(pour_answer(NULL), "{\"faults\":[{\"code\":\"null-pointer\",\"path\":\"/json\",", "\"help\":\"");
+    answers(pour_answer("\xff"), "{\"faults\":[{\"code\":\"not-utf8\",\"path\":\"/json\",", "\"help\":\"");
+    answers(pour_answer(""), "{\"faults\":[{\"code\":\"not-json\",\"path\":\"\",", "\"help\":\"");
+    answers(pour_answer(longest), "{\"faults\":[{\"code\":\"too-large\",\"path\":\"/json\",", "\"help\":\"");
+    free(longest);
+}
+
+static void schemas(void)
+{
+    const char *names[] = {"request", "answer", "book", "orders", "actuals", "plan"};
+    const char *definition = "\"$schema\":\"https://json-schema.org/draft/2020-12/schema\"";
+    char *out = NULL, *no_text = NULL, *longest = long_text(5000);
+    size_t i, len = 0, untouched = 7777;
+    for (i = 0; i < sizeof names / sizeof *names; i++) {
+        CHECK(pour_schema(names[i], &out, &len, NULL) == POUR_OK);
+        CHECK(strlen(out) == len && out[0] == '{' && strstr(out, definition) != NULL && strstr(out, "\"$defs\":{\"") != NULL);
+        pour_string_free(out);
+    }
+    CHECK(pour_schema("book", &out, NULL, NULL) == POUR_OK);
+    pour_string_free(out);
+    FAILS(pour_schema("shop", &no_text, &untouched, error), POUR_REFUSED, "no-such-schema", "/name");
+    FAILS(pour_schema(NULL, &no_text, &untouched, error), POUR_NULL, "null-pointer", "/name");
+    FAILS(pour_schema("book", NULL, &untouched, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_schema("\xff", &no_text, &untouched, error), POUR_NOT_UTF8, "not-utf8", "/name");
+    FAILS(pour_schema(longest, &no_text, &untouched, error), POUR_TOO_LARGE, "too-large", "/name");
+    CHECK(no_text == NULL && untouched == 7777);
+    free(longest);
+}
+
+/* Every text with a length may end with a NUL in its place. `book_json` and `orders` do. */
+static void up_to_nul(const char *book_json, const char *orders)
+{
+    const char *request = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\",\"plain\"],\"base_amount\":\"1 cup\"}";
+    char *longest = long_text(16777217), *stored = NULL, *of_book = NULL, *of_plan = NULL, *no_text = NULL;
+    pour_book *book = NULL;
+    pour_plan *plan = NULL, *again = NULL;
+    CHECK(pour_book_from_json(book_json, POUR_UP_TO_NUL, &book, NULL) == POUR_OK);
+    CHECK(pour_book_plan(book, orders, POUR_UP_TO_NUL, &plan, NULL) == POUR_OK);
+    CHECK(pour_book_plan_within(book, orders, POUR_UP_TO_NUL, POUR_OMITTED_COUNT, POUR_OMITTED_COUNT, NULL, NULL, &again,
+                                NULL) == POUR_OK);
+    pour_plan_free(again);
+    CHECK(pour_plan_json(plan, &stored, NULL, NULL) == POUR_OK);
+    CHECK(pour_plan_from_json(stored, POUR_UP_TO_NUL, &again, NULL) == POUR_OK);
+    CHECK(pour_book_request(book, request, POUR_UP_TO_NUL, &of_book, NULL, NULL) == POUR_OK);
+    CHECK(pour_plan_request(again, request, POUR_UP_TO_NUL, &of_plan, NULL, NULL) == POUR_OK);
+    CHECK(strcmp(of_book, of_plan) == 0);
+    pour_string_free(of_book);
+    pour_string_free(of_plan);
+    CHECK(pour_request("{\"calculate\":\"convert\",\"amount\":\"1 cup\",\"to\":\"mL\"}", POUR_UP_TO_NUL, &of_book, NULL,
+                       NULL) == POUR_OK);
+    pour_string_free(of_book);
+    FAILS(pour_request(longest, POUR_UP_TO_NUL, &no_text, NULL, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_request("", POUR_UP_TO_NUL, &no_text, NULL, error), POUR_REFUSED, "not-json", "");
+    FAILS(pour_request(NULL, POUR_UP_TO_NUL, &no_text, NULL, error), POUR_NULL, "null-pointer", "/json");
+    CHECK(no_text == NULL);
+    pour_string_free(stored);
+    pour_plan_free(plan);
+    pour_plan_free(again);
+    pour_book_free(book);
+    free(longest);
 }
 
 static void documents(const char *book_json, size_t book_len, const char *orders, size_t orders_len)
@@ -398,19 +475,19 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     len = 7777;
     FAILS(pour_request(NULL, 5, &no_text, &len, error), POUR_NULL, "null-pointer", "/json");
     FAILS(pour_request(request, 5, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
-    FAILS(pour_request(request, SIZE_MAX, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_request(request, SIZE_MAX - 1, &no_text, &len, error), POUR_TOO_LARGE, "too-large", "/json");
     FAILS(pour_request(request, 0, &no_text, &len, error), POUR_REFUSED, "not-json", "");
     FAILS(pour_request("\xff\xfe", 2, &no_text, &len, error), POUR_NOT_UTF8, "not-utf8", "/json");
     FAILS(pour_request("{}", 2, &no_text, &len, error), POUR_REFUSED, "missing-field", "");
     FAILS(pour_book_from_json(NULL, 1, &no_book, error), POUR_NULL, "null-pointer", "/json");
     FAILS(pour_book_from_json(book_json, book_len, NULL, error), POUR_NULL, "null-pointer", "/book");
     FAILS(pour_book_from_json(book_json, book_len - 3, &no_book, error), POUR_REFUSED, "not-json", "");
-    FAILS(pour_book_from_json(book_json, SIZE_MAX, &no_book, error), POUR_TOO_LARGE, "too-large", "/json");
+    FAILS(pour_book_from_json(book_json, SIZE_MAX - 1, &no_book, error), POUR_TOO_LARGE, "too-large", "/json");
     FAILS(pour_book_plan(NULL, orders, orders_len, &no_plan, error), POUR_NULL, "null-pointer", "/book");
     FAILS(pour_book_plan(book, NULL, orders_len, &no_plan, error), POUR_NULL, "null-pointer", "/orders_json");
     FAILS(pour_book_plan(book, orders, orders_len, NULL, error), POUR_NULL, "null-pointer", "/plan");
     FAILS(pour_book_plan(book, "[", 1, &no_plan, error), POUR_REFUSED, "not-json", "");
-    FAILS(pour_book_plan(book, orders, SIZE_MAX, &no_plan, error), POUR_TOO_LARGE, "too-large", "/orders_json");
+    FAILS(pour_book_plan(book, orders, SIZE_MAX - 1, &no_plan, error), POUR_TOO_LARGE, "too-large", "/orders_json");
     FAILS(pour_plan_json(NULL, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
     FAILS(pour_plan_json(plan, NULL, &len, error), POUR_NULL, "null-pointer", "/out");
     FAILS(pour_plan_sheet(NULL, &no_text, &len, error), POUR_NULL, "null-pointer", "/plan");
@@ -451,6 +528,9 @@ int main(int argc, char **argv)
     sums();
     columns();
     documents(book, book_len, orders, orders_len);
+    answers_in_one();
+    schemas();
+    up_to_nul(book, orders);
     free(orders);
     free(book);
     return outcome("every_call");

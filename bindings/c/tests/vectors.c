@@ -22,7 +22,7 @@ int main(int argc, char **argv)
     next_request = requests = read_file(argv[1], &len);
     next_answer = answers = read_file(argv[2], &len);
     while ((request = next_line(&next_request)) != NULL) {
-        char *out = NULL;
+        char *out = NULL, *in_one = pour_answer(request);
         pour_error *error = NULL;
         int32_t status = pour_request(request, strlen(request), &out, &len, &error);
         const char *found = status == POUR_OK ? out : pour_error_json(error);
@@ -33,6 +33,8 @@ int main(int argc, char **argv)
                     answer == NULL ? "(no answer)" : answer);
             failures++;
         }
+        CHECK(in_one != NULL && strcmp(in_one, found) == 0);
+        pour_string_free(in_one);
         pour_string_free(out);
         pour_error_free(error);
     }

@@ -129,6 +129,14 @@ void requests(const pourwright::book &book, const pourwright::plan &plan) {
     CHECK(thrown([] { pourwright::plan::from_json("\xff"); }) == POUR_NOT_UTF8);
 }
 
+void answers() {
+    const std::string request = R"({"calculate":"convert","amount":"1 1/4 cup","to":"mL"})";
+    CHECK(pourwright::answer(request) == pourwright::request(request));
+    CHECK(pourwright::answer("{").rfind(R"({"faults":[{"code":"not-json",)", 0) == 0);
+    CHECK(pourwright::schema("orders").find(R"("$schema":)") != std::string::npos);
+    CHECK(thrown([] { pourwright::schema("shop"); }) == POUR_REFUSED);
+}
+
 void vectors(const std::string &requests_path, const std::string &answers_path) {
     std::ifstream requests(requests_path), answers(answers_path);
     std::string request, answer;
@@ -168,6 +176,7 @@ int main(int argc, char **argv) {
     CHECK(thrown([] { pourwright::book("\xff"); }) == POUR_NOT_UTF8);
     budgets(book, orders);
     requests(book, plan);
+    answers();
     vectors(argv[3], argv[4]);
     if (failures != 0) std::cerr << "wrapper: " << failures << " checks failed\n";
     return failures != 0;

@@ -157,6 +157,8 @@ pub fn initializers() -> String {
     let mut text = String::from(
         "\n/* A number that is omitted: -DBL_MAX, which is in no range. */\n\
          #define POUR_OMITTED (-1.7976931348623157e308)\n\
+         /* A length: the text ends at its first NUL. */\n\
+         #define POUR_UP_TO_NUL ((size_t)-1)\n\
          /* A pour_material in which everything is omitted. */\n\
          #define POUR_MATERIAL_INIT \\\n    \
          { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }\n",

@@ -26,8 +26,8 @@ fn list() -> String {
     let mut text = String::from(
         "# Calculations\n\n\
          Every calculation on plain numbers, by the names of all doors: `pour_` before the name in C, camel case in JavaScript, the\n\
-         name itself in Python; the unit of a number is the last part of its name. Optional parameters are in italics. The same as\n\
-         data: `core/schema/calculations.json`. Calculations that take or give documents are requests:\n\
+         name itself in Python, Lua, PHP and Ruby; the unit of a number is the last part of its name. Optional parameters are in\n\
+         italics. The same as data: `core/schema/calculations.json`. Calculations that take or give documents are requests:\n\
          `core/schema/request.json`.\n\n\
          Made by `cargo run -p pourwright-generate`; do not edit.\n\n| calculation | |\n| --- | --- |\n",
     );

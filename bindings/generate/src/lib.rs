@@ -9,10 +9,16 @@ mod c_test;
 mod docs;
 mod ffi_test;
 mod js;
+mod lua;
+mod php;
 mod python;
+mod ruby;
+mod script;
 mod text;
 
 use std::path::{Path, PathBuf};
+
+pub use text::wrap;
 
 /// A file that is made from the table.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -44,5 +50,14 @@ pub fn root() -> &'static Path {
 /// All files, of all doors.
 #[must_use]
 pub fn files() -> Vec<File> {
-    [c::files(), docs::files(), js::files(), python::files()].concat()
+    [
+        c::files(),
+        docs::files(),
+        js::files(),
+        lua::files(),
+        php::files(),
+        python::files(),
+        ruby::files(),
+    ]
+    .concat()
 }

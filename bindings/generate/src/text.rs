@@ -6,7 +6,8 @@ use pourwright::table::{
 };
 
 /// `text` in lines of at most `width` letters, broken at spaces.
-pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
+#[must_use]
+pub fn wrap(text: &str, width: usize) -> Vec<String> {
     let mut lines = vec![String::new()];
     for word in text.split_whitespace() {
         let line = lines.last_mut().expect("there is always a line");

@@ -1,6 +1,7 @@
 // The installed package in Node: documents and errors.
 import assert from 'node:assert/strict'
 import { spawnSync } from 'node:child_process'
+import { createRequire } from 'node:module'
 import { describe, test } from 'node:test'
 
 import init, { Book, Plan, calculate, convert } from 'pourwright'
@@ -11,6 +12,12 @@ test('before it is loaded every call throws not-ready', async () => {
   assert.equal(refused(() => new Book(book)).code, 'not-ready')
   assert.equal(refused(() => Plan.from('{}')).code, 'not-ready')
   await init()
+})
+
+test('the JSON Schemas are in the package', () => {
+  const require = createRequire(import.meta.url)
+  for (const name of ['request', 'answer', 'book', 'orders', 'actuals', 'plan'])
+    assert.deepEqual(require(`pourwright/schema/${name}.json`), JSON.parse(read(`core/schema/${name}.json`)), name)
 })
 
 describe('documents', () => {

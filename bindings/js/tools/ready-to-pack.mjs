@@ -1,5 +1,5 @@
-// Before `npm pack`: the modules must have been built, and the licenses come along.
-import { copyFileSync, existsSync } from 'node:fs'
+// Before `npm pack`: the modules must have been built, and the licenses and the JSON Schemas come along.
+import { copyFileSync, existsSync, mkdirSync } from 'node:fs'
 
 const root = new URL('../', import.meta.url)
 const modules = ['build/pourwright_bg.wasm', 'build/pourwright_scalar_bg.wasm']
@@ -9,4 +9,8 @@ if (!modules.every((module) => existsSync(new URL(module, root)))) {
 }
 for (const license of ['LICENSE-APACHE', 'LICENSE-MIT', 'THIRD-PARTY.md']) {
   copyFileSync(new URL(`../../${license}`, root), new URL(license, root))
+}
+mkdirSync(new URL('schema', root), { recursive: true })
+for (const name of ['request', 'answer', 'book', 'orders', 'actuals', 'plan']) {
+  copyFileSync(new URL(`../../core/schema/${name}.json`, root), new URL(`schema/${name}.json`, root))
 }

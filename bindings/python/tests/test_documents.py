@@ -19,7 +19,7 @@ import pytest
 import pourwright as pw
 from pourwright import documents
 
-from .conftest import DEMO
+from .conftest import DEMO, ROOT
 
 
 def test_three_ways_to_ask() -> None:
@@ -261,6 +261,16 @@ def test_the_answers_of_open_ones_have_types(shop: dict[str, Any], orders: dict[
     assert_type(book.request("formula", formulas=["sky", "body"]), documents.FormulaAnswer)
     assert_type(book.plan(orders).request("record", actuals=ACTUALS), documents.RecordAnswer)
     assert_type(book.request({"calculate": "formula"}, formulas=["sky", "body"]), dict[str, Any])
+
+
+def test_schemas() -> None:
+    assert pw.schema("orders") == json.loads((ROOT / "core/schema/orders.json").read_text("utf-8"))
+    with pytest.raises(pw.PourwrightError) as caught:
+        pw.schema("shop")
+    assert (caught.value.code, caught.value.path) == ("no-such-schema", "/name")
+    assert "request" in caught.value.help
+    with pytest.raises(TypeError, match="name must be of type str"):
+        pw.schema(5)  # type: ignore[arg-type]
 
 
 def test_sheet(demo_book: bytes, demo_orders: bytes) -> None:

@@ -18,7 +18,7 @@ come first.
 from typing import TYPE_CHECKING
 
 from . import _calculations
-from ._book import Book, Plan, answer_text
+from ._book import Book, Plan, answer_text, schema
 from ._calculations import *  # noqa: F403
 from ._convert import Conversion
 from ._document import Document
@@ -49,5 +49,6 @@ __all__ = [
     "__version__",
     "answer_text",
     "calculate",
+    "schema",
 ]
 __all__ += _calculations.__all__

@@ -9,7 +9,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Any, SupportsIndex, final
 
-from ._call import Arguments, checked, handed_out, stopping
+from ._call import Arguments, c_text, checked, handed_out, stopping
 from ._document import Document, named, read, to_json
 from ._native import ffi, lib
 from .documents import Calculate, PlanDocument, PlanItem
@@ -72,6 +72,22 @@ def _answer(
     text = to_json({**known, **named(fields.items())})
     result: dict[str, Any] = json.loads(handed_out(call, *handle, text, len(text)))["result"]
     return result
+
+
+def schema(name: str) -> dict[str, Any]:
+    """The JSON Schema (draft 2020-12) of a document: every field with its meaning, its range and its default.
+
+    >>> schema("orders")["title"]
+    'OrdersDocument'
+
+    Args:
+        name: "request", "answer", "book", "orders", "actuals" or "plan".
+
+    Raises:
+        PourwrightError: There is no such schema; its help has the names.
+    """
+    found: dict[str, Any] = json.loads(handed_out(lib.pour_schema, c_text("name", name)))
+    return found
 
 
 def _reopened(text: bytes) -> Any:
