@@ -81,6 +81,31 @@ pub(crate) unsafe fn document<'a>(
     utf8(name, unsafe { slice::from_raw_parts(pointer.cast(), len) })
 }
 
+/// The text of many documents, one a line, for which there is memory: for the longest of them and `more` bytes at a time.
+///
+/// # Safety
+/// `pointer` is null, or `len` bytes can be read there and stay as they are for `'a`.
+pub(crate) unsafe fn lines_of<'a>(
+    name: &str,
+    pointer: *const c_char,
+    len: usize,
+    more: usize,
+) -> Result<&'a [u8], Failure> {
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    let most = isize::MAX.unsigned_abs();
+    if len > most {
+        return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
+    }
+    // SAFETY: not null, and by the contract of this function so long.
+    let lines: &[u8] = unsafe { slice::from_raw_parts(pointer.cast(), len) };
+    let longest = lines.split(|byte| *byte == b'\n').map(<[u8]>::len).max().unwrap_or(0);
+    let longest = longest.min(pourwright::json::text::LONGEST_DOCUMENT);
+    try_memory(name, longest.saturating_add(more), 0)?;
+    Ok(lines)
+}
+
 fn utf8<'a>(name: &str, bytes: &'a [u8]) -> Result<&'a str, Failure> {
     str::from_utf8(bytes)
         .map_err(|error| Failure::at(name, &ArgumentError::NotUtf8(error.valid_up_to())))
