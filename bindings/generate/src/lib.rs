@@ -10,6 +10,7 @@ mod docs;
 mod ffi_test;
 mod js;
 mod python;
+mod sqlite;
 mod text;
 
 use std::path::{Path, PathBuf};
@@ -44,5 +45,5 @@ pub fn root() -> &'static Path {
 /// All files, of all doors.
 #[must_use]
 pub fn files() -> Vec<File> {
-    [c::files(), docs::files(), js::files(), python::files()].concat()
+    [c::files(), docs::files(), js::files(), python::files(), sqlite::files()].concat()
 }
