@@ -1,5 +1,5 @@
 -- An invented shop's tables, and what the library calculates from them: sqlite3 < shop.sql, with pourwright loaded.
-.mode box
+.headers on
 
 CREATE TABLE molds(mold TEXT, cavities INTEGER, cavity TEXT, sprue TEXT);
 INSERT INTO molds VALUES ('finger-5', 4, '9.5 mL', '6 mL'), ('grub-2', 8, '2.1 mL', '5 mL'), ('worm-7', 2, '0.5 fl oz', NULL);
@@ -31,7 +31,7 @@ FROM doses;
 SELECT number, orders.mold, s.shots, s."cast", round(f.piece_mass_g, 2) AS piece_g, round(f.shot_mass_g, 1) AS shot_g,
        round(s.shots * f.shot_mass_g, 1) AS all_shots_g
 FROM orders JOIN molds USING (mold), bases,
-     pour_shots(pieces, cavities, 0.03, 0.9) AS s,
+     pour_shots(orders.pieces, molds.cavities, 0.03, 0.9) AS s,
      pour_shot_fill AS f
 WHERE f.cavities = molds.cavities AND f.cavity_volume_ml = cavity AND f.cold_density_g_per_ml = density
   AND f.sprue_volume_ml = sprue;
