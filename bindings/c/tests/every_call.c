@@ -267,7 +267,7 @@ static void lines(const pour_book *book)
     CHECK(pour_lines(cup, 0, &out, NULL, NULL, NULL) == POUR_OK && out[0] == 0);
     pour_string_free(out);
     CHECK(pour_book_lines(book, dusk, strlen(dusk), &out, &len, &refused, NULL) == POUR_OK);
-    CHECK(refused == 0 && strlen(out) == len && strncmp(out, "{\"result\":{\"calculate\":\"formula\"", 33) == 0);
+    CHECK(refused == 0 && strlen(out) == len && strncmp(out, "{\"result\":{\"calculate\":\"formula\"", 32) == 0);
     pour_string_free(out);
     CHECK(pour_lines(dusk, strlen(dusk), &out, NULL, &refused, NULL) == POUR_OK && refused == 1);
     pour_string_free(out);
