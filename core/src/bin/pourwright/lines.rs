@@ -75,14 +75,14 @@ fn by_threads(
     start(move || {
         loop {
             let (answer, answered) = sync_channel(1);
-            let is_sent = match input.next() {
-                Ok(Some(lines)) => {
-                    queue.send(Ok(answered)).is_ok() && ask.send((lines, answer)).is_ok()
-                }
-                Ok(None) => false,
-                Err(stop) => queue.send(Err(stop)).is_ok() && false,
+            let (queued, lines) = match input.next() {
+                Ok(Some(lines)) => (Ok(answered), Some(lines)),
+                Ok(None) => break,
+                Err(stop) => (Err(stop), None),
             };
-            if !is_sent {
+            let is_sent = queue.send(queued).is_ok();
+            let Some(lines) = lines.filter(|_| is_sent) else { break };
+            if ask.send((lines, answer)).is_err() {
                 break;
             }
         }
@@ -283,7 +283,7 @@ impl Progress {
 
 /// A time to read: `41 s`, `3 min 20 s`, `2 h 5 min`.
 fn time(time: Duration) -> String {
-    let seconds = time.as_secs_f64().round() as u64;
+    let seconds = (time.as_millis() + 500) / 1000;
     match (seconds / 3600, seconds / 60 % 60, seconds % 60) {
         (0, 0, seconds) => format!("{seconds} s"),
         (0, minutes, seconds) => format!("{minutes} min {seconds} s"),
