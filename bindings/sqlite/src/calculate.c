@@ -118,7 +118,7 @@ static int element(struct json *from, const struct parameter *parameter, size_t 
             continue;
         }
         text = column->amount_unit ? json_string(from) : NULL;
-        path = is_row ? sqlite3_mprintf("%s/%d/%s", parameter->name, (int)row, column->name)
+        path = is_row ? sqlite3_mprintf("%s/%d/%d", parameter->name, (int)row, place)
                       : sqlite3_mprintf("%s/%d", parameter->name, (int)row);
         if (text && path)
             is_right &= amount(text, column->amount_unit, measures, &to[place], message, path);
@@ -164,6 +164,8 @@ static void list(sqlite3_value *value, const struct parameter *parameter, int32_
     is_over = json_take(&from, ']');
     /* An array of nothing is not a null pointer, which omits the parameter. */
     to->list = sqlite3_malloc64(columns * sizeof(double));
+    if (!to->list)
+        is_over = 0;
     while (!is_over && to->list) {
         int found;
 
@@ -324,7 +326,8 @@ static int32_t measures_of(const struct calculation *calculation, int count, sql
         const struct parameter *parameter = &calculation->parameters[place];
         const char *text;
 
-        if (parameter->kind != WORD || strcmp(parameter->name, "measures") != 0 || !given[place])
+        if (parameter->kind != WORD || strcmp(parameter->name, "measures") != 0 || !given[place] ||
+            sqlite3_value_type(given[place]) != SQLITE_TEXT)
             continue;
         text = (const char *)sqlite3_value_text(given[place]);
         for (int32_t word = 0; text && parameter->words[word]; word++)

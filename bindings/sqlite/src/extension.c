@@ -261,6 +261,6 @@ int sqlite3_pourwright_init(sqlite3 *database, char **message, const sqlite3_api
     if (status == SQLITE_OK)
         status = register_tables(database, shop);
     shop_leave(shop);
-    /* Functions of a statement may outlive the connection that loaded them. */
+    /* The library's runtime is in it, which is not made to be unloaded. */
     return status == SQLITE_OK ? SQLITE_OK_LOAD_PERMANENTLY : status;
 }

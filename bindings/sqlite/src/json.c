@@ -24,8 +24,13 @@ static locale_t plain;
 
 int json_begin(void)
 {
+    sqlite3_mutex *mutex = sqlite3_mutex_alloc(SQLITE_MUTEX_STATIC_APP1);
+
+    /* Two connections may load the extension at once. */
+    sqlite3_mutex_enter(mutex);
     if (!plain)
         plain = newlocale(LC_ALL_MASK, "C", (locale_t)0);
+    sqlite3_mutex_leave(mutex);
     return plain != (locale_t)0;
 }
 

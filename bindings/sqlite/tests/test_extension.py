@@ -363,7 +363,7 @@ class Errors(unittest.TestCase):
             message = refusal("density_of_parts", wrong)
             self.assertTrue(message.startswith("pour_density_of_parts: parts"), f"{wrong!r}: {message}")
         self.assertIn("arrays of part_mass_g, part_density_g_per_ml", refusal("density_of_parts", "[1]"))
-        self.assertIn("parts/1/part_density_g_per_ml: ", refusal("density_of_parts", '[[1, 1], [1, "6 oz"]]'))
+        self.assertIn("parts/1/1: `6 oz` can be read", refusal("density_of_parts", '[[1, 1], [1, "6 oz"]]'))
         self.assertIn("parts/1/1: ", refusal("density_of_parts", "[[1, 1], [1, 1030]]"))
         self.assertIn("weights_g/1: ", refusal("cavity_of_weights", '[9.5, "9.5 mL"]', 0.01, 1.05))
         escaped = '[["\\u0031\\u00a0g", 2], ["1\\tg", 2]]'
