@@ -127,6 +127,31 @@ inline std::string answer(const std::string &json) {
 /// The JSON Schema with this name, "request" or another. Throws `error` with the names for one that there is not.
 inline std::string schema(const std::string &name) { return detail::text(pour_schema, name.c_str()); }
 
+/// Answers of many requests.
+struct answered_lines {
+    std::string text;    ///< One answer a line, in the order of the requests.
+    std::size_t refused; ///< The number of lines that were answered by faults.
+};
+
+namespace detail {
+
+/// The answers that a function returns through three pointers.
+template <typename... Parameters, typename... Arguments>
+answered_lines lines(std::int32_t (*function)(Parameters...), Arguments... arguments) {
+    char *out = nullptr;
+    std::size_t length = 0, refused = 0;
+    call(function, arguments..., &out, &length, &refused);
+    const std::unique_ptr<char, free_string> owner(out);
+    return {std::string(out, length), refused};
+}
+
+} // namespace detail
+
+/// Answers many requests, one a line (JSON Lines). A line that is not a request has its faults in its place.
+inline answered_lines request_lines(std::string_view lines) {
+    return detail::lines(pour_lines, lines.data(), lines.size());
+}
+
 /// A conversion from one unit to another, prepared once for many numbers.
 class conversion {
 public:
@@ -234,6 +259,11 @@ public:
     /// Answers a request, which leaves `book` out. Throws `error` with all faults of the request.
     std::string request(std::string_view json) const {
         return detail::text(pour_book_request, raw(), json.data(), json.size());
+    }
+
+    /// Answers many requests, one a line, which leave `book` out: as `request_lines`.
+    answered_lines request_lines(std::string_view lines) const {
+        return detail::lines(pour_book_lines, raw(), lines.data(), lines.size());
     }
 
     const pour_book *raw() const noexcept { return handle_.get(); }

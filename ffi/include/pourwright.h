@@ -3774,6 +3774,19 @@ int32_t pour_schema(const char *name,
                     size_t *out_len,
                     struct pour_error **error);
 
+// Answers many requests, one a line: JSON Lines.
+//
+// `out` receives one answer a line, in the order of the requests: UTF-8, ended by a NUL that `out_len` (which may be
+// null) does not count; the host frees it by `pour_string_free`. A line that is not a request has its faults in its
+// place, `{"faults":[...]}`, and the call is `POUR_OK`; `refused` (which may be null) receives the number of such lines.
+// A newline at the end of the text begins no line. The text may have any length, a line that of a document.
+int32_t pour_lines(const char *lines,
+                   size_t len,
+                   char **out,
+                   size_t *out_len,
+                   size_t *refused,
+                   struct pour_error **error);
+
 // Frees a text that a call of this library gave out. Null is let pass.
 void pour_string_free(char *text);
 
@@ -3795,6 +3808,15 @@ int32_t pour_book_request(const struct pour_book *book,
                           char **out,
                           size_t *out_len,
                           struct pour_error **error);
+
+// Answers many requests with the book, one a line: as `pour_lines`, for requests that leave `book` out.
+int32_t pour_book_lines(const struct pour_book *book,
+                        const char *lines,
+                        size_t len,
+                        char **out,
+                        size_t *out_len,
+                        size_t *refused,
+                        struct pour_error **error);
 
 // Plans a day: the JSON text of its order list, `orders_len` bytes.
 //

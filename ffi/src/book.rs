@@ -9,12 +9,12 @@ use pourwright::mix::Materials;
 use pourwright::plan::budget::Budget;
 
 use crate::call::given_count;
-use crate::document::{answer_to, hand_out, to_json};
+use crate::document::{answer_to, hand_out, hand_out_lines, to_json};
 use crate::error::Error;
 use crate::failure::Failure;
 use crate::float::HostState;
 use crate::guard::{guard, guard_or};
-use crate::memory::{document, given, try_memory};
+use crate::memory::{document, given, lines_of, try_memory};
 
 /// A shop's book, ready for planning.
 ///
@@ -93,6 +93,29 @@ pub unsafe extern "C" fn pour_book_request(
         let json = unsafe { document("json", json, len)? };
         try_memory("json", bytes.saturating_add(json.len()), 0)?;
         hand_out(&answer_to(json, book.into())?, out, out_len.as_deref_mut());
+        Ok(())
+    })
+}
+
+/// Answers many requests with the book, one a line: as `pour_lines`, for requests that leave `book` out.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_book_lines(
+    book: Option<&Book>,
+    lines: *const c_char,
+    len: usize,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    refused: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len, mut refused) = (out, out_len, refused);
+    guard(error, &mut || {
+        let Book { book, bytes, .. } = given("book", book)?;
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let lines = unsafe { lines_of("lines", lines, len, *bytes)? };
+        let answered = book.answer_lines(lines);
+        hand_out_lines(&answered, out, out_len.as_deref_mut(), refused.as_deref_mut());
         Ok(())
     })
 }

@@ -4,12 +4,12 @@ use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 
 use pourwright::json::text;
-use pourwright::request::{self, Answer, Open};
+use pourwright::request::{self, Answer, AnsweredLines, Open, answer_lines};
 
 use crate::error::{Error, c_text};
 use crate::failure::{ArgumentError, Failure};
 use crate::guard::{guard, guard_or, guard_text};
-use crate::memory::{UP_TO_NUL, document, given, text as ended_text, try_memory};
+use crate::memory::{UP_TO_NUL, document, given, lines_of, text as ended_text, try_memory};
 use crate::schema;
 
 /// Maximum memory, in bytes, that a call takes for each byte of the document that it is given.
@@ -101,6 +101,45 @@ pub unsafe extern "C" fn pour_schema(
         hand_out(&schema::text(name)?, out, out_len.as_deref_mut());
         Ok(())
     })
+}
+
+/// Answers many requests, one a line: JSON Lines.
+///
+/// `out` receives one answer a line, in the order of the requests: UTF-8, ended by a NUL that `out_len` (which may be
+/// null) does not count; the host frees it by `pour_string_free`. A line that is not a request has its faults in its
+/// place, `{"faults":[...]}`, and the call is `POUR_OK`; `refused` (which may be null) receives the number of such lines.
+/// A newline at the end of the text begins no line. The text may have any length, a line that of a document.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_lines(
+    lines: *const c_char,
+    len: usize,
+    out: Option<&mut MaybeUninit<*mut c_char>>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    refused: Option<&mut MaybeUninit<usize>>,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    let (mut out, mut out_len, mut refused) = (out, out_len, refused);
+    guard(error, &mut || {
+        let out = given("out", out.as_deref_mut())?;
+        // SAFETY: the header asks for `len` bytes, or null.
+        let lines = unsafe { lines_of("lines", lines, len, 0)? };
+        let answered = answer_lines(lines, Open::default());
+        hand_out_lines(&answered, out, out_len.as_deref_mut(), refused.as_deref_mut());
+        Ok(())
+    })
+}
+
+/// Gives the answers of many requests to the host.
+pub(crate) fn hand_out_lines(
+    answered: &AnsweredLines,
+    out: &mut MaybeUninit<*mut c_char>,
+    out_len: Option<&mut MaybeUninit<usize>>,
+    refused: Option<&mut MaybeUninit<usize>>,
+) {
+    hand_out(&answered.text, out, out_len);
+    if let Some(refused) = refused {
+        refused.write(answered.refused);
+    }
 }
 
 /// Frees a text that a call of this library gave out. Null is let pass.

@@ -63,6 +63,18 @@ pub(crate) unsafe fn text<'a>(name: &str, pointer: *const c_char) -> Result<&'a 
 /// The length that stands for "up to the NUL": `POUR_UP_TO_NUL` of the header.
 pub(crate) const UP_TO_NUL: usize = usize::MAX;
 
+/// The length `len`, or that up to the NUL.
+///
+/// # Safety
+/// Where `len` is `UP_TO_NUL`, what `pointer` points to can be read up to a NUL.
+unsafe fn length(pointer: *const c_char, len: usize) -> usize {
+    match len {
+        // SAFETY: by the contract of this function it ends.
+        UP_TO_NUL => unsafe { CStr::from_ptr(pointer) }.count_bytes(),
+        len => len,
+    }
+}
+
 /// The document of `len` bytes or up to its NUL, for which there is memory.
 ///
 /// # Safety
@@ -75,11 +87,8 @@ pub(crate) unsafe fn document<'a>(
     if pointer.is_null() {
         return Err(Failure::at(name, &ArgumentError::Null));
     }
-    let len = match len {
-        // SAFETY: not null, and by the contract of this function it ends.
-        UP_TO_NUL => unsafe { CStr::from_ptr(pointer) }.count_bytes(),
-        len => len,
-    };
+    // SAFETY: not null, and what this function asks for is what that one does.
+    let len = unsafe { length(pointer, len) };
     let most = pourwright::json::text::LONGEST_DOCUMENT;
     if len > most {
         return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
@@ -87,6 +96,33 @@ pub(crate) unsafe fn document<'a>(
     try_memory(name, len, 0)?;
     // SAFETY: not null, and by the contract of this function so long.
     utf8(name, unsafe { slice::from_raw_parts(pointer.cast(), len) })
+}
+
+/// The text of many documents, one a line, for which there is memory: for the longest of them and `more` bytes at a time.
+///
+/// # Safety
+/// `pointer` is null, or `len` bytes can be read there, or all up to a NUL, and stay as they are for `'a`.
+pub(crate) unsafe fn lines_of<'a>(
+    name: &str,
+    pointer: *const c_char,
+    len: usize,
+    more: usize,
+) -> Result<&'a [u8], Failure> {
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    // SAFETY: not null, and what this function asks for is what that one does.
+    let len = unsafe { length(pointer, len) };
+    let most = isize::MAX.unsigned_abs();
+    if len > most {
+        return Err(Failure::at(name, &ArgumentError::TooLarge { most }));
+    }
+    // SAFETY: not null, and by the contract of this function so long.
+    let lines: &[u8] = unsafe { slice::from_raw_parts(pointer.cast(), len) };
+    let longest = lines.split(|byte| *byte == b'\n').map(<[u8]>::len).max().unwrap_or(0);
+    let longest = longest.min(pourwright::json::text::LONGEST_DOCUMENT);
+    try_memory(name, longest.saturating_add(more), 0)?;
+    Ok(lines)
 }
 
 fn utf8<'a>(name: &str, bytes: &'a [u8]) -> Result<&'a str, Failure> {

@@ -250,6 +250,41 @@ static void mixes(const pour_book *book)
 }
 
 /* A book and a plan that are open answer requests that leave them out; a plan that was stored is opened again. */
+/* Two lines with an answer, one without; and the same of an open book. */
+static void lines(const pour_book *book)
+{
+    const char *cup = "{\"calculate\":\"convert\",\"amount\":\"1 cup\",\"to\":\"tbsp\"}\n\xff\n"
+                      "{\"calculate\":\"convert\",\"amount\":\"1 cup\",\"to\":\"tsp\"}";
+    const char *dusk = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\"]}\n";
+    size_t cup_len = strlen(cup), len = 7777, refused = 7777;
+    char *out = NULL, *no_text = NULL;
+
+    CHECK(pour_lines(cup, cup_len, &out, &len, &refused, NULL) == POUR_OK);
+    CHECK(refused == 1 && strlen(out) == len && out[len - 1] == '\n');
+    CHECK(strncmp(out, "{\"result\":{\"calculate\":\"convert\",\"amount\":\"16 tbsp\"", 51) == 0);
+    CHECK(strstr(out, "\n{\"faults\":[{\"code\":\"not-utf8\"") != NULL && strstr(out, "48 tsp") != NULL);
+    pour_string_free(out);
+    CHECK(pour_lines(cup, 0, &out, NULL, NULL, NULL) == POUR_OK && out[0] == 0);
+    pour_string_free(out);
+    CHECK(pour_book_lines(book, dusk, strlen(dusk), &out, &len, &refused, NULL) == POUR_OK);
+    CHECK(refused == 0 && strlen(out) == len && strncmp(out, "{\"result\":{\"calculate\":\"formula\"", 32) == 0);
+    pour_string_free(out);
+    CHECK(pour_lines(dusk, strlen(dusk), &out, NULL, &refused, NULL) == POUR_OK && refused == 1);
+    pour_string_free(out);
+    CHECK(pour_book_lines(book, dusk, strlen(dusk), &out, NULL, NULL, NULL) == POUR_OK);
+    pour_string_free(out);
+
+    len = refused = 7777;
+    FAILS(pour_lines(NULL, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/lines");
+    FAILS(pour_lines(cup, cup_len, NULL, &len, &refused, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_lines(cup, SIZE_MAX, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large", "/lines");
+    FAILS(pour_book_lines(NULL, dusk, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/book");
+    FAILS(pour_book_lines(book, NULL, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/lines");
+    FAILS(pour_book_lines(book, dusk, 1, NULL, &len, &refused, error), POUR_NULL, "null-pointer", "/out");
+    FAILS(pour_book_lines(book, dusk, SIZE_MAX, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large", "/lines");
+    CHECK(no_text == NULL && len == 7777 && refused == 7777);
+}
+
 static void open_ones(const pour_book *book, const pour_plan *plan)
 {
     const char *formula = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\",\"plain\"],\"base_amount\":\"1 cup\"}";
@@ -470,6 +505,7 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     CHECK(pour_book_plan(book, orders, orders_len, &plan, NULL) == POUR_OK);
     mixes(book);
     open_ones(book, plan);
+    lines(book);
     budgets(book, orders, orders_len);
 
     len = 7777;

@@ -120,6 +120,9 @@ void requests(const pourwright::book &book, const pourwright::plan &plan) {
     const std::string record = R"({"calculate":"record","actuals":{"format":"pourwright/1.0","pots":{}}})";
     CHECK(book.request(formula).rfind(R"({"result":{"calculate":"formula",)", 0) == 0);
     CHECK(plan.request(formula) == book.request(formula));
+    const auto lines = book.request_lines(std::string(formula) + "\nnot JSON\n");
+    CHECK(lines.refused == 1 && lines.text.rfind(book.request(formula) + "\n{\"faults\"", 0) == 0);
+    CHECK(pourwright::request_lines(formula).refused == 1 && pourwright::request_lines("").text.empty());
     const pourwright::plan again = pourwright::plan::from_json(plan.json());
     CHECK(again.json() == plan.json() && again.sheet() == plan.sheet() && again.notes() == plan.notes());
     CHECK(again.request(record) == plan.request(record));

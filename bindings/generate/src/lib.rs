@@ -14,6 +14,7 @@ mod php;
 mod python;
 mod ruby;
 mod script;
+mod sqlite;
 mod text;
 
 use std::path::{Path, PathBuf};
@@ -58,6 +59,7 @@ pub fn files() -> Vec<File> {
         php::files(),
         python::files(),
         ruby::files(),
+        sqlite::files(),
     ]
     .concat()
 }

@@ -144,6 +144,12 @@ def test_an_open_book_answers(shop: dict[str, Any]) -> None:
     assert book.request({"calculate": "formula"}, **asked, overlap=None) == expected
     assert json.loads(book.answer_text(json.dumps({"calculate": "formula", **asked}))) == {"result": expected}
     assert book.request("convert", amount="1 cup", to="mL")["value"] == 236.5882365
+    line = json.dumps({"calculate": "formula", **asked})
+    first, second, third = book.answer_lines(f"{line}\n[\n{line}").splitlines()
+    assert first == third == book.answer_text(line)
+    assert json.loads(second)["faults"][0]["code"] == "not-json"
+    with pytest.raises(TypeError, match="one request a line, not list"):
+        book.answer_lines([line])  # type: ignore[arg-type]
     misuses: list[tuple[dict[str, Any], str, str]] = [
         ({"calculate": "formula", **asked, "book": shop}, "open-and-given", "/book"),
         ({"calculate": "record", "actuals": ACTUALS}, "missing-field", ""),
@@ -157,7 +163,11 @@ def test_an_open_book_answers(shop: dict[str, Any]) -> None:
     with pytest.raises(TypeError, match="not list"):
         book.request([])  # type: ignore[call-overload]
     book.close()
-    for ask in (lambda: book.request("formula", **asked), lambda: book.answer_text("{}")):
+    for ask in (
+        lambda: book.request("formula", **asked),
+        lambda: book.answer_text("{}"),
+        lambda: book.answer_lines("{}"),
+    ):
         with pytest.raises(ValueError, match="The book is closed"):
             ask()
 

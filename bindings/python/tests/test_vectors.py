@@ -53,6 +53,12 @@ def _as_python(text: str) -> dict[str, Any] | None:
 PYTHON = [(request, answer) for text, answer in VECTORS if (request := _as_python(text)) is not None]
 
 
+def test_answer_lines() -> None:
+    requests, answers = ("".join(f"{text}\n" for text in texts) for texts in zip(*VECTORS))
+    assert pw.answer_lines(requests) == answers
+    assert pw.answer_lines(requests.encode()[:-1]) == answers
+
+
 def test_most_vectors_can_be_python_values() -> None:
     assert len(PYTHON) > 0.9 * len(VECTORS)
 

@@ -31,12 +31,7 @@ const LONGEST_KEY: usize = 400;
 /// object.
 pub fn parse(text: &str) -> Result<Value, Faults> {
     if text.len() > LONGEST_DOCUMENT {
-        return Err(Faults::from(Fault {
-            code: code!("document-too-long").into(),
-            path: String::new(),
-            message: format!("The document is {} bytes long.", text.len()),
-            help: format!("Split it: up to {LONGEST_DOCUMENT} bytes are read."),
-        }));
+        return Err(too_long(text.len()).into());
     }
     // Some editors put a byte order mark before the text; RFC 8259 lets a reader pass over it.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
@@ -49,6 +44,16 @@ pub fn parse(text: &str) -> Result<Value, Faults> {
     match Faults::from_vec(duplicates.into_inner()) {
         Some(faults) => Err(faults),
         None => Ok(value),
+    }
+}
+
+/// The fault of a document of so many bytes, for a reader that did not keep them.
+pub(crate) fn too_long(bytes: usize) -> Fault {
+    Fault {
+        code: code!("document-too-long").into(),
+        path: String::new(),
+        message: format!("The document is {bytes} bytes long."),
+        help: format!("Split it: up to {LONGEST_DOCUMENT} bytes are read."),
     }
 }
 

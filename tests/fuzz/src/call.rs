@@ -130,6 +130,23 @@ pub(crate) fn ask_book(book: Option<&Book>, text: &[u8]) -> Result<String, Box<E
     answer.map(taken)
 }
 
+/// The answers to lines, of an open book if one is given, and the number of those that are faults.
+pub(crate) fn ask_lines(book: Option<&Book>, lines: &[u8]) -> Result<(String, usize), Box<Error>> {
+    let mut refused = MaybeUninit::uninit();
+    let (start, len) = (lines.as_ptr().cast(), lines.len());
+    // SAFETY: the text is as long as said.
+    let answers = ask(|out, error| unsafe {
+        match book {
+            None => pour_lines(start, len, Some(out), None, Some(&mut refused), Some(error)),
+            book => {
+                pour_book_lines(book, start, len, Some(out), None, Some(&mut refused), Some(error))
+            }
+        }
+    })?;
+    // SAFETY: written on success.
+    Ok((taken(answers), unsafe { refused.assume_init() }))
+}
+
 /// The answer to a request of an open plan.
 pub(crate) fn ask_plan(plan: Option<&Plan>, text: &[u8]) -> Result<String, Box<Error>> {
     // SAFETY: the text is as long as said.

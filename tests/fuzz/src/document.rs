@@ -7,7 +7,8 @@ use pourwright_ffi::*;
 use serde_json::{Value, json};
 
 use super::call::{
-    BOOK, ORDERS, RECORD, ask, ask_book, ask_plan, error_json, load, plan, read_plan, reopen, taken,
+    BOOK, ORDERS, RECORD, ask, ask_book, ask_lines, ask_plan, error_json, load, plan, read_plan,
+    reopen, taken,
 };
 use super::chance::Chance;
 use super::{Seen, see_codes, tree};
@@ -25,6 +26,7 @@ pub fn check(case: &Value) -> Result<Seen, String> {
     let mut seen = Seen::new();
     see("request", as_request(&text), &mut seen);
     see("request-of-book", ask_book(Some(demo()), &text), &mut seen);
+    as_lines(&text);
     see("book", as_book(&text), &mut seen);
     see("orders", as_orders(&text), &mut seen);
     see("plan", as_plan(&text), &mut seen);
@@ -104,6 +106,15 @@ fn as_request(text: &[u8]) -> Result<String, Box<Error>> {
         Err(error) => assert_eq!(Ok(error_json(error)), wanted),
     }
     found
+}
+
+/// As lines of requests: each has one answer in its place, and is never an error of the call.
+fn as_lines(text: &[u8]) {
+    let (answers, refused) = ask_lines(None, text).map_err(|error| error_json(&error)).unwrap();
+    let answers: Vec<Value> =
+        answers.lines().map(|answer| serde_json::from_str(answer).unwrap()).collect();
+    assert_eq!(answers.iter().filter(|answer| answer.get("faults").is_some()).count(), refused);
+    assert_eq!(answers.len(), text.split_inclusive(|byte| *byte == b'\n').count());
 }
 
 fn as_book(text: &[u8]) -> Result<String, Box<Error>> {

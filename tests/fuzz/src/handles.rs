@@ -8,8 +8,8 @@ use serde_json::{Value, json};
 
 use super::Seen;
 use super::call::{
-    BOOK, FORMULA, ORDERS, RECORD, ask, ask_book, ask_plan, load, plan, plan_within, read_plan,
-    reopen,
+    BOOK, FORMULA, ORDERS, RECORD, ask, ask_book, ask_lines, ask_plan, load, plan, plan_within,
+    read_plan, reopen,
 };
 use super::chance::{Chance, of_number, to_number};
 
@@ -293,6 +293,7 @@ impl Bench {
                 let book = self.books[given.place()].as_deref();
                 let answer = ask_book(book, FORMULA.as_bytes())?;
                 assert!(answer.starts_with("{\"result\":"), "{answer}");
+                assert_eq!(ask_lines(book, FORMULA.as_bytes())?, (answer + "\n", 0));
             }
             "ask-plan" => {
                 let answer = ask_plan(self.plans[given.place()].as_deref(), RECORD.as_bytes())?;

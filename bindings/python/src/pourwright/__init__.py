@@ -18,7 +18,7 @@ come first.
 from typing import TYPE_CHECKING
 
 from . import _calculations
-from ._book import Book, Plan, answer_text, schema
+from ._book import Book, Plan, answer_lines, answer_text, schema
 from ._calculations import *  # noqa: F403
 from ._convert import Conversion
 from ._document import Document
@@ -47,6 +47,7 @@ __all__ = [
     "PourwrightError",
     "PourwrightTypeError",
     "__version__",
+    "answer_lines",
     "answer_text",
     "calculate",
     "schema",

@@ -37,6 +37,33 @@ def _answer_text(request: str | bytes | bytearray | memoryview, call: Callable[.
     return decoded
 
 
+def answer_lines(lines: str | bytes | bytearray | memoryview) -> str:
+    r"""Answers many requests, one a line (JSON Lines): one answer a line, in the order of the requests.
+
+    A line that is not a request does not raise; its faults are in its place.
+
+    >>> answer_lines('{"calculate":"convert","amount":"1 cup","to":"tbsp"}\n[').splitlines()[0]
+    '{"result":{"calculate":"convert","amount":"16 tbsp","value":16.0,"unit":"tbsp"}}'
+
+    Raises:
+        TypeError: The lines are not a text.
+        PourwrightError: There is no memory for a line as long as the longest.
+    """
+    return _answer_lines(lines, lib.pour_lines)
+
+
+def _answer_lines(lines: str | bytes | bytearray | memoryview, call: Callable[..., int], *handle: Any) -> str:
+    """Answers lines, of the book of a `handle` if there is one."""
+    if not isinstance(lines, (str, bytes, bytearray, memoryview)):
+        raise TypeError(f"lines must be a text, one request a line, not {type(lines).__name__}.")
+    text = to_json(lines)
+    out, length = ffi.new("char **"), ffi.new("size_t *")
+    checked(call, *handle, text, len(text), out, length, ffi.NULL)
+    answers = ffi.gc(out[0], lib.pour_string_free)
+    decoded: str = ffi.buffer(answers, length[0])[:].decode("utf-8")
+    return decoded
+
+
 def calculate(request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]:
     """Does one calculation.
 
@@ -318,6 +345,10 @@ class Book:
     def answer_text(self, request: str | bytes | bytearray | memoryview) -> str:
         """The same as JSON text for a request as JSON text; see :func:`answer_text`."""
         return _answer_text(request, lib.pour_book_request, self._open())
+
+    def answer_lines(self, lines: str | bytes | bytearray | memoryview) -> str:
+        """Answers many requests, one a line, which leave ``book`` out; see :func:`answer_lines`."""
+        return _answer_lines(lines, lib.pour_book_lines, self._open())
 
     def sheet(self, orders: Document) -> str:
         """The bench sheet of a day: text of 80 columns; arguments and errors are those of :meth:`plan`."""

@@ -161,10 +161,15 @@ pub(crate) struct Learn {
 
 #[derive(Debug, Args)]
 #[command(after_help = "\
-A line with faults is answered by its faults, in its place. The exit code is 1 if there was one.
+Answers come in the order of the lines, each as soon as it can. A line with faults, or that is not JSON, is answered by its
+faults, in its place; the exit code is then 1. Memory does not grow with the number of lines.
+
+Where standard error is a terminal and standard output is not, it shows the number of answers, the rate and, of a file, the
+time left.
 
 Examples:
   pourwright lines requests.jsonl > answers.jsonl
+  pourwright lines requests.jsonl --jobs 4 > answers.jsonl
   make-requests | pourwright lines --book book.json")]
 pub(crate) struct Lines {
     /// Requests, one a line.
@@ -176,6 +181,12 @@ pub(crate) struct Lines {
     /// Ask with this plan open, as `plan --json` or `go-on --json` printed it.
     #[arg(long, value_name = "FILE", conflicts_with = "book")]
     pub(crate) plan: Option<PathBuf>,
+    /// Answer by this number of threads, up to 1024.
+    #[arg(long, value_name = "N", default_value = "1", value_parser = clap::value_parser!(u16).range(1..=1024))]
+    pub(crate) jobs: u16,
+    /// Show no progress.
+    #[arg(long)]
+    pub(crate) quiet: bool,
 }
 
 #[derive(Debug, Args)]
