@@ -1541,6 +1541,12 @@ int32_t pour_schema(const char *name,
                     char **out,
                     size_t *out_len,
                     struct pour_error **error);
+int32_t pour_lines(const char *lines,
+                   size_t len,
+                   char **out,
+                   size_t *out_len,
+                   size_t *refused,
+                   struct pour_error **error);
 void pour_string_free(char *text);
 int32_t pour_book_from_json(const char *json,
                             size_t len,
@@ -1553,6 +1559,13 @@ int32_t pour_book_request(const struct pour_book *book,
                           char **out,
                           size_t *out_len,
                           struct pour_error **error);
+int32_t pour_book_lines(const struct pour_book *book,
+                        const char *lines,
+                        size_t len,
+                        char **out,
+                        size_t *out_len,
+                        size_t *refused,
+                        struct pour_error **error);
 int32_t pour_book_plan(const struct pour_book *book,
                        const char *orders_json,
                        size_t orders_len,
