@@ -45,6 +45,7 @@ mod learn;
 mod leftovers;
 mod measure;
 mod mix;
+mod next_burst;
 mod open;
 mod plan;
 mod record;
@@ -91,6 +92,7 @@ pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse, LearnShee
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
+pub use next_burst::{AtReading, NextBurstRequest, NextBurstResponse};
 pub use open::Open;
 pub use plan::{BudgetEntry, PlanRequest};
 pub use record::{RecordDocument, RecordRequest};
@@ -302,6 +304,8 @@ calculations! {
         Record = "record": RecordRequest => RecordDocument;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.
         GoOn = "go-on": GoOnRequest => GoneOn;
+        /// The next burst of a heat of the plan, for what the thermometer shows.
+        NextBurst = "next-burst": NextBurstRequest => NextBurstResponse;
         /// A color found by eye: the formula that a trial's log comes to.
         Trial = "trial": TrialRequest => TrialResponse;
         /// Bench troubles and what helps, calculated where it can be.

@@ -42,8 +42,8 @@ function groups(list, keysOf) {
   return found
 }
 
-/** The view; `steps` are the plan's. */
-export function bench(plan, steps) {
+/** The view; `steps` are the plan's, `changes` how the day went on. */
+export function bench(plan, steps, changes) {
   const now = next(steps)
   const of = partsOf(plan, steps)
   const { shown, keys } = part('pots', plan.pots, POTS, 'Pots')
@@ -54,7 +54,7 @@ export function bench(plan, steps) {
       </p>
       ${orderOfWork(plan, of, now)}
       <div class="pots">
-        ${ofBefore()} ${questions(plan)} ${keys}
+        ${ofBefore()} ${wentOn(changes)} ${questions(plan)} ${keys}
         ${repeat(
           shown,
           (pot) => pot.pot,
@@ -120,6 +120,17 @@ function orderOfWork(plan, { shotsOf }, now) {
       <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
     </div>
   </nav>`
+}
+
+/** How the day went on after the last change. */
+function wentOn(changes) {
+  if (!changes.length) return nothing
+  return html`<section class="went-on" aria-label="The day goes on">
+    <h2>The day goes on</h2>
+    <ul>
+      ${changes.map((words) => html`<li>${words}</li>`)}
+    </ul>
+  </section>`
 }
 
 /** Numbers that look wrong: to check before pouring. */
