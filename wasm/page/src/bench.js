@@ -186,7 +186,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
       ></progress>
     </header>
     ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
-    ${pot.there ? inIt(pot.there) : nothing}
+    ${pot.there ? inIt(pot.there, own) : nothing}
     ${repeat(
       own,
       (step) => step.items[0].id,
@@ -196,10 +196,12 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
   </section>`
 }
 
-/** What is in a pot that was there when the plan was made. */
-function inIt({ mass, fills, hot, degassed }) {
+/** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
+function inIt({ mass, fills, hot, degassed }, steps) {
+  const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
   return html`<p class="step say">
-    In it already: ${short(mass)}, cold ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
+    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
+    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
   </p>`
 }
 

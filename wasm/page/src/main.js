@@ -194,7 +194,7 @@ function foot(shown, plan, steps, stale, status) {
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
-        ? html`<div class="next">
+        ? html`<div class="next ${now && isByReading(now.step) ? 'by-reading' : ''}">
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`

@@ -28,6 +28,9 @@ const NONE = { plan: null, base: null, gone: null, bookFaults: [], ordersFaults:
  */
 let day = { book: null, orders: null, work: null, done: null, status: 'done', ...NONE }
 
+/** The last plan of a day that is not begun, with what it was made from: it is still shown while the documents have faults. */
+export let earlier = { plan: null, book: null, orders: null }
+
 /** Whether the next planning is the first of this visit. */
 let first = true
 
@@ -143,6 +146,7 @@ function finish(result, took_ms) {
   note(false)
   if (!isLargeBySize(day)) slow = took_ms > SLOW
   day = { ...day, ...NONE, base: day.base, ...result, status: 'done' }
+  if (day.plan && !day.work) earlier = { plan: day.plan, book: day.book, orders: day.orders }
 }
 
 let worker = null
@@ -200,7 +204,12 @@ function piecesOfLine(line) {
 
 const piecesOf = (orders) => listOf(orders?.lines).reduce((sum, line) => sum + piecesOfLine(line), 0)
 
-const isLarge = (book, orders, pieces) => slow || isLargeBySize({ book, orders, pieces })
+/** Whether a day is planned in a worker; one that goes on is as large as the day that was begun. */
+function isLarge(book, orders, pieces) {
+  const begun = state.work?.of.orders
+  const isLargeBegun = begun && isLargeBySize({ book, orders: begun, pieces: piecesOf(begun) })
+  return slow || isLargeBegun || isLargeBySize({ book, orders, pieces })
+}
 
 function isLargeBySize({ book, orders, pieces }) {
   const entries = ['formulas', 'materials', 'products', 'molds'].map((part) => Object.keys(book?.[part] ?? {}).length)

@@ -1,7 +1,7 @@
 // The day that is begun: the plan that is worked by, what is done of it, and how it goes on when something changes. A pot that
 // is begun is never planned again from nothing: the library is told what is done, and says what is left to do.
 import { askPlan, goOn } from './core.js'
-import { adopt, isChanged, planned } from './planning.js'
+import { adopt, earlier, isChanged, planned } from './planning.js'
 import { change, state } from './state.js'
 
 /** Changes of the day that can be taken back. */
@@ -37,19 +37,20 @@ export function nowRequest() {
 /** Whether the plan that is shown is that of the rest of the day after a change; what is ticked is in it already. */
 export const isRest = () => {
   const { plan, base } = planned()
-  return state.work !== null && plan !== base
+  return state.work !== null && plan !== null && plan !== base
 }
 
 /** Begins to work by the plan that is shown, if that is not the case yet. */
 export function beginWork() {
   const { plan, base, gone } = planned()
   if (state.work && (plan === base || !plan)) return
-  take(plan, gone, state.work?.fix.filter(({ id }) => !isTicked(id)) ?? [])
+  if (plan) take(plan, gone, state.work?.fix.filter(({ id }) => !isTicked(id)) ?? [])
+  else if (earlier.plan) take(earlier.plan, null, [], earlier)
 }
 
 /** Works by a plan from now on: that of the morning, or one of the rest of the day, with what led to it. */
-function take(plan, gone, fix) {
-  const { work, book, orders, done } = state
+function take(plan, gone, fix, { book, orders } = state) {
+  const { work, done } = state
   const own = plan.made_from
   const next = {
     since: Math.max(Date.now(), (work?.since ?? 0) + 1),
@@ -90,6 +91,7 @@ export function putRight({ pot, key, stage }, way, { instead, cup, hot }) {
   if (isChanged() && !isRest()) return ['The orders or the book have faults: fix these first.']
   beginWork()
   const { base } = planned()
+  if (!base) return ['There is no plan of the day yet.']
   const own = base.steps.filter(({ at }) => at.some((at) => at.pot === pot && at.stage === stage))
   const open = (kinds) =>
     own.filter(({ kind }) => kinds.includes(kind)).flatMap(({ items }) => items.filter(({ id }) => !isTicked(id)))

@@ -1,6 +1,6 @@
 // The bench: ticks, clocks, scales, cautions, paper.
 import assert from 'node:assert/strict'
-import { BOUNCE, chooseFile, go, line, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
+import { BOUNCE, chooseFile, go, line, metricDemo, person, picture, planOf, pot, read, sheetOf } from './support.mjs'
 
 person('ticks steps off, keeps them over a reload, and takes them back', {}, async (page) => {
   const done = page.getByRole('button', { name: 'Done', exact: true })
@@ -285,8 +285,9 @@ person('shows the other scale at a switch', {}, async (page) => {
 })
 
 person('shows both scales of a metric book too', { view: 'book' }, async (page) => {
-  const book = (await read('core/examples/demo/book.json')).replace('us-customary', 'metric')
+  const { book, orders } = await metricDemo()
   await chooseFile(page, 'Open a book', 'metric.json', book)
+  await chooseFile(page, 'Open orders', 'orders.json', orders)
   await go(page, 'Bench')
   const bursts = pot(page, 'A').locator('.bursts').first()
   assert.match(await bursts.innerText(), /under 1\d\d °C/)
