@@ -3,6 +3,7 @@ import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
 import { load } from './core.js'
+import { keys, spoken } from './faults.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
@@ -136,7 +137,11 @@ function staleNotice(plan, { orders, book, day }, shown) {
   if (day.length) {
     return html`<div class="stale" role="alert">
       <p><strong>The day cannot go on with this change.</strong></p>
-      ${day.map(({ message, help }) => html`<p>${message} ${help}</p>`)} ${begun}
+      ${day.map(
+        ({ path, message, help }) =>
+          html`<p>${path ? html`<code>${keys(path).map(spoken).join(' › ')}</code> ` : nothing}${message} ${help}</p>`,
+      )}
+      ${begun}
     </div>`
   }
   if (shown === 'orders' || shown === 'book') return nothing

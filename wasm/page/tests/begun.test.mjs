@@ -100,6 +100,7 @@ person('says why a day cannot go on, and keeps the plan', { viewport: TABLET }, 
   await page.getByRole('switch', { name: '4 cup' }).click()
   await go(page, 'Bench')
   const alert = page.getByRole('alert').filter({ hasText: 'The day cannot go on with this change.' })
+  await alert.getByText('pots › no. 1 › cup').waitFor()
   await alert.getByText('The bench has no such cup.').waitFor()
   await alert.getByText('The plan before the change is kept').waitFor()
   assert.match(await said(foot(page).locator('.say')), /Degas/)

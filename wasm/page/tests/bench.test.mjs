@@ -316,7 +316,16 @@ person('prints every pot with its boxes, and no buttons', {}, async (page) => {
   assert.match(head, /@top-left[^}]*Bench · Tue, Mar 2 · Tern Island workshop/)
   assert.match(head, /@top-right[^}]*counter\(page\)/)
   assert.ok(await page.getByRole('checkbox').first().isVisible())
-  for (const name of ['Done', 'Print', 'Undo']) {
+  // Nothing is torn: no letter, row, box or heading can be cut by the end of a page.
+  const torn = await page
+    .locator('.letter, .pot > header, .pot .step, .pot footer, .weigh li, .load, tr, figure')
+    .evaluateAll((parts) => parts.filter((part) => getComputedStyle(part).breakInside !== 'avoid').map(String))
+  assert.deepEqual(torn, [])
+  const apart = await page
+    .locator('h2, h3, .pot > header')
+    .evaluateAll((heads) => heads.filter((head) => getComputedStyle(head).breakAfter !== 'avoid').map(String))
+  assert.deepEqual(apart, [])
+  for (const name of ['Done', 'Print', 'Undo', 'Next']) {
     assert.equal(await page.getByRole('button', { name, exact: true }).count(), 0, name)
   }
   await picture(page, 'paper', { fullPage: true })
