@@ -178,7 +178,7 @@ impl<'a> Check<'a> {
             let right = if is_weighing {
                 item["weigh"].is_u64() && item["material"].is_string()
             } else {
-                item["weigh"].is_null() && item["material"].is_null()
+                item["weigh"].is_null() && item["material"].is_null() && item["more"].is_null()
             };
             self.object(right, || format!("{at}: {own} is {item}"));
             self.object(item["shots"].is_null() || kind == "shoot", || format!("{at}: shots"));
@@ -269,7 +269,7 @@ impl<'a> Check<'a> {
         let more = if is_more { " more" } else { "" };
         let right = item["material"] == row["material"]
             && item["amount"] == row["best"]["measure"]
-            && item["more"].as_bool().unwrap_or(false) == is_more
+            && item["more"] == if is_more { Value::Bool(true) } else { Value::Null }
             && item["text"] == format!("{material}: {measure}{more}").as_str()
             && item["id"] == format!("{id}/{material}").as_str();
         self.object(right, || format!("{at}: {item} for {material}: {measure}"));
