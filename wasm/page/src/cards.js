@@ -133,7 +133,7 @@ function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
-    ${tick(item, now, item.say)}
+    ${item.isNothing ? html`<span></span>` : tick(item, now, item.say)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="amount">
       <strong>${weigh.best.measure}${item.isMore ? ' more' : ''}</strong> ${wayOff(weigh.best)} ${sure(weigh)}

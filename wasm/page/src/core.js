@@ -1,5 +1,6 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
 import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import { withNothing } from './nothing.js'
 
 /** The compiled module, for workers too. */
 export let module = null
@@ -86,7 +87,8 @@ export function plan(book, orders) {
 }
 
 /** The answer to a request to go on with a plan; with a book of its own if that has changed. */
-export function goOn(document, request) {
+export function goOn(document, asked) {
+  const request = withNothing(document, asked)
   const { answer, faults } = request.book ? ask({ ...request, plan: document }) : askPlan(document, request)
   return sorted({ answer, faults })
 }

@@ -1,6 +1,7 @@
 // Plans a day away from the page, which stays free meanwhile. One message is one day: it is answered, or the worker is ended.
 import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
 import { sorted } from './core.js'
+import { withNothing } from './nothing.js'
 
 /** The book of the last day: most changes are to the orders. */
 let held = { text: null, book: null }
@@ -27,7 +28,8 @@ async function planned({ module, book, orders, base, request }) {
   return { base: document, plan: plan ?? document, gone, ...faults }
 }
 
-function asked(request, plan) {
+function asked(what, plan) {
+  const request = withNothing(plan, what)
   try {
     return { answer: request.book ? calculate({ ...request, plan }) : last.open.request(request) }
   } catch (error) {

@@ -10,6 +10,7 @@ import { beginWork, isRest, takeBackWork } from './work.js'
  * is the same before and after.
  */
 export function progress(item) {
+  if (item.isNothing) return 'done'
   return state.done[item.id]?.words && (item.isFix || !isRest()) ? 'done' : 'todo'
 }
 

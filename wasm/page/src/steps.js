@@ -1,6 +1,7 @@
 // The plan's steps as the page uses them: with the parts of the plan that they refer to, and with clocks. A step has items
 // to tick one by one.
 import { inUnit } from './core.js'
+import { isNothing } from './nothing.js'
 import { onScale } from './show.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
@@ -118,7 +119,8 @@ function temperatures(stage, ...heatings) {
 const PARTS = { measure: weighed, add: weighed, degas: held, heat: heated, shoot: shot }
 
 function weighed({ step, of }) {
-  return { items: step.items.map((item) => ({ weigh: of.at.weigh[item.weigh - 1] })) }
+  const weighed = step.items.map((item) => of.at.weigh[item.weigh - 1])
+  return { items: weighed.map((weigh) => ({ weigh, isNothing: isNothing(weigh) })) }
 }
 
 function held({ step }) {

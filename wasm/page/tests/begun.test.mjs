@@ -1,5 +1,6 @@
 // A day that is begun: a change of the orders or the book, a pot that is put right, the thermometer, two tabs.
 import assert from 'node:assert/strict'
+import axe from 'axe-core'
 import { BOUNCE, chooseFile, go, line, metricDemo, person, picture, pot } from './support.mjs'
 
 const PHONE = { width: 390, height: 844 }
@@ -51,6 +52,10 @@ for (const [name, viewport] of [
     assert.ok((await largest(page)) >= 16)
     await page.getByRole('region', { name: 'The day goes on' }).scrollIntoViewIfNeeded()
     await picture(page, `more is ordered, ${name}`)
+    // Of what too little is missing for any tool there is nothing to do: it has no box.
+    const nothing = pot(page, 'A').locator('ul.weigh li').filter({ hasText: 'nothing' })
+    assert.ok((await nothing.count()) > 0)
+    assert.equal(await nothing.getByRole('checkbox').count(), 0)
     // Back to what was ordered: the plan before, with its ticks.
     await pieces(page, 1, 24)
     assert.match(await said(foot(page).locator('.say')), /Degas/)
@@ -175,6 +180,11 @@ for (const [name, viewport] of [
     const words = () => said(foot(page).locator('.say'))
     assert.match(await words(), /What does the thermometer show\?/)
     await picture(page, `the thermometer is asked, ${name}`)
+    const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
+    assert.deepEqual(
+      violations.map(({ id, nodes }) => `${id} ${nodes[0].html}`),
+      [],
+    )
     await reads(page, '284')
     assert.match(await words(), /284 °F: 0:45 in the oven, then stir and read again\./)
     await picture(page, `the next burst, ${name}`)
