@@ -2,4 +2,5 @@
 
 mod changes;
 mod law;
+mod listed;
 mod noon;

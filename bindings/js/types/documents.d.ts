@@ -254,6 +254,10 @@ export type Trouble =
   | 'sticky-sprues'
   | 'dents'
 /**
+ * What to do at a reading of the thermometer.
+ */
+export type AtReading = 'burst' | 'hot' | 'cool'
+/**
  * A way to go on with a pot.
  */
 export type WayKind = 'as-it-is' | 'within' | 'exact' | 'nearest' | 'keep'
@@ -2866,6 +2870,10 @@ export interface Heats {
  */
 export interface InPot {
   /**
+   * Whether that counts as its formulas, however far off it is; none if not.
+   */
+  accepted?: boolean | null
+  /**
    * Whether it has been degassed.
    */
   degassed: boolean
@@ -3121,6 +3129,12 @@ export interface OrderLine {
  * is no more than a letter and an id that no other pot gets.
  */
 export interface PotThereEntry {
+  /**
+   * Whether each material in it counts as right for its formulas, however far off it is. Default: `false`, what is off
+   * is put right first.
+   * Example: `true`.
+   */
+  accepted?: boolean
   /**
    * Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`.
    */
@@ -3894,6 +3908,10 @@ export interface StepItem {
    */
   material?: string | null
   /**
+   * Whether it is more of what is in the pot already; none if not.
+   */
+  more?: boolean | null
+  /**
    * Which fill, burst or load, counted from 1.
    */
   number?: number | null
@@ -4011,6 +4029,12 @@ export interface WorkFrom {
  * another one says what is in it by `parts` or `trial`.
  */
 export interface PotNowEntry {
+  /**
+   * Whether each material in it counts as right for its formulas, however far off it is: it was put right as far as it
+   * goes, or is kept as it is. What is not in it yet still goes in. Default: `false`, or as the plan has it.
+   * Example: `true`.
+   */
+  accepted?: boolean
   /**
    * Capacity of its cup. Default: that of the plan, else the smallest that holds it. Example: `"2 cup"`.
    */
@@ -4350,6 +4374,33 @@ export interface SaltSoftenerEntry {
    * Mass of softener as a share of the mass of salt. Example: `"50 %"`.
    */
   per_salt: Share
+}
+/**
+ * What was made and used of a day's order list before its plan, where the plan is for the rest of it.
+ */
+export interface SoFarEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Leftovers that were used of the shelf, by name. Default: none. Example: `{ "dusk, March 1": "60 g" }`.
+   */
+  from_shelf?: {
+    [k: string]: MeasuredAmount
+  }
+  /**
+   * Pieces that are made, as order lines. Default: none. Example: `[{ "order": "31", "product": "dusk finger", "pieces": 16 }]`.
+   */
+  made?: OrderLine[]
+  /**
+   * Materials that were used of the stock, by name. Default: none. Example: `{ "clear-base": "792 g" }`.
+   */
+  used?: {
+    [k: string]: MeasuredAmount
+  }
 }
 /**
  * A ball that was timed as it sank in the melt, let go below its surface.
@@ -5041,6 +5092,10 @@ export interface RightWay {
    */
   off: Off[]
   /**
+   * All that is in the pot then, by material.
+   */
+  then: MaterialMass[]
+  /**
    * Materials of which too little is missing for any tool; they keep their tolerance without it.
    */
   too_little: string[]
@@ -5483,6 +5538,23 @@ export interface PotLeftOvers {
   pot: string
 }
 /**
+ * An order line by now.
+ */
+export interface LineNow {
+  /**
+   * Its place in the lines of the new plan, counted from 1; none if the plan does not make any of it.
+   */
+  line?: number | null
+  /**
+   * Its pieces that are made.
+   */
+  made: number
+  /**
+   * Its pieces that are still owed.
+   */
+  owed: number
+}
+/**
  * Ways to measure a mass.
  */
 export interface MeasureResponse {
@@ -5545,6 +5617,55 @@ export interface MixResponse {
    * Its volume at the temperature asked for, without voids.
    */
   volume: Shown
+}
+/**
+ * What to do with a pot that shows this reading.
+ */
+export interface NextBurstResponse {
+  /**
+   * The hottest possible reading after it.
+   */
+  at_most?: Shown | null
+  /**
+   * How long the oven runs.
+   */
+  burst?: Shown | null
+  /**
+   * Dangers.
+   */
+  cautions: Caution[]
+  /**
+   * The expected reading after it, at most: from the upper end of its band.
+   */
+  expected?: Shown | null
+  /**
+   * What to do.
+   */
+  go: AtReading
+  /**
+   * The pot is hot from this reading on.
+   */
+  hot_from?: Shown | null
+  /**
+   * And up to this one; above it, stop and let it cool.
+   */
+  hot_to?: Shown | null
+  /**
+   * The item of the step that this does; none while the pot cools.
+   */
+  item?: string | null
+  /**
+   * The pot's letter.
+   */
+  pot: string
+  /**
+   * The reading, on the scale of the book.
+   */
+  reading: Shown
+  /**
+   * The same in a sentence.
+   */
+  text: string
 }
 /**
  * Pieces that are owed but cannot be made.
@@ -7401,6 +7522,10 @@ export interface GoOnRequest {
    */
   more_lines?: OrderLine[]
   /**
+   * The order list of the whole day as it is by now; what is made and used of it is taken off. Unit: none; an orders document. Default: that of the plan.
+   */
+  orders_now?: OrdersDocument
+  /**
    * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
    */
   plan?: PlanDocument
@@ -7411,9 +7536,41 @@ export interface GoOnRequest {
     [k: string]: PotNowEntry
   }
   /**
+   * What was made and used of `orders_now` before the plan. Unit: none; what the answer before gave. Default: nothing, the plan is that of the whole list.
+   */
+  so_far?: SoFarEntry
+  /**
    * Steps, or items of steps, that are done; `pots_now` overrides them. Unit: none; ids of the plan's steps or of their items. Default: none.
    */
   ticks?: Name[]
+}
+/**
+ * The next burst of a heat of the plan, for what the thermometer shows.
+ */
+export interface NextBurstRequest {
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument
+  calculate: 'next-burst'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * The heat of the plan that the pot is at. Unit: none; the id of a step of the plan that heats.
+   */
+  heat_step: Name
+  /**
+   * The plan of the day, as the library made it. Unit: none; a plan. Default: the open plan; required without one.
+   */
+  plan?: PlanDocument
+  /**
+   * Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
+   */
+  reading: MeasuredAmount
 }
 /**
  * A color found by eye: the formula that a trial's log comes to.
@@ -7593,6 +7750,10 @@ export interface GoOnResponse {
    */
   kept: string[]
   /**
+   * The lines of `orders_now`, in their order; else those of the plan before.
+   */
+  lines: LineNow[]
+  /**
    * Pieces that are owed but cannot be made.
    */
   not_made: NotMade[]
@@ -7601,6 +7762,11 @@ export interface GoOnResponse {
    * make.
    */
   plan?: PlanDocument | null
+  /**
+   * Pieces that are made and what was used of the list `orders_now`: `so_far` of the next request, which goes on with the
+   * new plan. None without `orders_now`.
+   */
+  so_far?: SoFarEntry | null
 }
 
 /** The request of every calculation, by its name. */
@@ -7638,6 +7804,7 @@ export interface Requests {
   'plan': PlanRequest
   'record': RecordRequest
   'go-on': GoOnRequest
+  'next-burst': NextBurstRequest
   'trial': TrialRequest
   'troubles': TroublesRequest
   'learn': LearnRequest
@@ -7679,6 +7846,7 @@ export interface Responses {
   'plan': PlanDocument & { calculate: 'plan' }
   'record': RecordResponse & { calculate: 'record' }
   'go-on': GoOnResponse & { calculate: 'go-on' }
+  'next-burst': NextBurstResponse & { calculate: 'next-burst' }
   'trial': TrialResponse & { calculate: 'trial' }
   'troubles': TroublesResponse & { calculate: 'troubles' }
   'learn': LearnResponse & { calculate: 'learn' }

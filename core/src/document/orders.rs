@@ -67,6 +67,10 @@ entry! {
             spent: Written<Time>,
             /// Shots that it was begun for. Default: none.
             draws: Vec<DrawThereEntry>,
+            /// Whether each material in it counts as right for its formulas, however far off it is. Default: `false`, what is off
+            /// is put right first.
+            /// Example: `true`.
+            accepted: bool,
             /// Whether it may take other shots too, and give up such as the lines do not need. Default: `true`.
             /// Example: `false`.
             takes_more: bool,

@@ -4,11 +4,13 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::document::PlanDocument;
+use crate::document::orders::OrderLine;
 use crate::document::written::Written;
 use crate::json::Named;
 use crate::json::entry::entry;
+use crate::json::read_back::or_null_by_reading;
 use crate::json::reader::Count;
-use crate::quantity::{Amount, Volume};
+use crate::quantity::{Amount, Mass, Volume};
 use crate::show::{Note, part};
 use crate::trial::TrialEntry;
 
@@ -40,6 +42,10 @@ entry! {
             degassed: bool,
             /// Number of heats behind it. Default: those of its steps. Example: `2`.
             heats: Count,
+            /// Whether each material in it counts as right for its formulas, however far off it is: it was put right as far as it
+            /// goes, or is kept as it is. What is not in it yet still goes in. Default: `false`, or as the plan has it.
+            /// Example: `true`.
+            accepted: bool,
             /// Whether what was in it is lost. Default: `false`.
             /// Example: `true`.
             lost: bool,
@@ -60,6 +66,35 @@ entry! {
     }
 }
 
+entry! {
+    /// What was made and used of a day's order list before its plan, where the plan is for the rest of it.
+    pub struct SoFarEntry {
+        required {}
+        optional {
+            /// Pieces that are made, as order lines. Default: none. Example: `[{ "order": "31", "product": "dusk finger", "pieces": 16 }]`.
+            made: Vec<OrderLine>,
+            /// Materials that were used of the stock, by name. Default: none. Example: `{ "clear-base": "792 g" }`.
+            used: Named<Written<Mass>>,
+            /// Leftovers that were used of the shelf, by name. Default: none. Example: `{ "dusk, March 1": "60 g" }`.
+            from_shelf: Named<Written<Mass>>,
+        }
+    }
+}
+
+or_null_by_reading! { SoFarEntry; }
+
+part! {
+    /// An order line by now.
+    pub struct LineNow {
+        /// Its pieces that are made.
+        pub made: u32,
+        /// Its pieces that are still owed.
+        pub owed: u32,
+        /// Its place in the lines of the new plan, counted from 1; none if the plan does not make any of it.
+        pub line: Option<u32>,
+    }
+}
+
 part! {
     /// A day that goes on.
     pub struct GoneOn {
@@ -67,6 +102,11 @@ part! {
         pub changes: Vec<Note>,
         /// Pieces that are owed but cannot be made.
         pub not_made: Vec<NotMade>,
+        /// The lines of `orders_now`, in their order; else those of the plan before.
+        pub lines: Vec<LineNow>,
+        /// Pieces that are made and what was used of the list `orders_now`: `so_far` of the next request, which goes on with the
+        /// new plan. None without `orders_now`.
+        pub so_far: Option<SoFarEntry>,
         /// Ids of the steps' items that are as before: a tick at them holds.
         pub kept: Vec<String>,
         /// The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to

@@ -8,6 +8,7 @@
 //! that are begun keep theirs, may take more of what is owed, and all else is planned again.
 
 mod document;
+mod listed;
 mod owed;
 mod pot;
 
@@ -17,13 +18,16 @@ use alloc::string::{String, ToString};
 use alloc::sync::Arc;
 use alloc::vec::Vec;
 
-pub use self::document::{GoneOn, GoodEntry, NotMade, PotNowEntry};
+pub use self::document::{GoneOn, GoodEntry, LineNow, NotMade, PotNowEntry, SoFarEntry};
+use self::listed::Listed;
 use self::owed::Owed;
 use self::pot::PotNow;
 use crate::book::Book;
 use crate::codes::code;
 use crate::document::book::BookDocument;
-use crate::document::orders::{DrawThereEntry, OrderLine, OrdersDocument, PotThereEntry};
+use crate::document::orders::{
+    DrawThereEntry, OrderLine, OrdersDocument, PotThereEntry, ShelfEntry,
+};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::document::{LoadedBook, MadeFrom, PlanDocument};
@@ -33,7 +37,7 @@ use crate::json::path::Path::{self, At};
 use crate::json::reader::{Count, Name};
 use crate::plan::day::Day;
 use crate::plan::{Plan, StepItem, older};
-use crate::quantity::{Measurable, Volume};
+use crate::quantity::{Amount, Measurable, Volume};
 use crate::show::Note;
 use crate::show::page::counted;
 
@@ -48,6 +52,10 @@ pub(crate) struct Now<'a> {
     pub(crate) good: &'a [GoodEntry],
     /// Further order lines.
     pub(crate) more: &'a [OrderLine],
+    /// The order list as it is by now, if it has changed.
+    pub(crate) list: Option<&'a OrdersDocument>,
+    /// What was made and used of it before the plan.
+    pub(crate) so_far: Option<&'a SoFarEntry>,
     /// Molds that are not to be had any more.
     pub(crate) broken_molds: &'a [Name],
     /// Capacities of cups that are not to be had any more.
@@ -113,6 +121,10 @@ struct Noon<'a> {
     now: &'a Now<'a>,
     pots: Vec<PotNow<'a>>,
     owed: Owed,
+    /// What is left of stock and shelf.
+    stock: Option<Named<Amount>>,
+    shelf: Option<Vec<ShelfEntry>>,
+    so_far: Option<SoFarEntry>,
     /// Whether anything differs from the plan.
     changed: bool,
 }
@@ -146,9 +158,24 @@ impl<'a> Noon<'a> {
         let broken = !now.broken_molds.is_empty() || !now.broken_cups.is_empty();
         let further = pots.iter().any(|pot| pot.planned.is_none());
         let counted = !now.good.is_empty();
-        let changed = said || broken || further || counted || !now.more.is_empty();
-        let owed = Owed::read(book, before, made_from, now, &pots);
-        Some(Self { book, before, made_from, now, pots, owed, changed })
+        let listed = now.list.is_some();
+        let changed = said || broken || further || counted || listed || !now.more.is_empty();
+        let (owed, stock, shelf, so_far) = match now.list {
+            Some(list) => {
+                let of = (before, made_from);
+                let Listed { mut owed, stock, shelf, so_far } =
+                    Listed::read(book, of, now, list, &pots, resolver)?;
+                owed.more(now.more);
+                (owed, stock, shelf, Some(so_far))
+            }
+            None => (
+                Owed::read(book, before, made_from, now, &pots),
+                owed::stock(&made_from.orders, before, book, &pots),
+                owed::shelf(&made_from.orders, |name| owed::from_shelf(name, &pots)),
+                None,
+            ),
+        };
+        Some(Self { book, before, made_from, now, pots, owed, stock, shelf, so_far, changed })
     }
 
     /// The book without what is broken.
@@ -192,17 +219,17 @@ impl<'a> Noon<'a> {
 
     /// The order list of the rest of the day.
     fn orders(&self) -> OrdersDocument {
-        let made_from = &self.made_from.orders;
+        let list = self.now.list.unwrap_or(&self.made_from.orders);
         let letters = self.before.pots.iter();
         let letters = letters.map(|pot| (pot.id.clone(), Name(pot.pot.clone()))).collect();
         let pots = self.pots.iter().filter_map(|pot| self.there(pot)).collect::<Vec<_>>();
         OrdersDocument {
             lines: self.owed.lines.iter().map(|(_, line)| line.clone()).collect(),
-            shelf: owed::shelf(made_from, &self.pots),
-            stock: owed::stock(made_from, self.before, self.book, &self.pots),
+            shelf: self.shelf.clone(),
+            stock: self.stock.clone(),
             pots: (!pots.is_empty()).then_some(pots),
             letters: Some(letters),
-            ..made_from.clone()
+            ..list.clone()
         }
     }
 
@@ -228,6 +255,7 @@ impl<'a> Noon<'a> {
             heats: None,
             spent: None,
             draws: None,
+            accepted: None,
             takes_more: None,
             ext: None,
         };
@@ -243,6 +271,7 @@ impl<'a> Noon<'a> {
             heats: Some(Count(pot.heats)),
             spent: pot.spent(),
             draws: (!draws.is_empty()).then_some(draws),
+            accepted: pot.accepted.then_some(true),
             takes_more: Some(self.changed),
             ..ended
         })
@@ -262,6 +291,8 @@ impl<'a> Noon<'a> {
         GoneOn {
             changes,
             not_made: self.owed.not_made.clone(),
+            lines: self.owed.all.clone(),
+            so_far: self.so_far.clone(),
             kept: kept.unwrap_or_default(),
             plan,
         }

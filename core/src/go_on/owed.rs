@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use uom::si::mass::gram;
 
 use super::Now;
-use super::document::{GoodEntry, NotMade};
+use super::document::{GoodEntry, LineNow, NotMade};
 use super::pot::PotNow;
 use crate::batch::{self, Rejects, Wanted};
 use crate::book::{Book, Mold};
@@ -22,14 +22,26 @@ use crate::show::Note;
 use crate::show::page::counted;
 
 /// The lines of the rest of the day.
+#[derive(Default)]
 pub(super) struct Owed {
     /// Each with its place in the order list before, counted from 1; none of a new one.
     pub(super) lines: Vec<(Option<u32>, OrderLine)>,
     pub(super) not_made: Vec<NotMade>,
+    /// Each line of the list, those of which nothing is owed included.
+    pub(super) all: Vec<LineNow>,
     /// The first line before for the same pieces, and the place of a line that is owed; rising.
-    places: Vec<(u32, usize)>,
+    pub(super) places: Vec<(u32, usize)>,
     /// Lines of which pieces were counted: line, good, still owed.
     counted: Vec<(usize, u32, u32)>,
+}
+
+/// What is known of an order line.
+pub(super) struct Of<'a> {
+    pub(super) what: String,
+    pub(super) mold: &'a str,
+    /// Ordered pieces, and those of them that are made.
+    pub(super) pieces: u32,
+    pub(super) made: u32,
 }
 
 impl Owed {
@@ -40,62 +52,68 @@ impl Owed {
         now: &Now<'_>,
         pots: &[PotNow<'_>],
     ) -> Self {
-        let mut owed = Self {
-            lines: Vec::new(),
-            not_made: Vec::new(),
-            places: Vec::new(),
-            counted: Vec::new(),
-        };
+        let mut owed = Self::default();
         let mut left: Vec<u32> = before.lines.iter().map(|line| line.pieces).collect();
-        let by_kind = before.lines.iter().zip(0..);
-        let mut by_kind: Vec<(u32, usize)> =
-            by_kind.filter_map(|(line, at)| Some((line.pooled_with?, at))).collect();
-        by_kind.sort_unstable();
-        let still = shots_left(before.lines.len(), pots);
-        for kind in by_kind.chunk_by(|a, b| a.0 == b.0) {
-            let lines = kind.iter().filter_map(|&(_, at)| Some((at, before.lines.get(at)?)));
-            let first = kind.first().and_then(|&(first, _)| (first as usize).checked_sub(1));
-            let still = first.and_then(|first| still.get(first)).map_or(&[][..], Vec::as_slice);
-            owed.pool(book, lines.collect(), still, now.good, &mut left);
+        for (lines, made) in made_of_plan(book, before, now.good, pots) {
+            owed.pool(book, before, lines, made, &mut left);
         }
-        let is_broken = |mold: &str| now.broken_molds.iter().any(|broken| broken.0 == mold);
         let each = (1_u32..).zip(&before.lines).zip(&left);
         for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
-            let makes = left > 0 && !is_broken(&line.mold);
-            if makes {
-                owed.places.extend(line.pooled_with.map(|first| (first, owed.lines.len())));
-                owed.lines.push((Some(number), rest_of(written, line, left)));
-            } else if left > 0 {
-                owed.not_made.push(NotMade {
-                    order: line.order.clone(),
-                    what: line.what.clone(),
-                    pieces: left,
-                    because: format!("Mold \"{}\" is broken.", line.mold),
-                });
-            }
+            let made = line.pieces.saturating_sub(left);
+            let of = Of { what: line.what.clone(), mold: &line.mold, pieces: line.pieces, made };
+            let place = owed.line(Some(number), written, &of, now);
+            owed.places.extend(line.pooled_with.zip(place));
         }
         owed.places.sort_unstable();
-        for line in now.more {
-            owed.lines.push((None, line.clone()));
-        }
+        owed.more(now.more);
         owed
+    }
+
+    /// Adds further lines.
+    pub(super) fn more(&mut self, lines: &[OrderLine]) {
+        self.lines.extend(lines.iter().map(|line| (None, line.clone())));
+    }
+
+    /// Adds a line of the list: what is owed of it, and the place of that.
+    pub(super) fn line(
+        &mut self,
+        number: Option<u32>,
+        written: &OrderLine,
+        of: &Of<'_>,
+        now: &Now<'_>,
+    ) -> Option<usize> {
+        let &Of { pieces, made, .. } = of;
+        let left = pieces.saturating_sub(made);
+        let is_broken = now.broken_molds.iter().any(|broken| broken.0 == of.mold);
+        let place = (left > 0 && !is_broken).then_some(self.lines.len());
+        let line = place.and_then(|place| u32::try_from(place.saturating_add(1)).ok());
+        self.all.push(LineNow { made, owed: left, line });
+        if place.is_some() {
+            self.lines.push((number, rest_of(written, pieces, left)));
+        } else if left > 0 {
+            self.not_made.push(NotMade {
+                order: written.order.0.clone(),
+                what: of.what.clone(),
+                pieces: left,
+                because: format!("Mold \"{}\" is broken.", of.mold),
+            });
+        }
+        place
     }
 
     /// Takes what is made of one kind of pieces off its lines: those that are due first get it.
     fn pool(
         &mut self,
         book: &Book,
-        mut lines: Vec<(usize, &PlannedLine)>,
-        still: &[u32],
-        good: &[GoodEntry],
+        before: &Plan,
+        lines: Vec<usize>,
+        made: Vec<(u32, bool)>,
         left: &mut [u32],
     ) {
-        let Some(mold) = lines.first().map(|(_, line)| line.mold.clone()) else { return };
+        let lines = lines.into_iter().filter_map(|at| Some((at, before.lines.get(at)?)));
+        let lines: Vec<(usize, &PlannedLine)> = lines.collect();
+        let Some(mold) = lines.first().map(|(_, line)| line.mold.as_str()) else { return };
         let Some(mold) = book.molds.iter().find(|known| known.name == mold) else { return };
-        lines.sort_by(|(_, a), (_, b)| {
-            (a.promised.is_none(), &a.promised).cmp(&(b.promised.is_none(), &b.promised))
-        });
-        let made = made(mold, book, still, &lines, good);
         for (cavities, (mut made, was_counted)) in mold.cavities.iter().zip(made) {
             for &(place, line) in lines.iter().filter(|(_, line)| line.shape == cavities.shape) {
                 let Some(left) = left.get_mut(place) else { continue };
@@ -137,6 +155,36 @@ impl Owed {
         });
         each.collect()
     }
+}
+
+/// The lines of the plan for the same pieces, those that are due first in front, each with its pieces that are made, by shape,
+/// and whether they were counted.
+pub(super) fn made_of_plan(
+    book: &Book,
+    before: &Plan,
+    good: &[GoodEntry],
+    pots: &[PotNow<'_>],
+) -> Vec<(Vec<usize>, Vec<(u32, bool)>)> {
+    let by_kind = before.lines.iter().zip(0..);
+    let mut by_kind: Vec<(u32, usize)> =
+        by_kind.filter_map(|(line, at)| Some((line.pooled_with?, at))).collect();
+    by_kind.sort_unstable();
+    let still = shots_left(before.lines.len(), pots);
+    let mut all = Vec::new();
+    for kind in by_kind.chunk_by(|a, b| a.0 == b.0) {
+        let lines = kind.iter().filter_map(|&(_, at)| Some((at, before.lines.get(at)?)));
+        let mut lines: Vec<(usize, &PlannedLine)> = lines.collect();
+        lines.sort_by(|(_, a), (_, b)| {
+            (a.promised.is_none(), &a.promised).cmp(&(b.promised.is_none(), &b.promised))
+        });
+        let first = kind.first().and_then(|&(first, _)| (first as usize).checked_sub(1));
+        let still = first.and_then(|first| still.get(first)).map_or(&[][..], Vec::as_slice);
+        let mold = lines.first().map(|(_, line)| line.mold.as_str());
+        let mold = mold.and_then(|mold| book.molds.iter().find(|known| known.name == mold));
+        let pieces = mold.map(|mold| made(mold, book, still, &lines, good)).unwrap_or_default();
+        all.push((lines.into_iter().map(|(at, _)| at).collect(), pieces));
+    }
+    all
 }
 
 /// Pieces that are made, by shape, and whether they were counted. Where they were not, the shots that are left are taken to
@@ -227,20 +275,21 @@ fn rest(mold: &Mold, book: &Book, ordered: &[u32], shots: u32) -> Vec<u32> {
 }
 
 /// The rest of a line: as it was written where nothing of it is made.
-fn rest_of(written: &OrderLine, line: &PlannedLine, left: u32) -> OrderLine {
-    if left == line.pieces {
+fn rest_of(written: &OrderLine, pieces: u32, left: u32) -> OrderLine {
+    if left == pieces {
         return written.clone();
     }
     OrderLine { pieces: Some(left), packs: None, pack_of: None, ..written.clone() }
 }
 
-/// The rest of the shelf.
-pub(super) fn shelf(orders: &OrdersDocument, pots: &[PotNow<'_>]) -> Option<Vec<ShelfEntry>> {
+/// The rest of the shelf, of which so much was `used` by name.
+pub(super) fn shelf(
+    orders: &OrdersDocument,
+    used: impl Fn(&str) -> Mass,
+) -> Option<Vec<ShelfEntry>> {
     let mut left = Vec::new();
     for entry in orders.shelf.iter().flatten() {
-        let used =
-            pots.iter().flat_map(|pot| &pot.from_shelf).filter(|(name, _)| *name == entry.name.0);
-        let used = used.fold(Mass::default(), |sum, (_, mass)| sum + *mass);
+        let used = used(&entry.name.0);
         if used <= Mass::default() {
             left.push(entry.clone());
             continue;
@@ -252,6 +301,12 @@ pub(super) fn shelf(orders: &OrdersDocument, pots: &[PotNow<'_>]) -> Option<Vec<
         }
     }
     (!left.is_empty()).then_some(left)
+}
+
+/// The mass of a leftover that went into pots.
+pub(super) fn from_shelf(name: &str, pots: &[PotNow<'_>]) -> Mass {
+    let used = pots.iter().flat_map(|pot| &pot.from_shelf).filter(|(known, _)| known == name);
+    used.fold(Mass::default(), |sum, (_, mass)| sum + *mass)
 }
 
 /// The rest of the stock.

@@ -35,6 +35,8 @@ pub(super) struct PotNow<'a> {
     pub(super) degassed: bool,
     pub(super) heats: u32,
     pub(super) lost: bool,
+    /// Whether its mix counts as its formulas.
+    pub(super) accepted: bool,
     /// The number of its last step that is done.
     pub(super) done: u32,
     /// The step after that, if it has one.
@@ -133,13 +135,12 @@ impl<'a> Steps<'a, '_> {
     /// The number of the last step that is done.
     fn done(&self) -> u32 {
         let whole = |(step, _): &(&PlanStep, &StepAt)| {
-            let mut items = step.items.iter().map(|item| self.is_ticked(&item.id));
-            let items = match step.kind {
-                // One line of a table of readings stands for the heat.
-                StepKind::Heat => items.any(|ticked| ticked),
-                _ => items.all(|ticked| ticked),
-            };
-            self.is_ticked(&step.id) || items
+            let mut items = step.items.iter().filter(|item| match step.kind {
+                // Bursts that were not needed are not ticked: its last line says that it is hot.
+                StepKind::Heat => is_hot(step, item),
+                _ => true,
+            });
+            self.is_ticked(&step.id) || items.all(|item| self.is_ticked(&item.id))
         };
         let ticked =
             self.steps.iter().copied().take_while(whole).last().map_or(0, |(_, at)| at.number);
@@ -242,6 +243,7 @@ impl<'a> PotNow<'a> {
             degassed: false,
             heats: 0,
             lost: false,
+            accepted: false,
             done: 0,
             next_step: None,
             shot: stages.iter().map(|stage| alloc::vec![0; stage.draws.len()]).collect(),
@@ -265,6 +267,7 @@ impl<'a> PotNow<'a> {
         self.hot = there.hot;
         self.degassed = there.degassed;
         self.heats = there.heats.unwrap_or(0);
+        self.accepted = there.accepted.unwrap_or(false);
         Ok(())
     }
 
@@ -296,8 +299,9 @@ impl<'a> PotNow<'a> {
                 }
             }
             StepKind::Degas => self.degassed = true,
+            // After a burst it is neither cold nor hot: it must still be heated, and no base goes in.
             StepKind::Heat => {
-                self.hot = true;
+                self.hot = items.is_empty() || items.iter().any(|item| is_hot(step, item));
                 self.heats = self.heats.saturating_add(1);
             }
             StepKind::Shoot => {
@@ -400,6 +404,7 @@ impl<'a> PotNow<'a> {
         self.heats =
             entry.heats.map_or_else(|| self.heats.max(u32::from(self.hot)), |heats| heats.0);
         self.lost = entry.lost.unwrap_or(false);
+        self.accepted = entry.accepted.unwrap_or(self.accepted);
         Some(())
     }
 
@@ -525,6 +530,11 @@ impl<'a> PotNow<'a> {
         });
         parts.collect()
     }
+}
+
+/// Whether an item of a heat is its last: the pot is hot.
+fn is_hot(step: &PlanStep, item: &StepItem) -> bool {
+    step.items.last().is_some_and(|last| last.id == item.id)
 }
 
 /// How often a pot is heated for draws in this order: once for plain ones, and for each laminated piece.

@@ -158,7 +158,7 @@ macro_rules! or_null {
 }
 pub(crate) use or_null;
 
-or_null! { u32; u64; f64; String; Fault; }
+or_null! { u32; u64; f64; bool; String; Fault; }
 
 /// These have no "nothing": they are read where null may be.
 macro_rules! or_null_by_reading {

@@ -97,6 +97,7 @@ impl Parameter {
             Self::MostSolids => "maximum share of solids",
             Self::OnPurpose => "list of what is on purpose",
             Self::Orders => "order list",
+            Self::OrdersNow => "order list by now",
             Self::OtherAsScooped => "density as scooped of the other flake",
             Self::OtherCut => "cut of the other flake",
             Self::OtherFilmDensity => "film density of the other flake",

@@ -436,6 +436,8 @@ parameters! {
         "Reading that is wanted, on that scale.";
     HeatBudget heat_budget Second (positive 1e-6 to 1e15) (nothing)
         "Time at the reference temperature that the plastisol withstands.";
+    HeatStep heat_step None (text "the id of a step of the plan that heats") (required)
+        "The heat of the plan that the pot is at.";
     HeatedFrom heated_from Celsius (-73 to 427) (required)
         "The temperature before heating.";
     HeatedTo heated_to Celsius (-73 to 427) (required)
@@ -550,6 +552,8 @@ parameters! {
         "What went in otherwise on purpose: no fault at all.";
     Orders orders None (text "an orders document") (required)
         "The order list.";
+    OrdersNow orders_now None (text "an orders document") (text "that of the plan")
+        "The order list of the whole day as it is by now; what is made and used of it is taken off.";
     OtherGreenRed other_a Pure (-200 to 200) (required)
         "a* of the other color.";
     OtherAsScooped other_as_scooped GramPerMilliliter (density) (nothing)
@@ -730,6 +734,8 @@ parameters! {
         "Number of shots.";
     SinkRate sink_rate CentimeterPerSecond (positive 1e-9 to 1e6) (required)
         "Sink rate: the final speed of the piece.";
+    SoFar so_far None (text "what the answer before gave") (text "nothing, the plan is that of the whole list")
+        "What was made and used of `orders_now` before the plan.";
     SoftenerDensity softener_density GramPerMilliliter (density) (nothing)
         "Density of the softener that goes in with the salt; needed with it.";
     SoftenerExpansion softener_expansion PerKelvin (0 to 0.01) (zero)

@@ -158,6 +158,21 @@ pub(super) fn pool<'a>(book: &'a Book, day: &'a Day, faults: &mut Vec<Fault>) ->
     Pooled { recipes: recipes.all, batches: batches.all }
 }
 
+/// Which of `lines` are for the same pieces: the number of the batch of each; `None` of one that cannot be made.
+pub(crate) fn same_pieces(book: &Book, lines: Vec<Line>) -> Vec<Option<usize>> {
+    let mut batches = alloc::vec![None; lines.len()];
+    let (shelf, stock, pots, letters) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    let day = Day { day: None, lines, shelf, stock, pots, letters };
+    for batch in pool(book, &day, &mut Vec::new()).batches {
+        for line in &batch.lines {
+            if let Some(place) = batches.get_mut(line.number) {
+                *place = Some(batch.number);
+            }
+        }
+    }
+    batches
+}
+
 fn at_line(line: usize, error: &dyn Diagnose) -> Fault {
     Fault::at(alloc::format!("/lines/{line}"), error)
 }

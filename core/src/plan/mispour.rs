@@ -230,6 +230,8 @@ part! {
         pub off: Vec<Off>,
         /// Whether all is within tolerance then.
         pub within: bool,
+        /// All that is in the pot then, by material.
+        pub then: Vec<MaterialMass>,
         /// What to mind at the bench, each a sentence.
         pub details: Vec<String>,
     }
@@ -493,6 +495,7 @@ impl Mispour<'_> {
             volume: self.volume(&mix)?,
             off,
             within,
+            then: self.masses(&mix)?,
             details,
         }))
     }
@@ -715,6 +718,16 @@ impl Mispour<'_> {
 
     fn name(&self, material: MaterialId) -> Result<String, MispourError> {
         Ok(self.book.materials.get(material)?.name.clone())
+    }
+
+    /// All of a mix, by material.
+    fn masses(&self, mix: &Mix) -> Result<Vec<MaterialMass>, MispourError> {
+        let mut masses = Vec::with_capacity(mix.portions().len());
+        for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
+            let material = self.name(portion.material)?;
+            masses.push(MaterialMass { material, mass: text::mass(portion.mass) });
+        }
+        Ok(masses)
     }
 
     fn named(&self, materials: &[MaterialId]) -> Result<Vec<MaterialMass>, MispourError> {

@@ -233,6 +233,8 @@ part! {
         pub spent: Option<Shown<Time>>,
         /// Mass of each material in it.
         pub parts: Vec<MaterialMass>,
+        /// Whether that counts as its formulas, however far off it is; none if not.
+        pub accepted: Option<bool>,
     }
 }
 

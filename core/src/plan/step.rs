@@ -99,6 +99,8 @@ part! {
         pub material: Option<String>,
         /// Its place in the stage's weigh list, counted from 1.
         pub weigh: Option<u32>,
+        /// Whether it is more of what is in the pot already; none if not.
+        pub more: Option<bool>,
         /// Which fill, burst or load, counted from 1.
         pub number: Option<u32>,
         /// Shots of a load.

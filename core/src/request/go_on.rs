@@ -6,10 +6,10 @@ use alloc::vec::Vec;
 use super::{Open, request};
 use crate::document::PlanDocument;
 use crate::document::book::BookDocument;
-use crate::document::orders::OrderLine;
+use crate::document::orders::{OrderLine, OrdersDocument};
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::go_on::{self, GoneOn, GoodEntry, Now, PotNowEntry};
+use crate::go_on::{self, GoneOn, GoodEntry, Now, PotNowEntry, SoFarEntry};
 use crate::json::Named;
 use crate::json::reader::Name;
 use crate::quantity::Volume;
@@ -25,6 +25,8 @@ request! {
             ticks: Vec<Name>,
             good_pieces: Vec<GoodEntry>,
             more_lines: Vec<OrderLine>,
+            orders_now: OrdersDocument,
+            so_far: SoFarEntry,
             broken_molds: Vec<Name>,
             broken_cups: Vec<Written<Volume>>,
         }
@@ -48,6 +50,8 @@ impl GoOnRequest {
                 ticks: &ticks,
                 good: self.good_pieces.as_deref().unwrap_or_default(),
                 more: self.more_lines.as_deref().unwrap_or_default(),
+                list: self.orders_now.as_ref(),
+                so_far: self.so_far.as_ref(),
                 broken_molds: self.broken_molds.as_deref().unwrap_or_default(),
                 broken_cups: self.broken_cups.as_deref().unwrap_or_default(),
             },

@@ -46,6 +46,7 @@ mod leftovers;
 mod lines;
 mod measure;
 mod mix;
+mod next_burst;
 mod open;
 mod plan;
 mod record;
@@ -93,6 +94,7 @@ pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
 pub use lines::{AnsweredLines, answer_lines};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
+pub use next_burst::{AtReading, NextBurstRequest, NextBurstResponse};
 pub use open::Open;
 pub use plan::{BudgetEntry, PlanRequest};
 pub use record::{RecordDocument, RecordRequest};
@@ -304,6 +306,8 @@ calculations! {
         Record = "record": RecordRequest => RecordDocument;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.
         GoOn = "go-on": GoOnRequest => GoneOn;
+        /// The next burst of a heat of the plan, for what the thermometer shows.
+        NextBurst = "next-burst": NextBurstRequest => NextBurstResponse;
         /// A color found by eye: the formula that a trial's log comes to.
         Trial = "trial": TrialRequest => TrialResponse;
         /// Bench troubles and what helps, calculated where it can be.

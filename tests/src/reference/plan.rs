@@ -272,6 +272,10 @@ impl<'a> Check<'a> {
                 self.object(list(&there["parts"]).len() == in_it.len(), || {
                     format!("pot {name}: not all that is in it")
                 });
+                let own = self.there.iter().find(|pot| pot["pot"] == name);
+                let accepted = own.is_some_and(|pot| pot["accepted"] == true);
+                let said = if accepted { Value::Bool(true) } else { Value::Null };
+                self.object(there["accepted"] == said, || format!("pot {name}: accepted"));
             }
         }
         self.object(named || is_there, || format!("pot {name}: no step {measured}"));

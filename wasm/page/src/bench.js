@@ -42,8 +42,8 @@ function groups(list, keysOf) {
   return found
 }
 
-/** The view; `steps` are the plan's. */
-export function bench(plan, steps) {
+/** The view; `steps` are the plan's, `changes` how the day went on. */
+export function bench(plan, steps, changes) {
   const now = next(steps)
   const of = partsOf(plan, steps)
   const { shown, keys } = part('pots', plan.pots, POTS, 'Pots')
@@ -54,7 +54,7 @@ export function bench(plan, steps) {
       </p>
       ${orderOfWork(plan, of, now)}
       <div class="pots">
-        ${ofBefore()} ${questions(plan)} ${keys}
+        ${ofBefore()} ${wentOn(changes)} ${questions(plan)} ${keys}
         ${repeat(
           shown,
           (pot) => pot.pot,
@@ -122,6 +122,17 @@ function orderOfWork(plan, { shotsOf }, now) {
   </nav>`
 }
 
+/** How the day went on after the last change. */
+function wentOn(changes) {
+  if (!changes.length) return nothing
+  return html`<section class="went-on" aria-label="The day goes on">
+    <h2>The day goes on</h2>
+    <ul>
+      ${changes.map((words) => html`<li>${words}</li>`)}
+    </ul>
+  </section>`
+}
+
 /** Numbers that look wrong: to check before pouring. */
 function questions(plan) {
   if (!plan.questions.length) return nothing
@@ -175,7 +186,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
       ></progress>
     </header>
     ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
-    ${pot.there ? inIt(pot.there) : nothing}
+    ${pot.there ? inIt(pot.there, own) : nothing}
     ${repeat(
       own,
       (step) => step.items[0].id,
@@ -185,10 +196,12 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
   </section>`
 }
 
-/** What is in a pot that was there when the plan was made. */
-function inIt({ mass, fills, hot, degassed }) {
+/** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
+function inIt({ mass, fills, hot, degassed }, steps) {
+  const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
   return html`<p class="step say">
-    In it already: ${short(mass)}, cold ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
+    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
+    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
   </p>`
 }
 

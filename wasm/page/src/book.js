@@ -2,15 +2,15 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { calibration } from './calibrate.js'
-import { faultsOfBook } from './core.js'
+import { FORMAT, faultsOfBook } from './core.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
-import { planned } from './planning.js'
+import { planned, settled } from './planning.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
-import { isBegun } from './progress.js'
-import { change, editBook, isInvented, state, valueAt } from './state.js'
+import { isBegun, notBegun } from './progress.js'
+import { change, editBook, isInvented, scaleOf, state, valueAt } from './state.js'
 
 /** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book. */
 export function bookView(plan, faults) {
@@ -126,7 +126,26 @@ function openBook(text, name = null) {
   if (book && 'lines' in book && !('materials' in book)) {
     change({ notice: `“${name ?? 'This'}” is an order list, not a book. Open it with “Open orders”.` })
   } else if (book === undefined || twice.length) change({ bookText: text, notice: '' })
-  else replace({ book, bookText: null })
+  else return replaceBook(book)
+}
+
+/** Opens a book alone, on its own scale. Orders of which it can make no line are those of another book: they are put aside. */
+async function replaceBook(book) {
+  if (!replace({ book, bookText: null, scale: scaleOf(book) })) return
+  await settled()
+  const { bookFaults, ordersFaults } = planned()
+  const faulty = new Set(
+    ordersFaults
+      .map(({ path }) => keys(path))
+      .filter(([list]) => list === 'lines')
+      .map(([, at]) => at),
+  )
+  if (bookFaults.length || faulty.size < Math.max(1, state.orders.lines.length)) return
+  change({
+    orders: { format: FORMAT, lines: [] },
+    opened: state.opened + 1,
+    notice: 'The orders were made for another book, and are put aside. Open orders for this book, or add lines.',
+  })
 }
 
 function openOrders(text, name) {
@@ -137,22 +156,34 @@ function openOrders(text, name) {
 }
 
 /** The parts of the state that belong to a day's documents. */
-const DAY = ['book', 'orders', 'done', 'ticked', 'tickedOn', 'timers']
+const DAY = ['book', 'orders', 'scale', ...Object.keys(notBegun())]
 
 const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
 /** Replaces the documents; the present ones are put aside with their ticks and clocks. */
 function replace(documents) {
-  if (isBegun() && !confirm('This removes the ticks and clocks of the day. Go on?')) return
+  if (isBegun() && !confirm('This removes the ticks and clocks of the day. Go on?')) return false
   // A book that cannot be read does not displace the one put aside.
-  const reads = !state.before || !planned(state.book, state.orders).bookFaults.length
+  const reads = !state.before || !planned().bookFaults.length
   const before = reads ? present() : state.before
-  change({ ...documents, done: {}, ticked: [], tickedOn: null, timers: [], before, notice: '', removed: null })
+  const opened = state.opened + 1
+  change({ ...documents, ...notBegun(), before, opened, notice: '', removed: null })
+  return true
 }
 
 /** Restores what was put aside; the present documents are put aside instead. */
 function takeBack() {
-  change({ ...state.before, before: present(), bookText: null, notice: '', removed: null })
+  const opened = state.opened + 1
+  change({
+    ...notBegun(),
+    ...state.before,
+    workAt: Date.now(),
+    before: present(),
+    opened,
+    bookText: null,
+    notice: '',
+    removed: null,
+  })
 }
 
 /** The object of a JSON text; undefined if it is not one. */
@@ -172,7 +203,7 @@ function demoDay() {
   if (!isInvented() && !confirm('This replaces your book and orders. Have you saved them?')) return
   takeIn(async () => {
     const [book, orders] = await Promise.all([demo('book'), demo('orders')])
-    replace({ book, orders, bookText: null })
+    replace({ book, orders, bookText: null, scale: scaleOf(book) })
   })
 }
 

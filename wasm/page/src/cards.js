@@ -3,13 +3,12 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsAt } from './cautions.js'
 import { cupDrawing } from './cup.js'
 import { anything } from './generic.js'
+import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
-import { measured } from './meant.js'
 import { lookAt } from './one.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { about, both, counted, off, short } from './show.js'
-import { state } from './state.js'
+import { both, counted, off, short } from './show.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
 
 // The fields that have a place on a card; any other is listed below it.
@@ -25,6 +24,7 @@ const WEIGH = 'material kind written_in add beyond wanted best others tolerance 
 
 const CARDS = {
   'from-shelf': shelfCard,
+  'put-right': fixCard,
   measure: weighCard,
   add: weighCard,
   degas: degasCard,
@@ -42,7 +42,7 @@ export function stepCard(plan, pot, step, now) {
   const own = step.at.find((at) => at.pot.pot === pot.pot)
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
-    <h3>${own.number}. ${own.text}</h3>
+    <h3>${own.number === null ? nothing : `${own.number}. `}${own.text}</h3>
     ${cautionsAt(step)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
     ${CARDS[step.kind](plan, step, now, own)}
     ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
@@ -61,27 +61,8 @@ function tick(item, now, label, again = '') {
     aria-label=${label}
     @click=${once(item.id, () => toggle(item))}
   >
-    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'changed' ? '!' : ''}</span>
+    <span aria-hidden="true">${state === 'done' ? '✓' : ''}</span>
   </button>`
-}
-
-/** The notice that a ticked amount has changed since; `comesTo` gives what follows from it. */
-function changed(item, comesTo = () => '.') {
-  return progress(item) === 'changed'
-    ? html`<p class="changed">Ticked at ${state.done[item.id].words}, now ${item.words}${comesTo()}</p>`
-    : nothing
-}
-
-/** How much more the plan needs than was measured, as the bench measures it; if less, a link to fix it. */
-function difference(step, item) {
-  const { material, best } = item.weigh
-  const { gives } = state.done[item.id]
-  const grams = best.gives.value - gives.value
-  const way = measured(material, { value: Math.abs(grams), unit: 'g' }).best
-  const words = `: ${way?.measure ?? `${about(Math.abs(grams))} g`}`
-  if (grams > 0) return html`${words} more.`
-  return html`${words} less.
-    <a class="button quiet" href="#one" @click=${() => lookAt(step, { [material]: gives.text })}>Fix it</a>`
 }
 
 function shelfCard(plan, step, now, own) {
@@ -96,10 +77,9 @@ function simpleCard(plan, step, now) {
   return step.items.map(
     (item) =>
       html`<div class="row">
-          ${tick(item, now, item.say)}
-          <p class="say">Done</p>
-        </div>
-        ${changed(item)}`,
+        ${tick(item, now, item.say)}
+        <p class="say">Done</p>
+      </div>`,
   )
 }
 
@@ -117,6 +97,20 @@ function weighCard(plan, step, now, own) {
       <a class="button quiet" href="#one" @click=${() => lookAt(step)}>Went wrong? Fix it</a>
     </div>
     ${anything(at, STAGE)}`
+}
+
+/** What puts a pot right. */
+function fixCard(plan, step, now) {
+  return html`<ul class="weigh">
+    ${step.items.map((item) =>
+      item.weigh
+        ? weighRow(step, item, now)
+        : html`<li>
+            ${tick(item, now, item.say)}
+            <p class="say">${item.say}</p>
+          </li>`,
+    )}
+  </ul>`
 }
 
 /** What the cup holds at the end of a stage. */
@@ -139,14 +133,14 @@ function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
-    ${tick(item, now, item.say)}
+    ${item.isNothing ? html`<span></span>` : tick(item, now, item.say)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="amount">
-      <strong>${weigh.best.measure}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
+      <strong>${weigh.best.measure}${item.isMore ? ' more' : ''}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
       <small>${others}</small>
       ${isWeighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
-    ${changed(item, () => difference(step, item))}${anything(weigh, WEIGH)}
+    ${anything(weigh, WEIGH)}
   </li>`
 }
 
@@ -186,11 +180,10 @@ function degasCard(plan, step, now, { pot }) {
 
 function holdRow(step, item, now, name) {
   return html`<div class="row">
-      ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
-      <p class="say">${name}</p>
-      ${clockKey(step, item)}
-    </div>
-    ${changed(item)}`
+    ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
+    <p class="say">${name}</p>
+    ${clockKey(step, item)}
+  </div>`
 }
 
 /** The button that starts the clock of an item, or the clock while it runs. */
@@ -214,13 +207,15 @@ function clockKey(step, item) {
 
 function heatCard(plan, step, now, { pot }) {
   const known = step.heating?.known
+  const { words, keys } = isByReading(step) && !now && !isDone(step) ? heatNow(plan, step, 'card') : {}
   return html`${step.together.map((detail) => html`<p class="say">${detail}</p>`)}
+    ${words ? html`<div class="ask">${words} ${keys}</div>` : nothing}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
             ${tick(item, now, `Pot ${pot.pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`} ${changed(item)}
+            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
           </li>`,
       )}
     </ol>
@@ -266,6 +261,5 @@ function shootCard(plan, step, now, { pot, draw }) {
           </div>`,
       )}
     </div>
-    ${step.items.map((item) => changed(item))}
     ${draw.pieces.map((pieces) => anything(pieces, PIECES))}${anything(draw, DRAW)}`
 }

@@ -1,5 +1,6 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
 import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import { withNothing } from './nothing.js'
 
 /** The compiled module, for workers too. */
 export let module = null
@@ -46,22 +47,33 @@ export function faultsOfBook(text) {
 
 let held = {}
 
-/** The last plan that could be made: its document, and once it is asked, the plan open for requests. */
-let last = { document: null, open: null }
+/** Plans that are open for requests, the latest first: the one that is shown, and the one that the day goes on from. */
+let opened = []
 
-/** The reply to a request about the last plan, which leaves out book and plan. */
-export function askPlan(request) {
-  return refusable(() => {
-    last.open ??= Plan.from(last.document)
-    return { answer: last.open.request(request), faults: [] }
-  })
+/** Plans that are kept open. */
+const KEPT_OPEN = 2
+
+/** The plan of a document, open for requests. */
+function openPlan(document) {
+  const known = opened.find((one) => one.document === document)
+  const one = known ?? { document, open: Plan.from(document) }
+  keepOpen(one)
+  return one.open
 }
 
-/** Takes a plan as the last one: its document, open already if it was made here. */
-export function took(document, open = null) {
-  last.open?.free()
-  last = { document, open }
+function keepOpen(one) {
+  const all = [one, ...opened.filter((other) => other !== one)]
+  for (const { open } of all.slice(KEPT_OPEN)) open.free()
+  opened = all.slice(0, KEPT_OPEN)
 }
+
+/** The reply to a request about a plan, which leaves out book and plan. */
+export function askPlan(document, request) {
+  return refusable(() => ({ answer: openPlan(document).request(request), faults: [] }))
+}
+
+/** The faults of a book. */
+export const bookFaultsOf = (book) => bookOf(book).faults
 
 /** Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. */
 export function plan(book, orders) {
@@ -69,8 +81,27 @@ export function plan(book, orders) {
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
   const { open, faults } = refusable(() => ({ open: read.book.open(orders), faults: [] }))
   if (!open) return { plan: null, bookFaults: [], ordersFaults: faults }
-  took(open.document(), open)
-  return { plan: last.document, bookFaults: [], ordersFaults: [] }
+  const document = open.document()
+  keepOpen({ document, open })
+  return { plan: document, bookFaults: [], ordersFaults: [] }
+}
+
+/** The answer to a request to go on with a plan; with a book of its own if that has changed. */
+export function goOn(document, asked) {
+  const request = withNothing(document, asked)
+  const { answer, faults } = request.book ? ask({ ...request, plan: document }) : askPlan(document, request)
+  return sorted({ answer, faults })
+}
+
+/** A reply with its faults by document: those of the book, of the order list, and others. */
+export function sorted({ answer = null, faults = [] }) {
+  const below = (start) =>
+    faults
+      .filter(({ path }) => path === start || path.startsWith(`${start}/`))
+      .map((fault) => ({ ...fault, path: fault.path.slice(start.length) }))
+  const [bookFaults, ordersFaults] = [below('/book'), below('/orders_now')]
+  const isOf = ({ path }) => ['/book', '/orders_now'].some((start) => path === start || path.startsWith(`${start}/`))
+  return { answer, bookFaults, ordersFaults, dayFaults: faults.filter((fault) => !isOf(fault)) }
 }
 
 /** The number of pots of a day; null if it cannot be planned. */

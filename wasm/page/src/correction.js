@@ -1,11 +1,12 @@
 // The ways to go on with a pot into which something else went.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsAt } from './cautions.js'
+import { once } from './press.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
 
 /** Asks how to go on; null if everything went in as planned. */
-export function putRight(wanted) {
+export function waysOf(wanted) {
   const { poured, cup, trace, hot } = state.one
   const instead = Object.fromEntries(Object.entries(poured).filter(([, amount]) => amount.trim()))
   if (!Object.keys(instead).length) return null
@@ -50,10 +51,10 @@ function outcome({ ways }) {
 }
 
 /**
- * The answer as cards, one for each way; `meant` are the formulas that it should be, and `letPass` gets the share of the pot
- * up to which a material is ignored.
+ * The answer as cards, one for each way; `meant` are the formulas that it should be, `letPass` gets the share of the pot up to
+ * which a material is ignored, and `take`, if there is one, the way that is taken.
  */
-export function answerOf(answer, meant, letPass) {
+export function answerOf(answer, meant, letPass, take) {
   const [kind, words] = outcome(answer)
   const fault = answer.fault && helped(answer.fault)
   const reasons = answer.not_offered.map(({ message }) => html`<p class="not-offered">${message}</p>`)
@@ -72,11 +73,19 @@ export function answerOf(answer, meant, letPass) {
     }
     ${kind === 'right' ? nothing : reasons}
     <ol class="ways">
-      ${answer.ways.map((way) => html`<li>${card(way, answer)}</li>`)}
+      ${answer.ways.map((way) => html`<li>${card(way, answer)} ${take ? taking(way, take) : nothing}</li>`)}
     </ol>
     ${kind === 'right' ? reasons : becomes(answer.becomes, meant)}
   `
 }
+
+/** The key that takes a way: what it adds becomes steps of the pot. */
+const taking = (way, take) =>
+  html`<div class="buttons">
+    <button type="button" aria-label="Do this: ${TITLES[way.way]}" @click=${once(`take ${way.way}`, () => take(way))}>
+      ${way.add.length ? 'Do this' : 'Go on with it'}
+    </button>
+  </div>`
 
 function card(way, answer) {
   return html`<h3>${TITLES[way.way]}</h3>

@@ -68,7 +68,7 @@ export function faultList(title, document, faults) {
 }
 
 /** A key in words: places in a list are counted from 1. */
-const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
+export const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
 
 /** Puts the cursor into the field of a fault, or the nearest field above it. */
 function go(event, document_, path) {

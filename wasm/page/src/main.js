@@ -3,35 +3,44 @@ import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
 import { load } from './core.js'
+import { keys, spoken } from './faults.js'
+import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { headOfSheets } from './paper.js'
-import { largestLine, planned, planNow, stopPlanning } from './planning.js'
+import { isEmpty, largestLine, planned, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
-import { next, toggle, undo } from './progress.js'
+import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
 import { about, day } from './show.js'
-import { change, isInvented, onChange, state } from './state.js'
+import { change, isInvented, onChange, scaleOf, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
+import { ofEarlier, wordsOf } from './work.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
 
 const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
 
 /** The last plan that could be made, with its steps and pots. */
-let last = { plan: null, book: null, steps: [], pots: new Map(), scale: null }
+const NOTHING = { plan: null, book: null, steps: [], pots: new Map(), scale: null, work: null, opened: 0 }
+let last = NOTHING
 
 function draw() {
-  const made = planned(state.book, state.orders)
-  const { plan } = made
-  // The steps depend on the scale that is shown.
-  if (plan && (plan !== last.plan || state.scale !== last.scale)) {
-    last = { plan, book: made.book, pots: potsByLetter(plan), steps: steps(plan), scale: state.scale }
-  } else if (last.plan && state.scale !== last.scale) {
-    last = { ...last, steps: steps(last.plan), scale: state.scale }
+  const made = planned()
+  const { scale, work, opened } = state
+  // Other documents: the plan before is none of theirs.
+  if (opened !== last.opened) last = { ...NOTHING, opened }
+  // A day that is begun keeps its plan until the library has said how it goes on.
+  const plan = made.plan ?? made.base
+  // The steps depend on the scale that is shown, and on what puts pots right.
+  if (plan && (plan !== last.plan || scale !== last.scale || work !== last.work)) {
+    const pots = plan === last.plan ? last.pots : potsByLetter(plan)
+    last = { plan, book: made.book, pots, steps: steps(plan, work?.fix), scale, work, opened }
+  } else if (last.plan && scale !== last.scale) {
+    last = { ...last, steps: steps(last.plan, last.work?.fix), scale }
   }
   const shop = state.book.shop ?? 'pourwright'
   document.title = `${VIEWS[view()]} · ${shop}`
@@ -44,7 +53,7 @@ function page({ plan, steps, pots, book }, made) {
   const { bookFaults, ordersFaults } = made
   const stale = !made.plan
   const shown = view()
-  const faults = { orders: ordersFaults.length, book: bookFaults.length }
+  const faults = { orders: ordersFaults.length, book: bookFaults.length, day: made.dayFaults }
   return html`
     <a class="skip" href="#main" @click=${(event) => skip(event)}>To the work</a>
     <header class="top">
@@ -70,12 +79,12 @@ function page({ plan, steps, pots, book }, made) {
     </header>
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0 || made.status === 'working'}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
-      ${[state.notice, state.unkept].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
+      ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
-      ${made.status === 'done' && stale && shown !== 'orders' && shown !== 'book' ? staleNotice(plan, faults) : nothing}
+      ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
       ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
-    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale, made.status) : nothing}
+    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale && !made.base, made.status) : nothing}
     <p id="said" class="out-of-sight" role="status"></p>
   `
 }
@@ -92,14 +101,18 @@ function guarded(draw) {
 
 function viewOf(shown, { plan, steps, pots, book }, made) {
   const { bookFaults, ordersFaults } = made
-  if (shown === 'orders') return ordersView(plan, ordersFaults, made.plan !== null)
+  if (shown === 'orders') {
+    const now = made.gone ? made.gone.lines : made.plan && state.work?.lines
+    return ordersView(plan, ordersFaults, made.plan !== null, now)
+  }
   if (shown === 'book') return bookView(made.plan, bookFaults)
   // Until its plan is there, a changed book may have faults.
   const unread = made.status !== 'done' && made.book !== book
   if ((bookFaults.length || unread) && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
-  if (shown === 'one') return oneView(pots)
-  return plan ? bench(plan, steps) : nothing
+  if (shown === 'one') return oneView(pots, plan)
+  const changes = made.gone ? wordsOf(made.gone) : (state.work?.changes ?? [])
+  return plan ? bench(plan, steps, changes) : nothing
 }
 
 /** The notice on demo data. */
@@ -109,11 +122,33 @@ function invented() {
     : nothing
 }
 
-function staleNotice(plan, { orders, book }) {
+function staleNotice(plan, { orders, book, day }, shown) {
+  if (isEmpty(state.orders) && !book) {
+    return shown === 'orders'
+      ? nothing
+      : html`<p class="notice" role="status">
+          There are no orders yet. <a class="button" href="#orders">Add a line</a>
+          <a class="button quiet" href="#book">Open orders</a>
+        </p>`
+  }
+  const begun = state.work
+    ? html`<strong>The plan before the change is kept: pots that are begun can be finished by it.</strong>`
+    : html`<strong>The plan shown here is an earlier one.</strong>`
+  if (day.length) {
+    return html`<div class="stale" role="alert">
+      <p><strong>The day cannot go on with this change.</strong></p>
+      ${day.map(
+        ({ path, message, help }) =>
+          html`<p>${path ? html`<code>${keys(path).map(spoken).join(' › ')}</code> ` : nothing}${message} ${help}</p>`,
+      )}
+      ${begun}
+    </div>`
+  }
+  if (shown === 'orders' || shown === 'book') return nothing
   const where = book ? ['book', 'book'] : ['orders', 'orders']
   return html`<p class="stale" role="alert">
     ${book || orders} ${(book || orders) === 1 ? 'fault' : 'faults'} in the ${where[0]}.
-    ${plan ? html`<strong>The plan shown here is an earlier one.</strong>` : 'There is no plan yet.'}
+    ${plan ? begun : 'There is no plan yet.'}
     <a class="button" href="#${where[1]}">Fix it</a>
   </p>`
 }
@@ -164,22 +199,23 @@ function foot(shown, plan, steps, stale, status) {
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
-        ? html`<div class="next">
-            ${
-              now
-                ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, now.item.id)}>
-                      ${now.step.pots.map((pot) => letter(pot))} <span>${now.item.say}</span>
-                    </a>
-                    ${mainKey(now, steps)}`
-                : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`
-            }
-            <button type="button" class="quiet" ?disabled=${!state.ticked.length} @click=${once('undo', undo)}>
-              Undo
-            </button>
+        ? html`<div class="next ${now && isByReading(now.step) ? 'by-reading' : ''}">
+            ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
+            <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`
         : nothing
     }
   </aside>`
+}
+
+/** What to do now, in the largest words, and the keys for it. */
+function nextThing(plan, now, steps) {
+  const { step, item } = now
+  const heat = isByReading(step) ? heatNow(plan, step, 'foot') : null
+  return html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
+      ${step.pots.map((pot) => letter(pot))} ${heat ? heat.words : html`<span>${item.say}</span>`}
+    </a>
+    ${heat ? heat.keys : mainKey(now, steps)}`
 }
 
 /** What the next step waits for. */
@@ -231,7 +267,7 @@ async function begin() {
   } catch (failure) {
     state.notice = `The data kept from an earlier visit cannot be read (${failure.message}): this is the demo.`
   }
-  const parts = before?.book && before.orders ? before : await firstVisit()
+  const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
   begun()
   onChange(draw)
@@ -254,7 +290,7 @@ async function begin() {
 async function firstVisit() {
   const [book, orders, correct] = await Promise.all(['book', 'orders', 'correct'].map(demo))
   lookAtAmount(correct.formulas, correct.pot_base)
-  return { book, orders, scale: book.measures.startsWith('us') ? 'us' : 'metric', one: state.one }
+  return { book, orders, scale: scaleOf(book), one: state.one }
 }
 
 begin().catch((failure) => {

@@ -24,7 +24,7 @@ export function measured(material, mass) {
 const grams = ({ value, unit }) => ({ value, unit })
 
 /** The materials that a stage of one of the day's pots adds. */
-export function wantedByPot(pots, of) {
+export function wantedByPot(pots, of, plan) {
   const held = [...pots.values()].find(({ key }) => key === of.key)
   const stage = held?.pot.stages[of.stage - 1]
   if (!stage) {
@@ -44,6 +44,6 @@ export function wantedByPot(pots, of) {
     volume: stage.fills,
     before: of.stage > 1 || Boolean(pot.there) || Boolean(pot.from_shelf),
     request: { pot: pot.pot, stage: of.stage },
-    ask: askPlan,
+    ask: (request) => askPlan(plan, request),
   }
 }

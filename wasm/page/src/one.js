@@ -4,13 +4,14 @@ import { asked } from './asked.js'
 import { ask } from './core.js'
 import { messages, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
-import { answerOf, putRight } from './correction.js'
+import { answerOf, waysOf } from './correction.js'
 import { wantedByAmount, wantedByPot } from './meant.js'
 import { both, off, short } from './show.js'
 import { change, isInvented, state } from './state.js'
 import { demo, takeIn } from './storage.js'
+import { putRight } from './work.js'
 
-const edit = (parts) => change({ one: { ...state.one, ...parts } })
+const edit = (parts) => change({ one: { ...state.one, refused: [], ...parts } })
 
 /** Shows a stage of one of the day's pots, into which `poured` went instead. What is added after a heat finds it hot. */
 export function lookAt(step, poured = {}) {
@@ -24,11 +25,11 @@ export function lookAtAmount(formulas, base, poured = {}) {
   edit({ formulas, base, of: null, poured, cup: '', trace: '', hot: '' })
 }
 
-/** The view; `pots` are the plan's by letter, with their keys. */
-export function oneView(pots) {
+/** The view; `pots` are those of `plan` by letter, with their keys. */
+export function oneView(pots, plan) {
   const { formulas, base, of } = state.one
-  const wanted = of ? wantedByPot(pots, of) : wantedByAmount(formulas, base)
-  const correction = wanted.request ? putRight(wanted) : null
+  const wanted = of ? wantedByPot(pots, of, plan) : wantedByAmount(formulas, base)
+  const correction = wanted.request ? waysOf(wanted) : null
   const faults = [...wanted.faults, ...(correction?.faults ?? [])]
   return html`
     <div class="one">
@@ -76,7 +77,7 @@ export function oneView(pots) {
       </section>
       <section aria-live="polite" class="correction">
         <h2>How to fix it</h2>
-        ${correction ? corrected(correction, formulas, of && wanted.mass) : nothingWrong()}
+        ${correction ? corrected(correction, formulas, of && { ...of, pot: letterOf(pots, of) }) : nothingWrong()}
       </section>
     </div>
   `
@@ -104,23 +105,34 @@ function inTheCup(of, faults) {
   </div>`
 }
 
-/** How to fix the pot; `planned` is the plan's mass of a pot of the day. */
-function corrected({ request, answer, faults }, formulas, planned) {
+/** How to fix the pot; of a pot of the day, `of` says which, and a way can be taken. */
+function corrected({ request, answer, faults }, formulas, of) {
   if (!answer) {
     const marked = faults.length === 1 ? 'the marked field' : `the ${faults.length} marked fields`
     return html`<p class="hint">Fix ${marked} to see what to add.</p>`
   }
-  const other = planned && answer.ways.some(({ mass }) => mass.text !== planned.text)
-  return html`${answerOf(answer, formulas, (trace) => edit({ trace }))}
+  const { refused } = state.one
+  return html`${answerOf(answer, formulas, (trace) => edit({ trace }), of && ((way) => take(of, way)))}
   ${
-    other
-      ? html`<p class="bench-keeps">
-          <strong>The bench view does not change:</strong> its fills, bursts and loads are for ${short(planned)}, not
-          for what the pot then holds. Go by the fill mark and the thermometer.
-        </p>`
+    refused.length
+      ? html`<div class="fault" role="alert">
+          <p><strong>The day cannot go on like this.</strong></p>
+          ${refused.map((words) => html`<p>${words}</p>`)}
+        </div>`
       : nothing
   }
   ${asked([request, answer])}`
+}
+
+/** Takes a way to go on with a pot of the day: what it adds becomes steps at the bench. */
+function take(of, way) {
+  const { poured, cup, hot } = state.one
+  const instead = Object.fromEntries(Object.entries(poured).filter(([, amount]) => amount.trim()))
+  const refused = putRight(of, way, { instead, cup, hot })
+  if (refused) return change({ one: { ...state.one, refused } })
+  edit({ poured: {}, cup: '', trace: '', hot: '' })
+  location.hash = '#bench'
+  scrollTo(0, 0)
 }
 
 /** Nothing to fix; with the demo data, a button that shows an example. */

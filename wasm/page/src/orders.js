@@ -14,9 +14,9 @@ import { change, editOrders, state, valueAt } from './state.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
- * those of the present orders.
+ * those of the present orders. `now` says what is made of each line, and its place in the plan, if the day went on.
  */
-export function ordersView(last, faults, present) {
+export function ordersView(last, faults, present, now) {
   const { lines } = state.orders
   const plan = present ? last : null
   const { shown, from, keys } = part('lines', lines, LINES, 'Lines')
@@ -28,7 +28,7 @@ export function ordersView(last, faults, present) {
       ${repeat(
         shown,
         (_, index) => from + index,
-        (line, index) => lineCard(line, from + index, plan, faults),
+        (line, index) => lineCard(line, from + index, plan, faults, now?.[from + index]),
       )}
     </ol>
     ${keys} ${removedLine()}
@@ -39,11 +39,12 @@ export function ordersView(last, faults, present) {
 
 const names = (part) => Object.keys(state.book[part] ?? {})
 
-function lineCard(line, index, plan, faults) {
+function lineCard(line, index, plan, faults, now) {
   const path = ['lines', index]
   const id = fieldId('orders', path)
   const own = faultsJustAt(faults, path)
-  const planned = plan?.lines[index]
+  const place = now ? (now.line ?? 0) - 1 : index
+  const planned = plan?.lines[place]
   const byPack = line.packs !== undefined || line.pack_of !== undefined
   return html`<li class="line ${faultsAt(faults, path).length ? 'faulty' : ''}" id=${id} tabindex="-1">
     <div class="fields">
@@ -73,11 +74,12 @@ function lineCard(line, index, plan, faults) {
       </div>
     </div>
     ${messages(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
+    ${now?.made ? html`<p class="made"><strong>${now.made} made</strong>, ${now.owed} to make.</p>` : nothing}
     ${
       planned
         ? html`<p class="comes-to">
-            ${byPack ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)} each, from
-            ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[index])}
+            ${byPack && !now?.made ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)}
+            each, from ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[place])}
           </p>`
         : nothing
     }

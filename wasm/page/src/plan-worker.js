@@ -1,11 +1,43 @@
 // Plans a day away from the page, which stays free meanwhile. One message is one day: it is answered, or the worker is ended.
-import init, { Book, PourwrightError } from '../pourwright/src/web.js'
+import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import { sorted } from './core.js'
+import { withNothing } from './nothing.js'
 
 /** The book of the last day: most changes are to the orders. */
 let held = { text: null, book: null }
 
-async function planned({ module, book, orders }) {
+/** The plan of the last day, open for requests. */
+let last = { key: null, open: null }
+
+async function planned({ module, book, orders, base, request }) {
   await init(module)
+  let document = base
+  const key = JSON.stringify([book, orders])
+  if (!base || last.key !== key) {
+    last.open?.free()
+    last = { key: null, open: null }
+    const { open, ...faults } = base ? { open: Plan.from(base) } : made(book, orders)
+    if (!open) return faults
+    last = { key, open }
+    document ??= open.document()
+  }
+  if (!request) return { plan: document, base: document }
+  const { answer, ...faults } = sorted(asked(request, document))
+  if (!answer) return { base: document, ...faults }
+  const { plan, ...gone } = answer
+  return { base: document, plan: plan ?? document, gone, ...faults }
+}
+
+function asked(what, plan) {
+  const request = withNothing(plan, what)
+  try {
+    return { answer: request.book ? calculate({ ...request, plan }) : last.open.request(request) }
+  } catch (error) {
+    return { faults: faultsOf(error) }
+  }
+}
+
+function made(book, orders) {
   try {
     if (held.text !== book) {
       held.book?.free()
@@ -16,7 +48,7 @@ async function planned({ module, book, orders }) {
     return { bookFaults: faultsOf(error) }
   }
   try {
-    return { plan: held.book.plan(orders) }
+    return { open: held.book.open(orders) }
   } catch (error) {
     return { ordersFaults: faultsOf(error) }
   }

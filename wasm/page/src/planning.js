@@ -1,7 +1,9 @@
-// When the day is planned, and where. A day of ordinary size is planned at once, here. A larger one is planned in a worker:
-// the page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
-import { module, plan, potsOf, took } from './core.js'
+// What is planned, when, and where. The plan that is worked by is kept while the orders change: then the library is asked how
+// the day goes on from what is done. A day of ordinary size is planned at once, here. A larger one is planned in a worker: the
+// page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
+import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
 import { change, state } from './state.js'
+import { isSame, nowRequest } from './work.js'
 
 /** Pieces of a day above which the page asks back. */
 export const MANY_PIECES = 2000
@@ -15,13 +17,19 @@ const [SLOW, LONGEST] = [500, 30_000]
 /** The browser's note that a planning is under way. It stays if that does not end, even if the page is closed or killed. */
 const NOTE = 'pourwright-planning'
 
-/**
- * The day that was planned last: its documents and the result. `status` is "done", "working", or the reason why it is not
- * planned: "asked" (it may be a slip), "unfinished" (an earlier visit did not finish it), "stopped", "slow", "failed".
- */
-let day = { book: null, orders: null, status: 'done', plan: null, bookFaults: [], ordersFaults: [] }
+/** The result of a planning that has none. `gone` is the answer of the day that goes on, without its plan. */
+const NONE = { plan: null, base: null, gone: null, bookFaults: [], ordersFaults: [], dayFaults: [] }
 
-const NONE = { plan: null, bookFaults: [], ordersFaults: [] }
+/**
+ * The day that was planned last: what it was planned from, and the result. `base` is the plan that is worked by, `plan` the
+ * one that the present documents have; they are the same until a document changes. `status` is "done", "working", or the reason
+ * why it is not planned: "asked" (it may be a slip), "unfinished" (an earlier visit did not finish it), "stopped", "slow",
+ * "failed".
+ */
+let day = { book: null, orders: null, work: null, done: null, status: 'done', ...NONE }
+
+/** The last plan of a day that is not begun, with what it was made from: it is still shown while the documents have faults. */
+export let earlier = { plan: null, book: null, orders: null }
 
 /** Whether the next planning is the first of this visit. */
 let first = true
@@ -29,9 +37,22 @@ let first = true
 /** Whether a day of ordinary size took long: the next one is planned in a worker. */
 let slow = false
 
-/** The plan of a day as far as it is known. Planned again only if a document has changed. */
-export function planned(book, orders) {
-  if (day.book === book && day.orders === orders) return day
+/** Whether the documents are others than those of the plan that is worked by. */
+export function isChanged() {
+  const { work } = state
+  return work !== null && !(isSame(state.book, work.of.book) && isSame(state.orders, work.of.orders))
+}
+
+/** The plan of the day as far as it is known. Planned again only if a document has changed, or what is done before it did. */
+export function planned() {
+  const { book, orders, work } = state
+  const done = isChanged() ? state.done : null
+  if (day.book === book && day.orders === orders && day.work === work && day.done === done) return day
+  if (day.work === work && done === null && day.done === null && day.plan && work !== null) {
+    // Other objects that say the same.
+    day = { ...day, book, orders }
+    return day
+  }
   const unfinished = first && noted()
   first = false
   const pieces = piecesOf(orders)
@@ -39,10 +60,40 @@ export function planned(book, orders) {
   // Up to twice the number that was meant is no slip.
   const asked = pieces > MANY_PIECES && !(pieces <= 2 * state.sure)
   end()
-  day = { book, orders, ...NONE, pieces, status: unfinished ? 'unfinished' : asked ? 'asked' : 'working' }
-  if (day.status === 'asked') day.pots = aboutPots(book, orders, pieces)
+  const base = day.work === work && work !== null ? day.base : null
+  day = {
+    ...NONE,
+    book,
+    orders,
+    work,
+    done,
+    base,
+    pieces,
+    status: unfinished ? 'unfinished' : asked ? 'asked' : 'working',
+  }
+  if (isEmpty(orders) && !work) day = { ...day, status: 'done', bookFaults: bookFaultsOf(book) }
+  else if (done === null && base) day = { ...day, status: 'done', plan: base }
+  else if (day.status === 'asked') day.pots = aboutPots(book, orders, pieces)
   else if (day.status === 'working') make(isLarge(book, orders, pieces))
   return day
+}
+
+/** Whether an order list has no line yet. */
+export const isEmpty = (orders) => Array.isArray(orders?.lines) && orders.lines.length === 0
+
+/** Takes `work` as begun with the plan `base`. */
+export function adopt(work, base) {
+  day = {
+    ...NONE,
+    book: state.book,
+    orders: state.orders,
+    work,
+    done: null,
+    base,
+    plan: base,
+    pieces: day.pieces,
+    status: 'done',
+  }
 }
 
 /** Plans the day after all; by a press that means it, so for as long as it takes. */
@@ -60,23 +111,42 @@ export function stopPlanning(status = 'stopped') {
   change()
 }
 
-/** When no planning is under way, for programs. */
+/** When no planning is under way. */
 export async function settled() {
   while (day.status === 'working') await new Promise((done) => setTimeout(done, 5))
+}
+
+/** What there is to do: the documents to plan, or those of the plan that is worked by, and the request to go on from it. */
+function job() {
+  const { book, orders, work, done, base } = day
+  if (work === null) return { book, orders, request: null }
+  return { book: work.book ?? work.of.book, orders: work.orders, base, request: done && nowRequest() }
 }
 
 function make(large, longest = LONGEST) {
   note(true)
   if (large && typeof Worker === 'function') return send(longest)
   const begun = performance.now()
-  const result = plan(day.book, day.orders)
+  const result = here(job())
   finish(result, performance.now() - begun)
+}
+
+/** Plans in the page. */
+function here({ book, orders, base = null, request }) {
+  const made = base ? { plan: base, bookFaults: [], ordersFaults: [] } : plan(book, orders)
+  if (!made.plan) return { ...made, base: null }
+  if (!request) return { ...made, base: made.plan }
+  const { answer, ...faults } = goOn(made.plan, request)
+  if (!answer) return { base: made.plan, ...faults }
+  const { plan: rest, ...gone } = answer
+  return { base: made.plan, plan: rest ?? made.plan, gone, ...faults }
 }
 
 function finish(result, took_ms) {
   note(false)
   if (!isLargeBySize(day)) slow = took_ms > SLOW
-  day = { ...day, ...result, status: 'done' }
+  day = { ...day, ...NONE, base: day.base, ...result, status: 'done' }
+  if (day.plan && !day.work) earlier = { plan: day.plan, book: day.book, orders: day.orders }
 }
 
 let worker = null
@@ -111,7 +181,6 @@ function send(longest) {
     if (answered !== id) return
     clearTimeout(timeout)
     if (failure) return fail(failure)
-    if (result.plan) took(result.plan)
     finish({ ...NONE, ...result }, performance.now() - begun)
     change()
   }
@@ -120,11 +189,11 @@ function send(longest) {
     fail(event.message ?? 'the browser could not start it')
   }
   if (longest < Infinity) timeout = setTimeout(() => stopPlanning('slow'), longest)
-  worker.postMessage({ id, module, book: JSON.stringify(day.book), orders: JSON.stringify(day.orders) })
+  const { book, orders, base = null, request } = job()
+  worker.postMessage({ id, module, book: JSON.stringify(book), orders: JSON.stringify(orders), base, request })
 }
 
 const newWorker = () => new Worker(new URL('./plan-worker.js', import.meta.url), { type: 'module' })
-
 const listOf = (value) => (Array.isArray(value) ? value : [])
 
 /** The pieces of a line; what is not a number counts nothing, and is a fault. */
@@ -135,7 +204,12 @@ function piecesOfLine(line) {
 
 const piecesOf = (orders) => listOf(orders?.lines).reduce((sum, line) => sum + piecesOfLine(line), 0)
 
-const isLarge = (book, orders, pieces) => slow || isLargeBySize({ book, orders, pieces })
+/** Whether a day is planned in a worker; one that goes on is as large as the day that was begun. */
+function isLarge(book, orders, pieces) {
+  const begun = state.work?.of.orders
+  const isLargeBegun = begun && isLargeBySize({ book, orders: begun, pieces: piecesOf(begun) })
+  return slow || isLargeBegun || isLargeBySize({ book, orders, pieces })
+}
 
 function isLargeBySize({ book, orders, pieces }) {
   const entries = ['formulas', 'materials', 'products', 'molds'].map((part) => Object.keys(book?.[part] ?? {}).length)

@@ -1,54 +1,84 @@
-// What has been done. A tick keeps the words that it was done by: where the plan says something else by now, the tick no
-// longer counts and both are shown.
+// What has been done: ticks at the items of the plan that is worked by.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { day } from './show.js'
 import { change, state } from './state.js'
 import { isOver, start } from './timers.js'
+import { beginWork, isRest, takeBackWork } from './work.js'
 
-/** "todo", "done", or "changed": ticked, but the plan has another amount now. */
+/**
+ * "todo" or "done". In the plan of the rest of the day, after a change, only what it leaves to do is shown; what puts a pot right
+ * is the same before and after.
+ */
 export function progress(item) {
-  const tick = state.done[item.id]
-  if (!tick?.words) return 'todo'
-  return tick.words === item.words ? 'done' : 'changed'
+  if (item.isNothing) return 'done'
+  return state.done[item.id]?.words && (item.isFix || !isRest()) ? 'done' : 'todo'
 }
 
-export const isDone = (step) => step.items.every((item) => progress(item) === 'done')
+/** A pot that is hot is done with its heat: bursts that were not needed stay without a tick. */
+export const isDone = (step) =>
+  step.kind === 'heat' ? progress(step.items.at(-1)) === 'done' : step.items.every((item) => progress(item) === 'done')
 
-/** Ticks an item, or removes its tick. */
-export function toggle(item) {
+/** Ticks an item, or removes its tick; `more` is what the tick carries besides, such as a reading. */
+export function toggle(item, more = {}) {
   if (progress(item) === 'done') return takeBack(item.id)
+  beginWork()
   const over = [item.id, ...(item.ends ?? [])]
   const stopped = state.timers.filter(({ id }) => over.includes(id))
+  const tick = { words: item.words, at: later(), stopped, started: item.starts?.id, ...more }
   change({
-    done: { ...state.done, [item.id]: { words: item.words, gives: item.gives } },
-    tickedOn: anyTicked() ? state.tickedOn : (state.orders.day ?? null),
+    done: { ...state.done, [item.id]: tick },
     timers: state.timers.filter((timer) => !stopped.includes(timer)),
-    ticked: [...state.ticked.filter(({ id }) => id !== item.id), { id: item.id, stopped, started: item.starts?.id }],
   })
   if (item.starts) start(item.starts, item.starts.clock)
+  keepStored()
 }
 
-/** Removes the last tick. */
+/** A time after that of every tick. */
+const later = () => Math.max(Date.now(), ...Object.values(state.done).map(({ at }) => at + 1))
+
+/** The id of the last tick; null if there is none. */
+function lastTick() {
+  const ticks = Object.entries(state.done).filter(([, { words }]) => words)
+  return ticks.reduce((last, one) => (last && last[1].at > one[1].at ? last : one), null)?.[0] ?? null
+}
+
+/** Whether there is something to undo. */
+export const canUndo = () => lastTick() !== null || Boolean(state.work?.past)
+
+/** Removes the last tick, or goes back to the plan before the last change. */
 export function undo() {
-  takeBack(state.ticked.at(-1).id)
+  const last = lastTick()
+  if (last === null) takeBackWork()
+  else takeBack(last)
 }
 
 /** Removes a tick and undoes what it did to clocks: one that it stopped runs on, unless its time is over by now. */
 function takeBack(taken) {
-  const { [taken]: _, ...done } = state.done
-  const { stopped = [], started } = state.ticked.find(({ id }) => id === taken) ?? {}
+  const { stopped = [], started } = state.done[taken]
   const timers = [...state.timers.filter(({ id }) => id !== started), ...stopped.filter((timer) => !isOver(timer))]
-  change({ done, timers, ticked: state.ticked.filter(({ id }) => id !== taken) })
+  change({ done: { ...state.done, [taken]: { at: later() } }, timers })
 }
 
-const anyTicked = () => Object.keys(state.done).length > 0
+const anyTicked = () => state.work !== null && (lastTick() !== null || Boolean(state.work.past))
 
 /** Whether anything is ticked or a clock runs. */
 export const isBegun = () => state.timers.length > 0 || anyTicked()
 
+/** What a day has that is not begun. */
+export const notBegun = () => ({ work: null, workAt: Date.now(), done: {}, readings: {}, tickedOn: null, timers: [] })
+
 /** Starts the day over. */
 export function begin() {
-  if (confirm('Clear all ticks and clocks?')) change({ done: {}, ticked: [], tickedOn: null, timers: [] })
+  const words = 'Clear all ticks and clocks? All pots are then planned again from nothing, also those that are begun.'
+  if (confirm(words)) change(notBegun())
+}
+
+/** Asks the browser once to keep what is stored here when it runs short of room. */
+let asked = false
+function keepStored() {
+  if (asked) return
+  asked = true
+  navigator.storage?.persist?.().catch(() => {})
 }
 
 /** Whether the ticks are from another day than the order list's. */
@@ -66,11 +96,10 @@ export function ofBefore() {
   </div>`
 }
 
-/** The first item that is not done, with its step. */
+/** The first item that is not done, with its step. Of a heat it is the last: its bursts go by the thermometer. */
 export function next(steps) {
-  for (const step of steps) {
-    const item = step.items.find((item) => progress(item) !== 'done')
-    if (item) return { step, item }
-  }
-  return null
+  const step = steps.find((step) => !isDone(step))
+  if (!step) return null
+  const items = step.kind === 'heat' ? [step.items.at(-1)] : step.items
+  return { step, item: items.find((item) => progress(item) !== 'done') }
 }

@@ -6,10 +6,14 @@ export const state = {
   orders: null,
   /** The text of a book that is not JSON, until it is fixed. */
   bookText: null,
-  /** What has been done, by the id of the item: its amount in words, and the mass that was measured. */
+  /** The plan that is worked by, from the first tick on: see `work`; and when it last became another. */
+  work: null,
+  workAt: 0,
+  /** What has been done, by the id of the item: its amount in words, when, and the clocks that it stopped and started. What was
+   * taken back has a time alone. */
   done: {},
-  /** The ticks in order: the id, the clocks that it stopped, and the one that it started. */
-  ticked: [],
+  /** What the thermometer showed last, by the id of the heat. */
+  readings: {},
   /** The day of the order list at the first tick. */
   tickedOn: null,
   /** Clocks that run, or are over and not stopped yet. */
@@ -25,7 +29,7 @@ export const state = {
   /** Minutes that a degassing is held, as written; if empty, the clock counts up. */
   hold: '',
   /** The pot of the view "One pot": formulas and an amount, or one of the day's. */
-  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '', hot: '' },
+  one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '', hot: '', refused: [] },
   /** The piece of the view "Salt". */
   salt: { product: '', salt: '', at: null },
   /** A calibration: its kind, material and spoon, and the weighings as written. */
@@ -34,14 +38,17 @@ export const state = {
   notice: '',
   /** Why the browser stores nothing; empty if it does. */
   unkept: '',
+  /** Why the screen may go dark while a clock runs; empty if it stays on. */
+  sleeps: '',
   /** The number of documents being read. */
   reading: 0,
+  /** The number of times that documents were opened: what was shown before is then no earlier plan of theirs. */
+  opened: 0,
 }
 
 /** The parts that are stored between visits. */
-export const KEPT = 'book orders bookText done ticked tickedOn timers before sure scale hold one salt calibrate'.split(
-  ' ',
-)
+export const KEPT =
+  'book orders bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate'.split(' ')
 
 const listeners = []
 
@@ -50,9 +57,13 @@ export function onChange(listener) {
   listeners.push(listener)
 }
 
-/** Changes the state: `parts` replace the present ones. Without any, the page is drawn again as clocks run. */
-export function change(parts = {}) {
+/**
+ * Changes the state: `parts` replace the present ones. Without any, the page is drawn again as clocks run. `settle` is called
+ * before it is drawn.
+ */
+export function change(parts = {}, settle = () => {}) {
   Object.assign(state, parts)
+  settle()
   for (const listener of listeners) listener(parts)
 }
 
@@ -80,6 +91,9 @@ export function editBook(path, value) {
 export function editOrders(path, value) {
   change({ orders: withValue(state.orders, path, value) })
 }
+
+/** The scale of a book: that of its measures. */
+export const scaleOf = (book) => (String(book?.measures).startsWith('us') ? 'us' : 'metric')
 
 /** Whether the documents say that they are invented, as the demo's do. */
 export function isInvented() {

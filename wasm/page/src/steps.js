@@ -1,15 +1,19 @@
 // The plan's steps as the page uses them: with the parts of the plan that they refer to, and with clocks. A step has items
-// to tick one by one. An item keeps its id when the day changes, and has its amount in words, so that a change after the
-// tick is seen.
+// to tick one by one.
 import { inUnit } from './core.js'
+import { isNothing } from './nothing.js'
 import { onScale } from './show.js'
 
-/** The steps of a day, in the order of work. */
-export function steps(plan) {
+/** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
+export function steps(plan, fix = []) {
   const pots = potsByLetter(plan)
   const { bench, measures } = plan.made_from.book
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
-  const all = plan.steps.map((step) => withParts(step, plan, pots, hotFor))
+  for (const entry of pots.values()) {
+    // A pot that was hot when the day went on is shot from by the clock of that heat.
+    if (entry.pot.there?.hot) entry.hot = hotClock(entry, hotFor)
+  }
+  const all = [...fixing(fix, pots), ...plan.steps.map((step) => withParts(step, plan, pots, hotFor))]
   endClocks(all)
   markFilled(all)
   return all
@@ -18,13 +22,41 @@ export function steps(plan) {
 /** The clock of a hot pot ends with the last load of its heat. */
 function endClocks(steps) {
   const shots = steps.filter(({ kind }) => kind === 'shoot')
-  const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock.id, step])))
-  for (const [id, step] of last) (step.items.at(-1).ends ??= []).push(id)
+  const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock, step])))
+  for (const [{ id }, step] of last) (step.items.at(-1).ends ??= []).push(id)
+}
+
+/** The steps that put pots right, one a pot. */
+function fixing(fix, pots) {
+  const own = new Map()
+  for (const item of fix) {
+    const entry = [...pots.values()].find(({ key }) => key === item.key)
+    if (!entry) continue
+    if (!own.has(entry)) own.set(entry, [])
+    own.get(entry).push({ ...item, isFix: true, isMore: Boolean(item.weigh) })
+  }
+  return [...own].map(([{ pot, key }, items]) => {
+    const hot = pot.there?.hot ? ', hot' : ''
+    const at = { pot, key, number: null, stage: 1, at: pot.stages[0], details: items[0].details, notes: [] }
+    const of = { ...at, text: `Put it right${hot}: stir in what is missing.` }
+    return {
+      id: items[0].id,
+      kind: 'put-right',
+      cautions: pot.there?.hot ? ['hot-plastisol'] : [],
+      work: null,
+      together: [],
+      of,
+      at: [of],
+      pots: [pot.pot],
+      stage: 1,
+      items,
+    }
+  })
 }
 
 /** Marks the last additions of each stage: what the cup holds is known after them. */
 function markFilled(steps) {
-  const weighed = steps.filter(({ items }) => items[0].weigh)
+  const weighed = steps.filter(({ kind, items }) => kind !== 'put-right' && items[0].weigh)
   const last = new Map(weighed.map((step) => [step.of.at, step]))
   for (const step of last.values()) step.filled = true
 }
@@ -47,6 +79,7 @@ function withParts(step, plan, pots, hotFor) {
   const shown = (words, { at }) => onScale(words, temperatures(at, more.heating, work.heating))
   return {
     ...more,
+    id: step.id,
     kind: step.kind,
     cautions: step.cautions,
     work,
@@ -61,6 +94,7 @@ function withParts(step, plan, pots, hotFor) {
     stage: of.stage,
     items: step.items.map((item, index) => ({
       id: item.id,
+      isMore: item.more === true,
       words: item.amount,
       say: shown(item.text, of),
       number: item.number,
@@ -85,8 +119,8 @@ function temperatures(stage, ...heatings) {
 const PARTS = { measure: weighed, add: weighed, degas: held, heat: heated, shoot: shot }
 
 function weighed({ step, of }) {
-  const weigh = step.items.map((item) => of.at.weigh[item.weigh - 1])
-  return { items: weigh.map((weigh) => ({ weigh, gives: weigh.best.gives })) }
+  const weighed = step.items.map((item) => of.at.weigh[item.weigh - 1])
+  return { items: weighed.map((weigh) => ({ weigh, isNothing: isNothing(weigh) })) }
 }
 
 function held({ step }) {
@@ -98,8 +132,9 @@ function heated({ step, of, pots, hotFor }) {
   const heating = nextHeating(pots.get(of.pot.pot), of)
   const bands = heating?.known?.bands ?? []
   // A pot that is still hot is shot from by the clock of its last heat.
-  const clock = hot(step, of, hotFor)
-  pots.get(of.pot.pot).hot = clock
+  const entry = pots.get(of.pot.pot)
+  const clock = hotClock(entry, hotFor)
+  entry.hot = clock
   const last = step.items.length - 1
   return {
     heating,
@@ -118,9 +153,9 @@ function nextHeating(pot, { stage, at }) {
 }
 
 /** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
-function hot(step, of, { words, seconds }) {
+function hotClock({ pot, key }, { words, seconds }) {
   if (!seconds) return null
-  return { id: `${step.id}/hot`, clock: { label: `Pot ${of.pot.pot} stays hot`, seconds, words } }
+  return { id: `hot/${key}`, clock: { label: `Pot ${pot.pot} stays hot`, seconds, words } }
 }
 
 function shot({ at, pots }) {

@@ -44,10 +44,42 @@ export async function keptLast() {
     if (!there) throw failure
     here = null
   }
-  if (!there || (here && count >= there.count)) return here
+  if (!there) return here
+  // A tab that was closed at once may have ticked only on disk.
+  if (here && count >= there.count) return { ...here, ...ticksOf(here, there.parts) }
+  const parts = here ? { ...there.parts, ...ticksOf(there.parts, here) } : there.parts
   count = there.count
-  localStorage.setItem(KEY, text)
-  return there.parts
+  localStorage.setItem(KEY, JSON.stringify({ count, ...parts }))
+  return parts
+}
+
+/**
+ * The ticks of two tabs, or of a tab and what is stored: none is lost if both work by the same plan, and of each item the later
+ * tick counts; else those of the plan that was taken later.
+ */
+function ticksOf(one, other) {
+  const parts = ({ work = null, workAt = 0, done = {} }) => ({ work, workAt, done })
+  const [mine, theirs] = [parts(one), parts(other)]
+  if (!isSameWork(mine.work, theirs.work)) return theirs.workAt > mine.workAt ? theirs : mine
+  const merged = { ...theirs.done }
+  for (const [id, tick] of Object.entries(mine.done)) {
+    if (!(merged[id]?.at > tick.at)) merged[id] = tick
+  }
+  return { ...(theirs.workAt > mine.workAt ? theirs : mine), done: merged }
+}
+
+function isSameWork(one, other) {
+  if (one === null || other === null) return false
+  const plan = ({ orders, of, soFar, fix }) => JSON.stringify([orders, of, soFar, fix])
+  return plan(one) === plan(other)
+}
+
+/** The clocks of two tabs: those that `other` has, with what this tab has started and stopped since it `had` some. */
+function clocksOf(timers, had = [], other = []) {
+  const isIn = (list) => (timer) => list.some(({ id, started }) => id === timer.id && started === timer.started)
+  const stopped = had.filter((timer) => !isIn(timers)(timer))
+  const begun = timers.filter((timer) => !isIn(had)(timer) && !isIn(other)(timer))
+  return [...other.filter((timer) => !isIn(stopped)(timer)), ...begun]
 }
 
 const done = (request) =>
@@ -102,15 +134,18 @@ async function toDisk(text, at) {
   if (late) change({ unkept: late })
 }
 
-/** One transaction: what another tab has written later stays. */
+/** One transaction: what another tab has written later stays, and its ticks in any case. */
 function written({ text, at }) {
   const transaction = disk.transaction('state', 'readwrite', { durability: 'strict' })
   const store = transaction.objectStore('state')
-  const before = store.get('count')
+  const before = store.get('all')
   before.onsuccess = () => {
-    if (before.result > at) return
-    store.put(text, 'all')
-    store.put(at, 'count')
+    const there = before.result === undefined ? null : readText(before.result)
+    const own = readText(text).parts
+    const last = there && there.count > at ? there : { count: at, parts: own }
+    const parts = there ? { ...last.parts, ...ticksOf(own, there.parts) } : own
+    store.put(JSON.stringify({ count: last.count, ...parts }), 'all')
+    store.put(last.count, 'count')
   }
   return new Promise((resolve, reject) => {
     transaction.oncomplete = resolve
@@ -134,15 +169,32 @@ export function begun() {
   stored = own(KEPT)
 }
 
+/** The parts that tabs share item by item. */
+const SHARED = ['work', 'workAt', 'done', 'timers']
+
+/** Ticks and clocks of this tab and of what is stored, together. */
+const sharedWith = (there) => ({
+  ...ticksOf(own(SHARED), there),
+  timers: clocksOf(state.timers, stored.timers, there.timers),
+})
+
+const differs = (part, one, other) => JSON.stringify(one[part]) !== JSON.stringify(other[part])
+
 /** Takes over what another tab has stored; what this tab has changed and not stored yet stays. */
 export function follow() {
   const changed = changedHere()
-  const theirs = Object.fromEntries(Object.entries(readable()).filter(([part]) => !changed.includes(part)))
-  const parts = Object.keys(theirs).filter((part) => JSON.stringify(theirs[part]) !== JSON.stringify(state[part]))
-  if (!parts.length) return
-  const taken = Object.fromEntries(parts.map((part) => [part, theirs[part]]))
-  Object.assign(stored, taken)
-  change(taken)
+  const there = readable()
+  if (!Object.keys(there).length) return
+  const together = sharedWith(there)
+  const theirs = Object.entries(there).filter(([part]) => !SHARED.includes(part) && !changed.includes(part))
+  const all = { ...Object.fromEntries(theirs), ...together }
+  const taken = Object.fromEntries(Object.entries(all).filter(([part]) => differs(part, all, state)))
+  for (const part of Object.keys(all)) {
+    // What the store lacks of this tab is stored again.
+    const value = part in taken ? taken[part] : state[part]
+    stored[part] = differs(part, all, there) ? there[part] : value
+  }
+  if (Object.keys(taken).length || changedHere().length) change(taken)
 }
 
 const changedHere = () => KEPT.filter((part) => state[part] !== stored[part])
@@ -161,17 +213,26 @@ export function keepNow() {
   const changed = own(changedHere())
   if (!Object.keys(changed).length) return
   let unkept = late
+  let together = {}
   try {
-    const parts = { ...own(KEPT), ...readable(), ...changed }
+    const there = readable()
+    const parts = { ...own(KEPT), ...there, ...changed }
+    // Another tab may have ticked meanwhile.
+    together = Object.keys(there).length ? sharedWith(there) : own(SHARED)
+    Object.assign(parts, together)
     count += 1
     const text = JSON.stringify({ count, ...parts })
     toDisk(text, count)
     localStorage.setItem(KEY, text)
-    Object.assign(stored, changed)
+    Object.assign(stored, changed, own(SHARED))
   } catch (failure) {
     unkept = `This browser does not store the page's data (${failure.name}): save the book and the orders as files.`
   }
-  if (state.unkept !== unkept) change({ unkept })
+  const news = Object.fromEntries(
+    SHARED.filter((part) => part in together && differs(part, together, state)).map((part) => [part, together[part]]),
+  )
+  Object.assign(stored, news)
+  if (Object.keys(news).length || state.unkept !== unkept) change({ ...news, unkept })
 }
 
 let turn = Promise.resolve()

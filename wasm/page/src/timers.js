@@ -133,13 +133,27 @@ function ring() {
 
 let lock = null
 
-/** Keeps the screen on while a clock runs, if the browser can and the page is visible. */
+/** Keeps the screen on while a clock runs, if the browser can and the page is visible; else the page says so. */
 export async function keepAwake(on = state.timers.length > 0) {
   if (!on) {
     lock?.release()
     lock = null
-  } else if (navigator.wakeLock && document.visibilityState === 'visible' && (!lock || lock.released)) {
+    if (state.sleeps) change({ sleeps: '' })
+  } else if (document.visibilityState === 'visible' && (!lock || lock.released)) {
     // The browser may refuse, on a low battery for example; the clocks run anyway.
-    lock = await navigator.wakeLock.request('screen').catch(() => null)
+    lock = (await navigator.wakeLock?.request('screen').catch(() => null)) ?? null
+    const sleeps = lock ? '' : whyItSleeps()
+    if (state.sleeps !== sleeps) change({ sleeps })
   }
+}
+
+/** Why the screen may go dark while a clock runs, and what would help. */
+function whyItSleeps() {
+  const screen = 'The screen may go dark while a clock runs, and then it does not ring.'
+  if (isSecureContext) return `${screen} This browser does not keep it on: let the device itself keep it on.`
+  return (
+    `${screen} The page came over plain http from another machine, so that the browser neither keeps the screen on nor lets ` +
+    'the page work without its server. Let the device keep its screen on, or serve the page with a certificate: ' +
+    '“wasm/page/serve 8017 0.0.0.0 https”.'
+  )
 }

@@ -90,9 +90,14 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
     .waitFor()
   await go(page, 'Orders')
   await pieces(page).fill('24')
+  await ready(page)
   assert.match(await line(page, 1).locator('.comes-to').innerText(), /g each/)
-  // After an ordinary day it is a slip again.
+  // What is begun is known; after an ordinary day another such number is a slip again.
   await pieces(page).fill('100000')
+  await page.getByText('9.56 g each').waitFor()
+  await pieces(page).fill('24')
+  await ready(page)
+  await pieces(page).fill('100001')
   await page.getByText('Is that right?').waitFor()
 })
 

@@ -82,13 +82,8 @@ person('of the day, at its second stage', {}, async (page) => {
   await page.getByLabel('What went in of fine-salt').fill('170 g')
   await answerIn(page).getByText('It cannot be fixed.').waitFor()
   await page.locator('.not-offered', { hasText: 'The book allows none in a hot pot' }).waitFor()
-  // The pot holds more now than the bench's bursts are for.
-  const [, planned] = /Total ([\d.]+ g)/.exec(await page.getByRole('main').innerText())
-  assert.ok((await page.getByText('The bench view does not change').locator('..').innerText()).includes(planned))
   await page.getByLabel('What went in of fine-salt').fill('half')
   await way(page, 'Exactly right').getByText('Bone-dry salt').waitFor()
-  await page.getByLabel('What went in of fine-salt').fill('')
-  assert.equal(await page.getByText('The bench view does not change').count(), 0)
 })
 
 person('with something in it that does not belong', { view: 'one' }, async (page) => {

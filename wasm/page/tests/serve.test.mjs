@@ -1,8 +1,9 @@
 // The server of the page: what it refuses, and that no reader ends or fills it.
 import assert from 'node:assert/strict'
 import { execFileSync } from 'node:child_process'
-import { mkdir, mkdtemp, rm, symlink, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises'
 import { request } from 'node:http'
+import { request as secure } from 'node:https'
 import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -144,3 +145,27 @@ test('outlives readers who leave', () =>
     const files = execFileSync('ls', ['-l', `/proc/${process.pid}/fd`], { encoding: 'utf8' })
     assert.ok(!files.includes('large.wasm'), files)
   }))
+
+test('serves over https with a certificate of its own', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'pourwright-https-'))
+  const [key, certificate] = ['key', 'certificate'].map((name) => join(folder, `${name}.pem`))
+  const made = 'req -x509 -newkey ec -pkeyopt ec_paramgen_curve:prime256v1 -nodes -days 1 -subj /CN=test'.split(' ')
+  execFileSync('openssl', [...made, '-keyout', key, '-out', certificate], { stdio: 'ignore' })
+  await writeFile(join(folder, 'index.html'), '<!doctype html>')
+  const server = await serve(folder, 0, '127.0.0.1', {}, folder)
+  try {
+    const ca = await readFile(certificate)
+    const reply = await new Promise((resolve, reject) => {
+      const { port } = server.address()
+      const asked = { host: '127.0.0.1', port, path: '/', ca, checkServerIdentity: () => undefined }
+      secure(asked, resolve).on('error', reject).end()
+    })
+    assert.equal(reply.statusCode, 200)
+    assert.match(reply.headers['content-security-policy'], /frame-ancestors 'none'/)
+    reply.resume()
+  } finally {
+    server.closeAllConnections()
+    await new Promise((done) => server.close(done))
+    await rm(folder, { recursive: true })
+  }
+})

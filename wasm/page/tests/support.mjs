@@ -155,3 +155,16 @@ export const sheetOf = (page) =>
     const book = new Book(state.book)
     return `${book.sheet(state.orders)}\n${book.notes(state.orders)}`
   })
+
+/** The demo's documents in a metric shop, which has no fluid ounces. */
+export async function metricDemo() {
+  const [book, orders] = await Promise.all(['book', 'orders'].map((name) => read(`core/examples/demo/${name}.json`)))
+  return {
+    book: book.replace('us-customary', 'metric').replace('"holds": "4 fl oz"', '"holds": "120 mL"'),
+    orders: orders
+      .replace('12 fl oz', '350 mL')
+      .replace('2 fl oz', '60 mL')
+      .replace('1 gal', '3.8 L')
+      .replace('1 qt', '950 mL'),
+  }
+}

@@ -1,8 +1,9 @@
-// Serves a folder of files with the page's security headers: `node serve.mjs FOLDER [PORT]`. It only reads, and only what is
-// in the folder.
+// Serves a folder of files with the page's security headers: `node serve.mjs FOLDER [PORT [HOST [CERTIFICATE]]]`. It only
+// reads, and only what is in the folder. CERTIFICATE is a folder with `key.pem` and `certificate.pem`, to serve over https.
 import { constants } from 'node:fs'
-import { open, realpath } from 'node:fs/promises'
+import { open, readFile, realpath } from 'node:fs/promises'
 import { createServer } from 'node:http'
+import { createServer as createSecureServer } from 'node:https'
 import { extname, join, sep } from 'node:path'
 import { pipeline } from 'node:stream'
 import { fileURLToPath } from 'node:url'
@@ -32,11 +33,14 @@ const HEADERS = {
 /** Limits on readers: how many at once, and the milliseconds that a request, or a pause while it is read, may take. */
 const LIMITS = { readers: 64, request: 10_000, pause: 20_000 }
 
-/** A server of `folder`, listening at `port` of this machine's `host` (a free one for 0). */
-export async function serve(folder, port = 0, host = '127.0.0.1', limits = {}) {
+/** A server of `folder`, listening at `port` of this machine's `host` (a free one for 0), over https with a `certificate`. */
+export async function serve(folder, port = 0, host = '127.0.0.1', limits = {}, certificate = null) {
   const { readers, request, pause } = { ...LIMITS, ...limits }
   const root = await realpath(folder)
-  const server = createServer({ headersTimeout: request, requestTimeout: request, maxHeaderSize: 8192 })
+  const timeouts = { headersTimeout: request, requestTimeout: request, maxHeaderSize: 8192 }
+  const server = certificate
+    ? createSecureServer({ ...timeouts, ...(await keys(certificate)) })
+    : createServer(timeouts)
   server.maxConnections = readers
   server.setTimeout(pause, (socket) => socket.destroy())
   server.on('clientError', (_, socket) => {
@@ -49,6 +53,11 @@ export async function serve(folder, port = 0, host = '127.0.0.1', limits = {}) {
   return new Promise((resolve, reject) => {
     server.on('error', reject).listen(port, host, () => resolve(server))
   })
+}
+
+async function keys(folder) {
+  const [key, cert] = await Promise.all(['key', 'certificate'].map((name) => readFile(join(folder, `${name}.pem`))))
+  return { key, cert }
 }
 
 async function answer(root, request, response) {
@@ -108,7 +117,7 @@ async function opened(root, path) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const [folder, port = '8017', host = '127.0.0.1'] = process.argv.slice(2)
-  await serve(folder, Number(port), host)
-  console.log(`http://${host === '0.0.0.0' ? 'localhost' : host}:${port}/`)
+  const [folder, port = '8017', host = '127.0.0.1', certificate = null] = process.argv.slice(2)
+  await serve(folder, Number(port), host, {}, certificate)
+  console.log(`${certificate ? 'https' : 'http'}://${host === '0.0.0.0' ? 'localhost' : host}:${port}/`)
 }

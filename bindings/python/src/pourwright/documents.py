@@ -20,6 +20,10 @@ Amount: TypeAlias = Union[str, dict[str, Any]]
 """An amount as a person writes it, or as a number and a unit."""
 
 
+AtReading: TypeAlias = Literal["burst", "hot", "cool"]
+"""What to do at a reading of the thermometer."""
+
+
 Name: TypeAlias = str
 """A name: of a material, formula, mold, product, order."""
 
@@ -1384,12 +1388,19 @@ class GoOnAnswer(TypedDict):
     kept: list[str]
     """Ids of the steps' items that are as before: a tick at them holds."""
 
+    lines: list[LineNow]
+    """The lines of `orders_now`, in their order; else those of the plan before."""
+
     not_made: list[NotMade]
     """Pieces that are owed but cannot be made."""
 
     plan: Plan | None
     """The plan for the rest of the day, complete with the orders that it was made from; none if nothing is left to
     make."""
+
+    so_far: SoFarEntry | None
+    """Pieces that are made and what was used of the list `orders_now`: `so_far` of the next request, which goes on with
+    the new plan. None without `orders_now`."""
 
 
 class GoesIn(TypedDict):
@@ -1584,6 +1595,9 @@ class HookEntry(TypedDict):
 
 class InPot(TypedDict):
     """The mix in a pot that is there when the plan is made."""
+
+    accepted: bool | None
+    """Whether that counts as its formulas, however far off it is; none if not."""
 
     degassed: bool
     """Whether it has been degassed."""
@@ -1790,6 +1804,19 @@ class LineCost(TypedDict):
 
     work: MoneyShown
     """Its part of the work."""
+
+
+class LineNow(TypedDict):
+    """An order line by now."""
+
+    line: int | None
+    """Its place in the lines of the new plan, counted from 1; none if the plan does not make any of it."""
+
+    made: int
+    """Its pieces that are made."""
+
+    owed: int
+    """Its pieces that are still owed."""
 
 
 class MadeFrom(TypedDict):
@@ -2179,6 +2206,45 @@ class MoneyShown(TypedDict):
 
     text: str
     """Rounded to the currency's minor unit, half away from zero, as a bill shows it."""
+
+
+class NextBurstAnswer(TypedDict):
+    """What to do with a pot that shows this reading."""
+
+    calculate: Literal["next-burst"]
+
+    at_most: Shown | None
+    """The hottest possible reading after it."""
+
+    burst: Shown | None
+    """How long the oven runs."""
+
+    cautions: list[Caution]
+    """Dangers."""
+
+    expected: Shown | None
+    """The expected reading after it, at most: from the upper end of its band."""
+
+    go: AtReading
+    """What to do."""
+
+    hot_from: Shown | None
+    """The pot is hot from this reading on."""
+
+    hot_to: Shown | None
+    """And up to this one; above it, stop and let it cool."""
+
+    item: str | None
+    """The item of the step that this does; none while the pot cools."""
+
+    pot: str
+    """The pot's letter."""
+
+    reading: Shown
+    """The reading, on the scale of the book."""
+
+    text: str
+    """The same in a sentence."""
 
 
 class NotMade(TypedDict):
@@ -2898,6 +2964,10 @@ class PotThereEntry(TypedDict):
     """A pot that is there already. Its `parts` say what is in it; without these it is not begun, and without `draws`
     either it is no more than a letter and an id that no other pot gets."""
 
+    accepted: NotRequired[bool]
+    """Whether each material in it counts as right for its formulas, however far off it is. Default: `false`, what is
+    off is put right first. Example: `true`."""
+
     cup: NotRequired[MeasuredAmount]
     """Capacity of its cup, one of the bench. Default: the smallest that holds it. Example: `"2 cup"`."""
 
@@ -3088,6 +3158,9 @@ class RightWay(TypedDict):
 
     off: list[Off]
     """How far each material is off per mass of base then, as the bench measures."""
+
+    then: list[MaterialMass]
+    """All that is in the pot then, by material."""
 
     too_little: list[str]
     """Materials of which too little is missing for any tool; they keep their tolerance without it."""
@@ -3401,6 +3474,23 @@ class Sinking(TypedDict):
     """All of that in one line: `1.035 g/mL ± 0.004 g/mL, 5.6 cm/s (4.1 to 7.4) or 5.4 s a foot, straight`."""
 
 
+class SoFarEntry(TypedDict):
+    """What was made and used of a day's order list before its plan, where the plan is for the rest of it."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    from_shelf: NotRequired[dict[str, MeasuredAmount]]
+    """Leftovers that were used of the shelf, by name. Default: none. Example: `{ "dusk, March 1": "60 g" }`."""
+
+    made: NotRequired[list[OrderLine]]
+    """Pieces that are made, as order lines. Default: none. Example: `[{ "order": "31", "product": "dusk finger",
+    "pieces": 16 }]`."""
+
+    used: NotRequired[dict[str, MeasuredAmount]]
+    """Materials that were used of the stock, by name. Default: none. Example: `{ "clear-base": "792 g" }`."""
+
+
 class SourceShare(TypedDict):
     """A source of uncertainty."""
 
@@ -3631,6 +3721,9 @@ class StepItem(TypedDict):
 
     material: str | None
     """The material that is measured."""
+
+    more: bool | None
+    """Whether it is more of what is in the pot already; none if not."""
 
     number: int | None
     """Which fill, burst or load, counted from 1."""
@@ -4249,6 +4342,9 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["go-on"], /, **fields: Any) -> GoOnAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["next-burst"], /, **fields: Any) -> NextBurstAnswer: ...
 
     @overload
     def __call__(self, request: Literal["trial"], /, **fields: Any) -> TrialAnswer: ...

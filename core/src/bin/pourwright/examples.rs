@@ -69,6 +69,7 @@ examples! {
     "plan"
     "record"
     "go-on"
+    "next-burst"
     "trial"
     "troubles"
     "learn"

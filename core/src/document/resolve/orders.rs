@@ -84,7 +84,7 @@ impl Resolver {
         }
     }
 
-    fn line(&mut self, path: &Path<'_>, line: &OrderLine, book: &Book) -> Option<Line> {
+    pub(crate) fn line(&mut self, path: &Path<'_>, line: &OrderLine, book: &Book) -> Option<Line> {
         let own = line.mold.is_some()
             || line.formulas.is_some()
             || line.layers.is_some()

@@ -80,6 +80,7 @@ impl Resolver {
             degassed: entry.degassed.unwrap_or(false),
             draws: draws?,
             takes_more: entry.takes_more.unwrap_or(true),
+            accepted: entry.accepted.unwrap_or(false),
         })
     }
 

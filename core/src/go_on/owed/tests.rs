@@ -82,7 +82,7 @@ fn of_shelf_and_stock_is_left_what_no_pot_took() {
     let took = |name: &str, grams: f64| (name.to_string(), Mass::from_si(grams / 1e3));
     pots[0].from_shelf = vec![took("old", 30.0), took("all", 30.0)];
     pots[1].from_shelf = vec![took("old", 20.0)];
-    let left = shelf(&orders, &pots).unwrap();
+    let left = shelf(&orders, |name| from_shelf(name, &pots)).unwrap();
     let grams = |one: &ShelfEntry| -> f64 {
         let mass: Mass = one.mass.to(crate::quantity::System::Metric).unwrap();
         libm::round(mass.si() * 1e6) / 1e3
@@ -93,7 +93,7 @@ fn of_shelf_and_stock_is_left_what_no_pot_took() {
     assert_eq!(left[1].mass.to_string(), "0.25 lb");
     pots[0].from_shelf.push(took("none", 120.0));
     pots[0].from_shelf.push(took("old", 60.0));
-    assert_eq!(shelf(&orders, &pots), None);
+    assert_eq!(shelf(&orders, |name| from_shelf(name, &pots)), None);
 
     let mut before = plan.plan.clone();
     let had = |material: &str, kilograms: f64| crate::plan::StockEntry {

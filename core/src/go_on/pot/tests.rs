@@ -173,6 +173,7 @@ fn heat_is_spent_in_equal_parts(
         heats,
         spent: spent.map(minutes),
         parts: Vec::new(),
+        accepted: None,
     });
     let mut now = PotNow::new("A".into(), Some(&pot));
     now.heats = heats;
@@ -224,8 +225,16 @@ fn a_hot_pot_was_heated_once_at_least() {
         move |pot: &mut Pot| {
             let parts = vec![MaterialMass { material: "clear".into(), mass: mass(0.2) }];
             let (mass, fills) = (mass(0.2), pot.cup.clone());
-            pot.there =
-                Some(InPot { mass, fills, hot: true, degassed: false, heats, spent: None, parts });
+            pot.there = Some(InPot {
+                mass,
+                fills,
+                hot: true,
+                degassed: false,
+                heats,
+                spent: None,
+                parts,
+                accepted: None,
+            });
         }
     };
     for (heats, expected) in [(None, 1), (Some(0), 1), (Some(1), 1), (Some(3), 3)] {

@@ -70,6 +70,7 @@ impl Workshop<'_> {
             heats: there.contents.heats,
             spent: there.contents.spent.map(text::minutes),
             parts,
+            accepted: there.accepted.then_some(true),
         })
     }
 

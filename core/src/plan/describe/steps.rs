@@ -306,11 +306,24 @@ impl<'l> Day<'l> {
             Entry::Hot { .. } => (StepKind::Add, "add-hot"),
             Entry::Last { .. } => (StepKind::Add, "add-last"),
         };
+        // What is in a pot that was begun cold is not measured again: it is more of it.
+        let begun = self.at(from).filter(|(_, stage)| stage.number == 1);
+        let begun = begun.and_then(|(pot, _)| pot.there.as_ref());
+        let begun = begun.filter(|there| there.heats == Some(0));
+        let is_more = |weigh: &Weigh| {
+            let mut parts = begun.iter().flat_map(|there| &there.parts);
+            weigh.best.gives.quantity > Mass::default()
+                && parts.any(|part| part.material == weigh.material)
+        };
         let items = list.iter().map(|(place, weigh)| {
             let amount = &weigh.best.measure;
-            let text = format!("{}: {amount}", weigh.material);
+            let more = is_more(weigh).then_some(true);
+            let text = match more {
+                Some(_) => format!("{}: {amount} more", weigh.material),
+                None => format!("{}: {amount}", weigh.material),
+            };
             let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
-            StepItem { id, material, weigh: Some(*place), ..item(text, amount.clone()) }
+            StepItem { id, material, weigh: Some(*place), more, ..item(text, amount.clone()) }
         });
         let list: Vec<&Weigh> = list.iter().map(|(_, weigh)| *weigh).collect();
         let salted = list.iter().any(|weigh| weigh.kind == Kind::Salt);
@@ -516,6 +529,7 @@ fn item(text: String, amount: String) -> StepItem {
         amount,
         material: None,
         weigh: None,
+        more: None,
         number: None,
         shots: None,
     }

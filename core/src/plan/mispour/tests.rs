@@ -456,7 +456,7 @@ mod of_a_plan {
         }]);
         let mass = text::mass(Mass::from_si(0.25));
         let fills = text::volume(Volume::from_si(0.25e-3), crate::quantity::System::Metric);
-        InPot { mass, fills, hot, degassed: false, heats, spent: None, parts }
+        InPot { mass, fills, hot, degassed: false, heats, spent: None, parts, accepted: None }
     }
 
     #[rstest]

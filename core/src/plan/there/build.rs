@@ -113,7 +113,8 @@ impl<'a> Workshop<'a> {
         Ok((sequence, there.contents.mix.mass() - mass))
     }
 
-    /// The mass of each material in the pot, kg, where one that is within its tolerance of the `recipe` counts as kept by it.
+    /// The mass of each material in the pot, kg, where one that is within its tolerance of the `recipe` counts as kept by it; in a
+    /// pot that is accepted as it is, all that are in it do.
     fn counted_as(
         &self,
         there: &PotThere,
@@ -130,7 +131,8 @@ impl<'a> Workshop<'a> {
             let wanted = of.map_or(Mass::default(), |one| base * one.ratio);
             let material = self.book.materials.get(id)?;
             let tolerance = material.tolerance.unwrap_or(self.book.limits.tolerance);
-            let is_kept = mass > wanted && mass <= wanted * (1.0 + tolerance);
+            let is_accepted = there.accepted && mass > Mass::default();
+            let is_kept = is_accepted || (mass > wanted && mass <= wanted * (1.0 + tolerance));
             held.push(if is_kept { wanted.si() } else { mass.si() });
         }
         Ok(held)

@@ -2,7 +2,8 @@
 //!
 //! What is in such a pot is its first stage, of which nothing is shot; its further stages follow by adding only, as in any
 //! pot (`sequence`). Base goes in only if the book allows fresh base, or if the pot was never heated.
-//! A material that is over a formula by no more than its tolerance counts as kept by it.
+//! A material that is over a formula by no more than its tolerance counts as kept by it; in a pot that a person has accepted as
+//! it is, every material in it does.
 //!
 //! First each pot gets the shots that an earlier plan had for it, as many as what is in it still gives. Then those that
 //! may take more do, hot ones first, each time the one that is nearest to the formula (least mass to add per base). All
@@ -40,6 +41,8 @@ pub struct PotThere {
     pub draws: Vec<DrawThere>,
     /// Whether it may take other shots.
     pub takes_more: bool,
+    /// Whether its mix counts as its formulas, however far off it is.
+    pub accepted: bool,
 }
 
 /// Shots that an earlier plan had for a pot.

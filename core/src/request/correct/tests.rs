@@ -61,6 +61,7 @@ fn way(way: WayKind, offs: &[(&str, f64)]) -> RightWay {
         volume: shown_volume(100.0),
         off: offs.iter().map(one).collect(),
         within: true,
+        then: Vec::new(),
         details: vec!["Stir.".into()],
     }
 }

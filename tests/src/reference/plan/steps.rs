@@ -108,7 +108,14 @@ impl<'a> Check<'a> {
                         );
                         let is_new = weighed.insert(key);
                         self.object(is_new, || format!("{at}: {} twice", item["weigh"]));
-                        self.weighing(&at, item, stage, &id);
+                        // What goes cold into a pot that has some of it is more of it.
+                        let there = &pot["there"];
+                        let is_more = place["stage"] == 1
+                            && there["heats"] == 0
+                            && list(&there["parts"])
+                                .iter()
+                                .any(|part| part["material"] == item["material"]);
+                        self.weighing(&at, item, stage, &id, is_more);
                     }
                 }
                 if kind == "store" {
@@ -171,7 +178,7 @@ impl<'a> Check<'a> {
             let right = if is_weighing {
                 item["weigh"].is_u64() && item["material"].is_string()
             } else {
-                item["weigh"].is_null() && item["material"].is_null()
+                item["weigh"].is_null() && item["material"].is_null() && item["more"].is_null()
             };
             self.object(right, || format!("{at}: {own} is {item}"));
             self.object(item["shots"].is_null() || kind == "shoot", || format!("{at}: shots"));
@@ -245,15 +252,25 @@ impl<'a> Check<'a> {
         self.object(said.ends_with('.'), || format!("{at}: {said}"));
     }
 
-    pub(super) fn weighing(&mut self, at: &str, item: &Value, stage: &Value, id: &str) {
+    pub(super) fn weighing(
+        &mut self,
+        at: &str,
+        item: &Value,
+        stage: &Value,
+        id: &str,
+        is_more: bool,
+    ) {
         let Some(row) = nth(&stage["weigh"], &item["weigh"]) else {
             self.found.push(format!("{at}: no row {}", item["weigh"]));
             return;
         };
         let (material, measure) = (text(&row["material"]), text(&row["best"]["measure"]));
+        let is_more = is_more && value(&row["best"]["gives"]) > 0.0;
+        let more = if is_more { " more" } else { "" };
         let right = item["material"] == row["material"]
             && item["amount"] == row["best"]["measure"]
-            && item["text"] == format!("{material}: {measure}").as_str()
+            && item["more"] == if is_more { Value::Bool(true) } else { Value::Null }
+            && item["text"] == format!("{material}: {measure}{more}").as_str()
             && item["id"] == format!("{id}/{material}").as_str();
         self.object(right, || format!("{at}: {item} for {material}: {measure}"));
     }

@@ -1,0 +1,205 @@
+//! The next burst of a pot that is heated by the plan, for what its thermometer shows.
+
+use alloc::borrow::ToOwned;
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::{Open, request, response};
+use crate::caution::Caution;
+use crate::codes::code;
+use crate::document::PlanDocument;
+use crate::document::book::BookDocument;
+use crate::document::resolve::Resolver;
+use crate::document::written::Written;
+use crate::fault::Faults;
+use crate::json::path::Path::At;
+use crate::json::reader::Name;
+use crate::parameter::Parameter;
+use crate::plan::process::HeatBand;
+use crate::plan::{Plan, PlanStep, Reading, StepAt, StepKind};
+use crate::quantity::{Measurable, System, ThermodynamicTemperature, Time};
+use crate::show::{Calculated, Shown, text};
+use crate::words::words;
+
+request! {
+    /// Asks for the next burst of a heat of the plan.
+    ///
+    /// Of an open plan `"heat_step": "dusk + plain/dusk + plain/heat", "reading": "245 °F"`.
+    pub struct NextBurstRequest {
+        required {
+            heat_step: Name,
+            reading: Written<ThermodynamicTemperature>,
+        }
+        optional {
+            book: BookDocument,
+            plan: PlanDocument,
+        }
+    }
+}
+
+words! {
+    /// What to do at a reading of the thermometer.
+    pub enum AtReading {
+        /// The oven runs for a burst; then stir and read again.
+        Burst = "burst",
+        /// The pot is hot: the next step, or the shots.
+        Hot = "hot",
+        /// It is too hot: stop, and let it cool.
+        Cool = "cool",
+    }
+}
+
+response! {
+    /// What to do with a pot that shows this reading.
+    pub struct NextBurstResponse {
+        /// The pot's letter.
+        pub pot: String,
+        /// The reading, on the scale of the book.
+        pub reading: Shown<ThermodynamicTemperature>,
+        /// What to do.
+        pub go: AtReading,
+        /// The same in a sentence.
+        pub text: String,
+        /// The item of the step that this does; none while the pot cools.
+        pub item: Option<String>,
+        /// How long the oven runs.
+        pub burst: Option<Shown<Time>>,
+        /// The expected reading after it, at most: from the upper end of its band.
+        pub expected: Option<Shown<ThermodynamicTemperature>>,
+        /// The hottest possible reading after it.
+        pub at_most: Option<Shown<ThermodynamicTemperature>>,
+        /// The pot is hot from this reading on.
+        pub hot_from: Option<Shown<ThermodynamicTemperature>>,
+        /// And up to this one; above it, stop and let it cool.
+        pub hot_to: Option<Shown<ThermodynamicTemperature>>,
+        /// Dangers.
+        pub cautions: Vec<Caution>,
+    }
+}
+
+impl NextBurstRequest {
+    /// Looks the reading up in the table of the heat.
+    ///
+    /// # Errors
+    /// No plan; a step that is not of it, that does not heat, or whose times are not known; a reading out of range.
+    pub fn answer(self, open: Open<'_>) -> Result<NextBurstResponse, Faults> {
+        let (book, plan) = (open.book(self.book)?, open.plan(self.plan)?);
+        let system = book.ready().system;
+        let mut resolver = Resolver::new(system);
+        let reading = resolver.given(Parameter::Reading, &self.reading);
+        let heat = heat(&plan.plan, &self.heat_step.0, &mut resolver);
+        let response = heat.zip(reading).and_then(|(heat, reading)| heat.at(reading, system));
+        resolver.finish(response)
+    }
+}
+
+/// Kelvin: a reading on the mark of a band is one of the next band, whatever its scale rounds to.
+const ROUNDING: f64 = 1e-6;
+
+/// A heat of the plan, at one pot.
+struct Heat<'a> {
+    step: &'a PlanStep,
+    at: &'a StepAt,
+    bands: &'a [HeatBand],
+}
+
+fn heat<'a>(plan: &'a Plan, id: &str, resolver: &mut Resolver) -> Option<Heat<'a>> {
+    let path = At("/heat_step");
+    let known = plan.steps.iter().find(|step| step.id == id);
+    let mut heats = plan.steps.iter().filter(|step| step.kind == StepKind::Heat);
+    let mut ids = heats.clone().map(|step| step.id.as_str());
+    let step = resolver.find("step", &path, id, known, &mut ids)?;
+    let at = step.at.first()?;
+    if !heats.any(|heat| heat.id == step.id) {
+        resolver.fault(
+            code!("step-does-not-heat"),
+            &path,
+            &format_args!("Step {} of pot {} does not heat.", at.number, at.pot),
+            &"Write the id of a step of the kind \"heat\".",
+        );
+        return None;
+    }
+    if at.readings.is_empty() {
+        resolver.fault(
+            code!("heat-times-not-known"),
+            &path,
+            &format_args!("The plan has no times for step {} of pot {}.", at.number, at.pot),
+            &"Heat in short bursts, with a thermometer. The details of the step say what the book lacks.",
+        );
+        return None;
+    }
+    Some(Heat { step, at, bands: bands(plan, at) })
+}
+
+/// The bands of the table that the step shows: those of its stage, or of a reheat.
+fn bands<'a>(plan: &'a Plan, at: &StepAt) -> &'a [HeatBand] {
+    let pot = plan.pots.iter().find(|pot| pot.pot == at.pot);
+    let stage = pot.and_then(|pot| pot.stages.get((at.stage as usize).checked_sub(1)?));
+    let clock = stage.and_then(|stage| stage.clock.as_ref()).and_then(Calculated::known);
+    let reheats = clock.into_iter().flatten().filter_map(|heat| heat.heating.as_ref());
+    let first = stage.and_then(|stage| stage.heating.as_ref());
+    let together = plan.work.iter().filter_map(|work| work.heating.as_ref());
+    let known = first.into_iter().chain(reheats).chain(together).filter_map(Calculated::known);
+    let is_its = |bands: &[HeatBand]| {
+        let rows = at.readings.iter().filter(|row| row.burst.is_some());
+        bands.len() == rows.clone().count()
+            && bands.iter().zip(rows).all(|(band, row)| {
+                Some(&band.below) == row.below.as_ref() && Some(&band.burst) == row.burst.as_ref()
+            })
+    };
+    known.map(|heating| &*heating.bands).find(|bands| is_its(bands)).unwrap_or_default()
+}
+
+impl Heat<'_> {
+    fn at(&self, reading: ThermodynamicTemperature, system: System) -> Option<NextBurstResponse> {
+        let rows = &self.at.readings;
+        // The last row but one is that of a hot pot, which is shot up to its end.
+        let hot = rows.len().checked_sub(2)?;
+        let is_in = |(place, row): &(usize, &Reading)| match &row.below {
+            Some(below) if *place == hot => reading.si() <= below.quantity.si() + ROUNDING,
+            Some(below) => reading.si() < below.quantity.si() - ROUNDING,
+            None => true,
+        };
+        let (place, row) = rows.iter().enumerate().find(is_in)?;
+        let shown = text::temperature(reading, system);
+        let (hot_row, last_band) = (rows.get(hot)?, hot.checked_sub(1).and_then(|at| rows.get(at)));
+        let hot_from = last_band.and_then(|row| row.below.clone());
+        let hot_to = hot_row.below.clone();
+        let band = row.burst.as_ref().and_then(|_| self.bands.get(place));
+        let limit = |limit: &Option<Shown<ThermodynamicTemperature>>| {
+            limit.as_ref().map(|limit| limit.text.clone()).unwrap_or_default()
+        };
+        let (go, text) = match &row.burst {
+            Some(burst) => {
+                (AtReading::Burst, format!("{} in the oven, then stir and read again.", burst.text))
+            }
+            None if place == hot => (AtReading::Hot, format!("It is hot: {}.", row.go)),
+            None => (
+                AtReading::Cool,
+                format!("Stop, and let it cool to {} or less. Do not heat it.", limit(&hot_to)),
+            ),
+        };
+        let mut cautions = Vec::from([Caution::HotPlastisol]);
+        if go != AtReading::Hot {
+            cautions.push(Caution::Fumes);
+        }
+        let is_done = go != AtReading::Cool;
+        Some(NextBurstResponse {
+            pot: self.at.pot.clone(),
+            reading: shown,
+            go,
+            text,
+            item: self.step.items.get(place).filter(|_| is_done).map(|item| item.id.to_owned()),
+            burst: row.burst.clone(),
+            expected: band.map(|band| band.expected.clone()),
+            at_most: band.map(|band| band.at_most.clone()),
+            hot_from,
+            hot_to,
+            cautions,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests;
