@@ -200,7 +200,10 @@
  * record: The record of a day: a plan with the masses and shots that were made.
  *     actuals, [book], [plan]
  * go-on: The rest of a day: a new plan from the pots that are there and what is still owed.
- *     [book], [broken_cups], [broken_molds], [good_pieces], [more_lines], [plan], [pots_now], [ticks]
+ *     [book], [broken_cups], [broken_molds], [good_pieces], [more_lines], [orders_now], [plan], [pots_now], [so_far],
+ *     [ticks]
+ * next-burst: The next burst of a heat of the plan, for what the thermometer shows.
+ *     heat_step, reading, [book], [plan]
  * trial: A color found by eye: the formula that a trial's log comes to.
  *     trial, [body_as], [book], [per], [replace], [save_as]
  * troubles: Bench troubles and what helps, calculated where it can be.
