@@ -35,6 +35,9 @@ pub(super) struct Owed {
     counted: Vec<(usize, u32, u32)>,
 }
 
+/// Pieces that are made, by shape, and whether they were counted.
+pub(super) type Made = Vec<(u32, bool)>;
+
 /// What is known of an order line.
 pub(super) struct Of<'a> {
     pub(super) what: String,
@@ -107,7 +110,7 @@ impl Owed {
         book: &Book,
         before: &Plan,
         lines: Vec<usize>,
-        made: Vec<(u32, bool)>,
+        made: Made,
         left: &mut [u32],
     ) {
         let lines = lines.into_iter().filter_map(|at| Some((at, before.lines.get(at)?)));
@@ -164,7 +167,7 @@ pub(super) fn made_of_plan(
     before: &Plan,
     good: &[GoodEntry],
     pots: &[PotNow<'_>],
-) -> Vec<(Vec<usize>, Vec<(u32, bool)>)> {
+) -> Vec<(Vec<usize>, Made)> {
     let by_kind = before.lines.iter().zip(0..);
     let mut by_kind: Vec<(u32, usize)> =
         by_kind.filter_map(|(line, at)| Some((line.pooled_with?, at))).collect();
@@ -195,7 +198,7 @@ fn made(
     still: &[u32],
     lines: &[(usize, &PlannedLine)],
     good: &[GoodEntry],
-) -> Vec<(u32, bool)> {
+) -> Made {
     let left = still.iter().copied().fold(0, u32::max);
     let of_shape = |shape: &Option<String>| {
         let shape = shape.clone();
