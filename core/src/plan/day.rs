@@ -159,6 +159,7 @@ pub(super) fn pool<'a>(book: &'a Book, day: &'a Day, faults: &mut Vec<Fault>) ->
 }
 
 /// Which of `lines` are for the same pieces: the number of the batch of each; `None` of one that cannot be made.
+#[cfg(feature = "document")]
 pub(crate) fn same_pieces(book: &Book, lines: Vec<Line>) -> Vec<Option<usize>> {
     let mut batches = alloc::vec![None; lines.len()];
     let (shelf, stock, pots, letters) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
