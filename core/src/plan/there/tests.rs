@@ -27,8 +27,11 @@ pub(super) fn small() -> Value {
     book
 }
 
-/// The small book with laminated pieces: a name, a mold, and the color and the share of each layer; each is on base alone.
-fn with(products: &[(&str, &str, &[(&str, u32)])]) -> Value {
+/// A laminated piece: a name, a mold, and the color and the share of each layer; each is on base alone.
+type Product<'a> = (&'a str, &'a str, &'a [(&'a str, u32)]);
+
+/// The small book with laminated pieces.
+fn with(products: &[Product<'_>]) -> Value {
     let mut book = small();
     for (name, mold, layers) in products {
         let layer = |&(color, share): &(&str, u32)| {
