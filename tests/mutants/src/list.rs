@@ -85,9 +85,8 @@ pub fn part(name: &str) -> &str {
 /// Rows of the table, with a sum.
 #[derive(Default, Clone)]
 pub struct Row {
-    pub judged: usize,
+    pub mutants: usize,
     pub caught: usize,
-    pub timeout: usize,
     pub argued: usize,
     pub open: usize,
     pub not_mutated: usize,
@@ -95,9 +94,8 @@ pub struct Row {
 
 impl Row {
     fn add(&mut self, other: &Self) {
-        self.judged += other.judged;
+        self.mutants += other.mutants;
         self.caught += other.caught;
-        self.timeout += other.timeout;
         self.argued += other.argued;
         self.open += other.open;
         self.not_mutated += other.not_mutated;
@@ -106,14 +104,14 @@ impl Row {
 
 pub fn table(rows: &BTreeMap<String, Row>) -> String {
     let mut text = String::from(
-        "| part | mutants | caught | missed (argued) | missed (open) | timeouts | not mutated |\n\
-         | --- | ---: | ---: | ---: | ---: | ---: | ---: |\n",
+        "| part | mutants | caught | missed (argued) | missed (open) | not mutated |\n\
+         | --- | ---: | ---: | ---: | ---: | ---: |\n",
     );
     let mut sum = Row::default();
     let mut line = |name: &str, row: &Row| {
         text.push_str(&format!(
-            "| {name} | {} | {} | {} | {} | {} | {} |\n",
-            row.judged, row.caught, row.argued, row.open, row.timeout, row.not_mutated
+            "| {name} | {} | {} | {} | {} | {} |\n",
+            row.mutants, row.caught, row.argued, row.open, row.not_mutated
         ));
     };
     for (name, row) in rows {

@@ -125,7 +125,7 @@ fn run(options: &Options) -> ExitCode {
     if options.table || options.list {
         core.number(&dropped, |_| true);
         if options.table {
-            print_table(&core, &dropped, &results, &survivors)
+            print_table(&core, &dropped, &survivors)
         } else {
             print_survivors(&core, &results, &survivors)
         }
@@ -325,10 +325,10 @@ fn sources(repository: &Path) -> String {
     format!("{:016x}", hash(&all))
 }
 
+/// The table as the list of survivors has it: what is not in it counts as caught.
 fn print_table(
     core: &Core,
     dropped: &std::collections::BTreeSet<String>,
-    results: &BTreeMap<String, list::Known>,
     survivors: &BTreeMap<String, String>,
 ) {
     let mut rows: BTreeMap<String, Row> = BTreeMap::new();
@@ -340,18 +340,16 @@ fn print_table(
         .for_each(|name| rows.entry(list::part(name).to_owned()).or_default().not_mutated += 1);
     for (_, site) in core.sites() {
         for mutant in &site.mutants {
-            let Some(known) = results.get(&mutant.name) else { continue };
             let row = rows.entry(list::part(&mutant.name).to_owned()).or_default();
-            row.judged += 1;
-            match (known.outcome.as_str(), survivors.get(&mutant.name).map(String::as_str)) {
-                ("timeout", _) => row.timeout += 1,
-                ("caught", _) | (_, Some(list::ELSEWHERE)) => row.caught += 1,
-                (_, None | Some(list::OPEN)) => row.open += 1,
-                _ => row.argued += 1,
+            row.mutants += 1;
+            match survivors.get(&mutant.name).map(String::as_str) {
+                None | Some(list::ELSEWHERE) => row.caught += 1,
+                Some(list::OPEN) => row.open += 1,
+                Some(_) => row.argued += 1,
             }
         }
     }
-    rows.retain(|_, row| row.judged > 0);
+    rows.retain(|_, row| row.mutants > 0);
     print!("{}", list::table(&rows));
 }
 

@@ -11,8 +11,9 @@ export const MANY_PIECES = 2000
 /** A day with more than this is planned in a worker: pieces, lines, entries of a part of the book. */
 const [PIECES, LINES, ENTRIES] = [1000, 60, 150]
 
-/** Milliseconds: planning here may take the first; a worker is ended after the second. */
-const [SLOW, LONGEST] = [500, 30_000]
+/** Milliseconds that planning here may take; a worker is ended after the others. */
+export const limits = { here: 500 }
+const LONGEST = 30_000
 
 /** The browser's note that a planning is under way. It stays if that does not end, even if the page is closed or killed. */
 const NOTE = 'pourwright-planning'
@@ -34,8 +35,8 @@ export let earlier = { plan: null, book: null, orders: null }
 /** Whether the next planning is the first of this visit. */
 let first = true
 
-/** Whether a day of ordinary size took long: the next one is planned in a worker. */
-let slow = false
+/** Milliseconds that the last day of ordinary size took: after a long one the next is planned in a worker. */
+let took = 0
 
 /** Whether the documents are others than those of the plan that is worked by. */
 export function isChanged() {
@@ -144,7 +145,7 @@ function here({ book, orders, base = null, request }) {
 
 function finish(result, took_ms) {
   note(false)
-  if (!isLargeBySize(day)) slow = took_ms > SLOW
+  if (!isLargeBySize(day)) took = took_ms
   day = { ...day, ...NONE, base: day.base, ...result, status: 'done' }
   if (day.plan && !day.work) earlier = { plan: day.plan, book: day.book, orders: day.orders }
 }
@@ -208,7 +209,7 @@ const piecesOf = (orders) => listOf(orders?.lines).reduce((sum, line) => sum + p
 function isLarge(book, orders, pieces) {
   const begun = state.work?.of.orders
   const isLargeBegun = begun && isLargeBySize({ book, orders: begun, pieces: piecesOf(begun) })
-  return slow || isLargeBegun || isLargeBySize({ book, orders, pieces })
+  return took > limits.here || isLargeBegun || isLargeBySize({ book, orders, pieces })
 }
 
 function isLargeBySize({ book, orders, pieces }) {

@@ -51,6 +51,13 @@ async function slowDown(context, page) {
   }, 100 * slow)
 }
 
+/** Days of ordinary size are planned within the keystroke, however slow the machine: no test depends on its speed. */
+const planHere = (page) =>
+  page.evaluate(async () => {
+    const { limits } = await import('./src/planning.js')
+    limits.here = Infinity
+  })
+
 /** A visit in a browser context of its own; `wrongs` collects errors, policy violations and foreign requests. */
 export async function visit({ address, browser }, { view = 'bench', clock, ...settings } = {}) {
   const context = await browser.newContext({
@@ -79,6 +86,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
   if (clock) await page.clock.install({ time: clock })
   await page.goto(`${address}#${view}`)
   await page.locator('html[data-ready]').waitFor()
+  await planHere(page)
   return { page, context, wrongs }
 }
 
