@@ -249,7 +249,6 @@ static void mixes(const pour_book *book)
     pour_mix_free(NULL);
 }
 
-/* A book and a plan that are open answer requests that leave them out; a plan that was stored is opened again. */
 /* Two lines with an answer, one without; and the same of an open book. */
 static void lines(const pour_book *book)
 {
@@ -264,6 +263,8 @@ static void lines(const pour_book *book)
     CHECK(strncmp(out, "{\"result\":{\"calculate\":\"convert\",\"amount\":\"16 tbsp\"", 51) == 0);
     CHECK(strstr(out, "\n{\"faults\":[{\"code\":\"not-utf8\"") != NULL && strstr(out, "48 tsp") != NULL);
     pour_string_free(out);
+    CHECK(pour_lines(cup, POUR_UP_TO_NUL, &out, NULL, &refused, NULL) == POUR_OK && refused == 1 && strlen(out) == len);
+    pour_string_free(out);
     CHECK(pour_lines(cup, 0, &out, NULL, NULL, NULL) == POUR_OK && out[0] == 0);
     pour_string_free(out);
     CHECK(pour_book_lines(book, dusk, strlen(dusk), &out, &len, &refused, NULL) == POUR_OK);
@@ -277,14 +278,16 @@ static void lines(const pour_book *book)
     len = refused = 7777;
     FAILS(pour_lines(NULL, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/lines");
     FAILS(pour_lines(cup, cup_len, NULL, &len, &refused, error), POUR_NULL, "null-pointer", "/out");
-    FAILS(pour_lines(cup, SIZE_MAX, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large", "/lines");
+    FAILS(pour_lines(cup, SIZE_MAX - 1, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large", "/lines");
     FAILS(pour_book_lines(NULL, dusk, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/book");
     FAILS(pour_book_lines(book, NULL, 1, &no_text, &len, &refused, error), POUR_NULL, "null-pointer", "/lines");
     FAILS(pour_book_lines(book, dusk, 1, NULL, &len, &refused, error), POUR_NULL, "null-pointer", "/out");
-    FAILS(pour_book_lines(book, dusk, SIZE_MAX, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large", "/lines");
+    FAILS(pour_book_lines(book, dusk, SIZE_MAX - 1, &no_text, &len, &refused, error), POUR_TOO_LARGE, "too-large",
+          "/lines");
     CHECK(no_text == NULL && len == 7777 && refused == 7777);
 }
 
+/* A book and a plan that are open answer requests that leave them out; a plan that was stored is opened again. */
 static void open_ones(const pour_book *book, const pour_plan *plan)
 {
     const char *formula = "{\"calculate\":\"formula\",\"formulas\":[\"dusk\",\"plain\"],\"base_amount\":\"1 cup\"}";
