@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use pourwright::parameter::Parameter;
 use pourwright::table::{Argument, Calculation, ValueKind};
+use pourwright_tests::split_mix::SplitMix64;
 use pourwright_tests::usual::usual;
 
 use crate::doors::Door;
@@ -20,21 +21,13 @@ enum Owned {
     List(Vec<f64>),
 }
 
-/// Deterministic: SplitMix64.
-struct Random(u64);
+/// Numbers near those of an example.
+struct Random(SplitMix64);
 
 impl Random {
-    fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-
     /// From 0 to below `n`.
     fn below(&mut self, n: usize) -> usize {
-        usize::try_from(self.next() % n as u64).unwrap()
+        usize::try_from(self.0.bits() % n as u64).unwrap()
     }
 
     /// `x` by up to 5 % more or less, with seven digits as a person might write them.
@@ -66,7 +59,7 @@ impl Numbers {
         let seed = calculation.name.bytes().fold(u64::from(call), |seed, byte| {
             seed.wrapping_mul(0x0100_0000_01b3).wrapping_add(u64::from(byte))
         });
-        let mut random = Random(seed);
+        let mut random = Random(SplitMix64(seed));
         let example = calculation.example().arguments;
         let mut groups = BTreeMap::new();
         let mut values = Vec::new();

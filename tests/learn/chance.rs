@@ -1,24 +1,18 @@
 //! Chance from a seed.
 
-/// SplitMix64 (G. L. Steele, D. Lea and C. H. Flood, OOPSLA 2014): the same numbers on every machine.
-pub(crate) struct Chance(u64);
+use pourwright_tests::split_mix::SplitMix64;
+
+/// Numbers of a distribution.
+pub(crate) struct Chance(SplitMix64);
 
 impl Chance {
     pub(crate) fn seeded(seed: u64) -> Self {
-        Self(seed)
-    }
-
-    fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
+        Self(SplitMix64(seed))
     }
 
     /// From 0 to below 1.
     pub(crate) fn share(&mut self) -> f64 {
-        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+        (self.0.bits() >> 11) as f64 / (1_u64 << 53) as f64
     }
 
     pub(crate) fn between(&mut self, low: f64, high: f64) -> f64 {

@@ -1,27 +1,20 @@
 //! Chance from a fixed seed, the same on every machine.
 
+use pourwright_tests::split_mix::SplitMix64;
 use serde_json::{Value, json};
 
-/// SplitMix64.
-pub(crate) struct Chance(u64);
+/// Choices by chance.
+pub(crate) struct Chance(SplitMix64);
 
 impl Chance {
     /// That of a thing by its name and number.
     pub(crate) fn of(name: &str, number: usize) -> Self {
-        Self(crate::pin::hash(format!("{name} {number}").as_bytes()))
-    }
-
-    fn next(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
+        Self(SplitMix64(crate::pin::hash(format!("{name} {number}").as_bytes())))
     }
 
     /// From 0 to below `n`, which is above 0.
     pub(crate) fn below(&mut self, n: usize) -> usize {
-        (self.next() % n as u64) as usize
+        (self.0.bits() % n as u64) as usize
     }
 
     /// From `from` to `to`, both included.

@@ -7,6 +7,7 @@ pub mod generate;
 pub mod oracle;
 pub mod reference;
 pub mod small;
+pub mod split_mix;
 
 /// The Rust examples of the repository's README, kept compiling.
 #[cfg(doctest)]
