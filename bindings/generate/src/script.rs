@@ -56,9 +56,9 @@ pub(crate) fn count_of(field: &ParameterField) -> Option<String> {
 
 /// How a language writes values.
 pub(crate) struct Syntax {
-    /// What is around a text.
+    /// The quotation mark of a text.
     pub(crate) quote: char,
-    /// What is around a list.
+    /// The brackets of a list.
     pub(crate) list: [&'static str; 2],
     /// No value.
     pub(crate) absent: &'static str,

@@ -127,7 +127,7 @@ impl Kinds {
         }
     }
 
-    /// What is made, as order lines. Pieces that the book cannot make any more stay as they are.
+    /// The pieces made, as order lines. Those that the book can no longer make stay as they are.
     fn lines_of(
         &self,
         made: &BTreeMap<Kind, u32>,

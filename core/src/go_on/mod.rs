@@ -54,7 +54,7 @@ pub(crate) struct Now<'a> {
     pub(crate) more: &'a [OrderLine],
     /// The order list as it is by now, if it has changed.
     pub(crate) list: Option<&'a OrdersDocument>,
-    /// What was made and used of it before the plan.
+    /// Its pieces made, and its stock and shelf used, before the plan.
     pub(crate) so_far: Option<&'a SoFarEntry>,
     /// Molds that are not to be had any more.
     pub(crate) broken_molds: &'a [Name],
@@ -121,7 +121,7 @@ struct Noon<'a> {
     now: &'a Now<'a>,
     pots: Vec<PotNow<'a>>,
     owed: Owed,
-    /// What is left of stock and shelf.
+    /// Stock and shelf as they are by now.
     stock: Option<Named<Amount>>,
     shelf: Option<Vec<ShelfEntry>>,
     so_far: Option<SoFarEntry>,

@@ -38,7 +38,7 @@ pub(super) struct Owed {
 /// Pieces that are made, by shape, and whether they were counted.
 pub(super) type Made = Vec<(u32, bool)>;
 
-/// What is known of an order line.
+/// An order line, and its pieces that are made.
 pub(super) struct Of<'a> {
     pub(super) what: String,
     pub(super) mold: &'a str,
