@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { calibration } from './calibrate.js'
 import { FORMAT, faultsOfBook } from './core.js'
+import { editBook, noEdits } from './edits.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { planned, settled } from './planning.js'
@@ -10,7 +11,7 @@ import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
 import { isBegun, notBegun } from './progress.js'
-import { change, editBook, isInvented, scaleOf, state, valueAt } from './state.js'
+import { change, isInvented, scaleOf, state, valueAt } from './state.js'
 
 /** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book. */
 export function bookView(plan, faults) {
@@ -143,6 +144,7 @@ async function replaceBook(book) {
   if (bookFaults.length || faulty.size < Math.max(1, state.orders.lines.length)) return
   change({
     orders: { format: FORMAT, lines: [] },
+    edits: noEdits(),
     opened: state.opened + 1,
     notice: 'The orders were made for another book, and are put aside. Open orders for this book, or add lines.',
   })
@@ -156,7 +158,7 @@ function openOrders(text, name) {
 }
 
 /** The parts of the state that belong to a day's documents. */
-const DAY = ['book', 'orders', 'scale', ...Object.keys(notBegun())]
+const DAY = ['book', 'orders', 'edits', 'scale', ...Object.keys(notBegun())]
 
 const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
@@ -167,7 +169,7 @@ function replace(documents) {
   const reads = !state.before || !planned().bookFaults.length
   const before = reads ? present() : state.before
   const opened = state.opened + 1
-  change({ ...documents, ...notBegun(), before, opened, notice: '', removed: null })
+  change({ edits: noEdits(), ...documents, ...notBegun(), before, opened, notice: '' })
   return true
 }
 
@@ -176,13 +178,13 @@ function takeBack() {
   const opened = state.opened + 1
   change({
     ...notBegun(),
+    edits: noEdits(),
     ...state.before,
     workAt: Date.now(),
     before: present(),
     opened,
     bookText: null,
     notice: '',
-    removed: null,
   })
 }
 

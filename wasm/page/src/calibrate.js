@@ -7,7 +7,8 @@ import { messages, faultsAt, keys } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
 import { once } from './press.js'
 import { short } from './show.js'
-import { change, editBook, state, valueAt } from './state.js'
+import { editBook } from './edits.js'
+import { change, state, valueAt } from './state.js'
 
 const COUNTED = { weighed_count: 'How many', weighed_mass: 'Together, g' }
 

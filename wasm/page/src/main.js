@@ -2,6 +2,7 @@
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
+import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
 import { heatNow, isByReading } from './heat.js'
@@ -84,7 +85,7 @@ function page({ plan, steps, pots, book }, made) {
       ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
       ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
-    ${shown === 'bench' || state.timers.length ? foot(shown, plan, steps, stale && !made.base, made.status) : nothing}
+    ${foot(shown, plan, steps, stale && !made.base, made.status)}
     <p id="said" class="out-of-sight" role="status"></p>
   `
 }
@@ -192,10 +193,14 @@ const WAITS = {
   failed: ({ failure }) => [`The plan could not be calculated (${failure}).`, 'Calculate it again'],
 }
 
-/** The bar at the foot: the clocks, and the next thing to do with a large button. */
+const isEditing = (shown) => shown === 'orders' || shown === 'book'
+
+/** The bar at the foot: the clocks, and the next thing to do with a large button; where the documents are written, the last change. */
 function foot(shown, plan, steps, stale, status) {
+  const edits = isEditing(shown) ? editsBar() : nothing
+  if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
   const now = plan && !stale ? next(steps) : null
-  return html`<aside class="foot" aria-label="Clocks and next step">
+  return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
@@ -203,7 +208,7 @@ function foot(shown, plan, steps, stale, status) {
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`
-        : nothing
+        : edits
     }
   </aside>`
 }
@@ -281,6 +286,7 @@ async function begin() {
   addEventListener('storage', follow)
   addEventListener('pageshow', follow)
   for (const touch of ['pointerdown', 'pointerup', 'keydown']) addEventListener(touch, readySound)
+  addEventListener('keydown', editByKey)
   document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()

@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
 import { FORMAT } from './core.js'
+import { editOrders } from './edits.js'
 import { letter } from './letter.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
 import { choice, field, number, stepper, textInput } from './fields.js'
@@ -10,7 +11,7 @@ import { LINES, part, reveal } from './part.js'
 import { once } from './press.js'
 import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
-import { change, editOrders, state, valueAt } from './state.js'
+import { state, valueAt } from './state.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
@@ -31,7 +32,7 @@ export function ordersView(last, faults, present, now) {
         (line, index) => lineCard(line, from + index, plan, faults, now?.[from + index]),
       )}
     </ol>
-    ${keys} ${removedLine()}
+    ${keys}
     <div class="buttons"><button type="button" @click=${once('add', addLine)}>Add a line</button></div>
     ${runsOut(plan)} ${stock(faults)} ${shelf(faults)} ${costTable(plan)}
   `
@@ -180,21 +181,9 @@ function piecesIn(packs = 1, each = 1) {
 }
 
 function removeLine(at) {
-  const { lines } = state.orders
-  change({ orders: { ...state.orders, lines: lines.toSpliced(at, 1) }, removed: { line: lines[at], at } })
-}
-
-/** The line that was removed last, with a button to restore it. */
-function removedLine() {
-  if (!state.removed) return nothing
-  const { line, at } = state.removed
-  const what = line.product ?? line.mold ?? ''
-  const back = () =>
-    change({ orders: { ...state.orders, lines: state.orders.lines.toSpliced(at, 0, line) }, removed: null })
-  return html`<p class="undo" role="status">
-    Line ${at + 1} removed: ${line.order} ${what}.
-    <button type="button" @click=${back}>Undo</button>
-  </p>`
+  const { order, product, mold } = state.orders.lines[at]
+  const what = [order, product ?? mold].filter((word) => word !== undefined).join(' ')
+  editOrders(['lines', at], undefined, `Line ${at + 1} removed: ${what}.`)
 }
 
 /** Fields that a line cannot have together with a product or with packs. */
@@ -250,7 +239,7 @@ function addLine() {
   const product = names('products')[0]
   const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
   reveal('lines', lines.length, LINES)
-  change({ orders: { ...state.orders, lines: [...lines, line] } })
+  editOrders(['lines', lines.length], line, `Line ${lines.length + 1} added.`)
 }
 
 /** The stock of each material before the day. */

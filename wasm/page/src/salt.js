@@ -7,7 +7,8 @@ import { curveOf, piecesOf, saltFor, saltOf, teaspoons } from './curve.js'
 import { choice, field } from './fields.js'
 import { plot } from './plot.js'
 import { short } from './show.js'
-import { change, editBook, state } from './state.js'
+import { editBook } from './edits.js'
+import { change, state } from './state.js'
 
 const edit = (parts) => change({ salt: { ...state.salt, ...parts } })
 

@@ -20,8 +20,8 @@ export const state = {
   timers: [],
   /** The documents before those that were opened last, with their ticks and clocks. */
   before: null,
-  /** The order line that was removed last, with its place, while that can be undone. */
-  removed: null,
+  /** The changes of book and orders, and those that were undone: see `edits`. */
+  edits: { done: [], undone: [] },
   /** The pieces of a day that are meant, however many; 0 if that was not asked. */
   sure: 0,
   /** The scale shown first: "us" or "metric". */
@@ -48,7 +48,9 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate'.split(' ')
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate'.split(
+    ' ',
+  )
 
 const listeners = []
 
@@ -68,7 +70,8 @@ export function change(parts = {}, settle = () => {}) {
 }
 
 /** A copy of `document` with `value` at `path` (a list of keys); undefined removes it. */
-function withValue(document, [key, ...rest], value) {
+export function withValue(document, [key, ...rest], value) {
+  if (key === undefined) return value
   const copy = Array.isArray(document) ? [...document] : { ...document }
   const below = rest.length ? withValue(copy[key] ?? {}, rest, value) : value
   if (below !== undefined) copy[key] = below
@@ -80,16 +83,6 @@ function withValue(document, [key, ...rest], value) {
 /** The value at `path` of `document`. */
 export function valueAt(document, path) {
   return path.reduce((below, key) => below?.[key], document)
-}
-
-/** Writes a value into the book. */
-export function editBook(path, value) {
-  change({ book: withValue(state.book, path, value) })
-}
-
-/** Writes a value into the order list. */
-export function editOrders(path, value) {
-  change({ orders: withValue(state.orders, path, value) })
 }
 
 /** The scale of a book: that of its measures. */

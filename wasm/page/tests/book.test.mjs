@@ -46,6 +46,23 @@ person('is fixed in its fields', { view: 'book' }, async (page) => {
   assert.equal(await page.evaluate(() => document.activeElement.id), 'book/bench/injector/holds')
 })
 
+person('has a field that was removed back in its place', { view: 'book' }, async (page) => {
+  const fields = () => page.locator('.tree > .leaf > label, .tree > details > summary').allInnerTexts()
+  const before = await fields()
+  await page.getByRole('button', { name: 'Remove altitude' }).click()
+  assert.equal((await fields()).length, before.length - 1)
+  await page.getByText('Removed: altitude.').waitFor()
+  await page.getByRole('button', { name: /^Undo/ }).click()
+  assert.deepEqual(await fields(), before)
+  // Other documents have changes of their own.
+  await page.getByRole('button', { name: /^Redo/ }).click()
+  await chooseFile(page, 'Open a book', 'book.json', await read('core/examples/demo/book.json'))
+  assert.equal(await page.getByRole('button', { name: /^(Undo|Redo)/ }).count(), 0)
+  await page.getByRole('button', { name: 'Back to the documents before' }).click()
+  await page.getByRole('button', { name: /^Undo/ }).click()
+  assert.deepEqual(await fields(), before)
+})
+
 person('that is not JSON is fixed as text', { view: 'book' }, async (page) => {
   const whole = await read('core/examples/demo/book.json')
   await chooseFile(page, 'Open a book', 'book.json', whole.slice(0, -3))

@@ -139,24 +139,51 @@ person('use up what is on the shelf', { view: 'book' }, async (page) => {
   await page.getByText('more is in the cup from before').waitFor()
 })
 
-person('get a removed line back', { view: 'orders' }, async (page) => {
+person('undo changes, also after a reload, and do them again', { view: 'orders' }, async (page) => {
+  const pieces = (at) => line(page, at).getByRole('textbox', { name: 'Pieces' }).inputValue()
   const words = await line(page, 2).innerText()
+  const undo = page.getByRole('button', { name: /^Undo/ })
+  const redo = page.getByRole('button', { name: /^Redo/ })
+  assert.equal(await undo.count(), 0)
   await page.getByRole('button', { name: 'Remove line 2' }).dblclick()
   assert.equal(await page.locator('.line').count(), 9)
-  // A change made meanwhile stays.
-  await line(page, 1).getByRole('button', { name: 'One more: Pieces' }).click()
-  await page.getByText('Line 2 removed: 31 dusk finger, salted.').waitFor()
-  await page.getByRole('button', { name: 'Undo' }).click()
+  // What was removed is said where it is seen, however long the list is.
+  const said = page.getByText('Line 2 removed: 31 dusk finger, salted.')
+  await said.waitFor()
+  assert.ok((await said.boundingBox()).y < page.viewportSize().height)
+  for (let times = 0; times < 3; times += 1) {
+    await line(page, 1).getByRole('button', { name: 'One more: Pieces' }).click()
+    await page.waitForTimeout(BOUNCE)
+  }
+  assert.equal(await pieces(1), '27')
+  await page.locator('html[data-stored]').waitFor()
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  // What was pressed without a pause is one change.
+  await undo.click()
+  assert.equal(await pieces(1), '24')
+  await page.waitForTimeout(BOUNCE)
+  await page.keyboard.press('Control+z')
   assert.equal(await line(page, 2).innerText(), words)
-  assert.equal(await line(page, 1).getByRole('textbox', { name: 'Pieces' }).inputValue(), '25')
-  assert.equal(await page.getByRole('button', { name: 'Undo' }).count(), 0)
+  assert.ok(await undo.isDisabled())
+  await redo.click()
+  assert.equal(await page.locator('.line').count(), 9)
+  await page.keyboard.press('Control+Shift+z')
+  assert.equal(await pieces(1), '27')
+  // A field of its own has the keys of the keyboard.
+  await line(page, 1).getByRole('textbox', { name: 'Pieces' }).press('Control+z')
+  assert.equal(await page.locator('.line').count(), 9)
+  // Another change: what was undone is gone.
+  await undo.click()
+  await line(page, 3).getByRole('button', { name: 'One more: Pieces' }).click()
+  assert.ok(await redo.isDisabled())
 })
 
 person('of another day do not keep the ticks', {}, async (page) => {
   await page.getByRole('checkbox').first().click()
   await go(page, 'Orders')
   assert.equal(await page.getByText('The ticks here were made for').count(), 0)
-  await page.getByLabel('Day').fill('2027-03-09')
+  await page.getByLabel('Day', { exact: true }).fill('2027-03-09')
   await page.getByText('The ticks here were made for Tue, Mar 2.').waitFor()
   page.once('dialog', (dialog) => dialog.accept())
   await page.getByRole('button', { name: 'Clear all ticks' }).click()
@@ -165,7 +192,7 @@ person('of another day do not keep the ticks', {}, async (page) => {
   // Or they are kept, and are this day's from then on.
   await page.getByRole('checkbox').nth(1).click()
   await go(page, 'Orders')
-  await page.getByLabel('Day').fill('2027-03-10')
+  await page.getByLabel('Day', { exact: true }).fill('2027-03-10')
   await page.getByRole('button', { name: 'Keep them' }).click()
   assert.equal(await page.getByText('The ticks here were made for').count(), 0)
 })
