@@ -4,8 +4,8 @@ use alloc::format;
 use alloc::string::String;
 
 use crate::quantity::{
-    DynamicViscosity, Mass, MassDensity, Measurable, Power, Pressure, Ratio, TemperatureInterval,
-    ThermodynamicTemperature, Time, Velocity, Volume,
+    Amount, DynamicViscosity, Mass, MassDensity, Measurable, Power, Pressure, Ratio, System,
+    TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume,
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
@@ -19,6 +19,8 @@ pub struct Shown<Q> {
     pub text: String,
     /// The same on the other scale, metric or not, where both are in use.
     pub other: Option<String>,
+    /// The number in the unit of results.
+    value: f64,
 }
 
 /// A kind of quantity that results show, and its unit there.
@@ -71,14 +73,57 @@ impl<Q: Showable> Shown<Q> {
     /// that a plan answers as it does when it is stored and read again.
     #[must_use]
     pub fn new(quantity: Q, text: impl Into<String>) -> Self {
-        let quantity = Q::from_shown(quantity.shown_value());
-        Self { quantity, text: text.into(), other: None }
+        Self::of_value(quantity.shown_value(), text)
+    }
+
+    /// The quantity that is `value` of the unit of results, with its text.
+    fn of_value(value: f64, text: impl Into<String>) -> Self {
+        Self { quantity: Q::from_shown(value), text: text.into(), other: None, value }
+    }
+
+    /// The number in the unit of results. Where the text is all of the quantity (`4 cup`), it is the number nearest to
+    /// what the text says.
+    #[must_use]
+    pub fn value(&self) -> f64 {
+        self.value
+    }
+
+    /// The same, where `amount` is this quantity but for rounding: its number is then the nearest to that of the amount
+    /// in `unit`, which is the unit of results. 4 cup are 946.352946 mL, not 946.3529460000001.
+    #[must_use]
+    pub(crate) fn said_by(self, amount: &Amount, unit: Unit, system: System) -> Self {
+        let exact = match amount.unit() == unit {
+            true => Ok(*amount),
+            false => amount.in_unit(unit, system),
+        };
+        match exact {
+            Ok(amount) => self.said_as(amount.value().to_f64()),
+            Err(_) => self,
+        }
+    }
+
+    /// The same, where `exact` is its number but for rounding: then that is its number.
+    #[must_use]
+    pub(crate) fn said_as(self, exact: f64) -> Self {
+        // A few roundings of a number, or of a temperature as far from absolute zero.
+        const ROUNDINGS: f64 = 8.0 * f64::EPSILON;
+        let scale = libm::fabs(exact) + libm::fabs(Q::from_si(0.0).shown_value());
+        match libm::fabs(exact - self.value) <= ROUNDINGS * scale {
+            true => Self { other: self.other, ..Self::of_value(exact, self.text) },
+            false => self,
+        }
     }
 
     /// The same with its text on the other scale.
     #[must_use]
     pub(crate) fn or(self, other: impl Into<String>) -> Self {
         Self { other: Some(other.into()), ..self }
+    }
+
+    /// The same with another text.
+    #[must_use]
+    pub(crate) fn with_text(self, text: String) -> Self {
+        Self { text, ..self }
     }
 
     /// Its text with that on the other scale: `338 °F (170 °C)`.
@@ -128,7 +173,7 @@ mod document {
             let form = Form {
                 text: Cow::Borrowed(&self.text),
                 other: self.other.as_deref().map(Cow::Borrowed),
-                value: self.quantity.shown_value(),
+                value: self.value,
                 unit: Cow::Borrowed(Q::UNIT),
             };
             form.serialize(serializer)
@@ -152,7 +197,7 @@ mod document {
     impl<Q: Showable> ReadBack for Shown<Q> {
         fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
             let (text, other, value) = shown(node, Q::UNIT, faults);
-            Self { quantity: Q::from_shown(value), text, other }
+            Self { other, ..Self::of_value(value, text) }
         }
     }
 

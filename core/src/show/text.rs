@@ -38,15 +38,31 @@ fn figure<Q: Showable>(amount: Result<Amount, AmountError>, quantity: Q) -> Stri
         .map_or_else(|_| format!("{}", quantity.shown_value()), |amount| amount.value().to_string())
 }
 
+/// `quantity` by `amount`, which is near it, and whose text is shown; `unit` is the unit of results.
+fn by_amount<Q: Showable>(
+    quantity: Q,
+    amount: Result<Amount, AmountError>,
+    unit: Unit,
+    system: System,
+) -> Shown<Q> {
+    match amount {
+        Ok(amount) => Shown::new(quantity, amount.to_string()).said_by(&amount, unit, system),
+        Err(error) => Shown::new(quantity, or_plain(Err(error), quantity)),
+    }
+}
+
 /// A mass to a tenth of a gram, to a hundredth below 10 g.
 pub(crate) fn mass(mass: Mass) -> Shown<Mass> {
     let denominator = if mass.shown_value() < 10.0 { 100 } else { 10 };
-    Shown::new(mass, nearest(mass, denominator, Unit::GRAM))
+    by_amount(mass, near(mass, denominator, Unit::GRAM), Unit::GRAM, System::Metric)
 }
 
 /// The volume of a cup that is marked in steps of `step`: `2 cup`, `500 mL`.
 pub(crate) fn cup(volume: Volume, step: Volume, system: System) -> Shown<Volume> {
-    Shown::new(volume, mark(volume, step, system))
+    match marked_in_cups(volume, step, system) {
+        Some(cups) => by_amount(volume, Ok(cups), Unit::MILLILITER, system),
+        None => by_amount(volume, in_four_digits(volume, system), Unit::MILLILITER, system),
+    }
 }
 
 /// A mark of a cup that is marked in steps of `step`, in cups where the step is a fraction of one.
@@ -91,11 +107,6 @@ fn in_cups(volume: Volume, system: System) -> Option<Amount> {
 /// that is off: `2.259 mL (about 1/4 + 1/8 + 1/16 tsp, -4.5 %)`.
 #[cfg(feature = "document")]
 pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
-    Shown::new(volume, scooped(volume, system))
-}
-
-#[cfg(feature = "document")]
-fn scooped(volume: Volume, system: System) -> String {
     // Nobody levels more spoonfuls than that.
     const MOST_SPOONFULS: f64 = 6.0;
     // Near enough to be called by its name, a coarser measure is better than a finer one.
@@ -104,15 +115,16 @@ fn scooped(volume: Volume, system: System) -> String {
     if let Some(amount) = exact
         && (amount.unit() != Unit::TSP || amount.value().to_f64() <= MOST_SPOONFULS)
     {
-        return amount.to_string();
+        return by_amount(volume, Ok(amount), Unit::MILLILITER, system);
     }
-    let milliliters = four_digits(volume, system);
     let about = near(0.05).ok().filter(|amount| !amount.value().is_zero());
     let said = about.and_then(|about| Some((about, about.to::<Volume>(system).ok()?)));
+    let milliliters = by_amount(volume, in_four_digits(volume, system), Unit::MILLILITER, system);
     match said {
         Some((about, said)) => {
             let off = signed_percent(said / volume - Ratio::from(1.0));
-            format!("{milliliters} (about {}, {off})", spoons(&about))
+            let text = format!("{} (about {}, {off})", milliliters.text, spoons(&about));
+            milliliters.with_text(text)
         }
         None => milliliters,
     }
@@ -152,38 +164,43 @@ pub(crate) fn fill_mark(volume: Volume, step: Option<Volume>, system: System) ->
         let value = Rational::from_int(eighths).checked_mul(eighth.value())?;
         Amount::new(value, Unit::CUP).ok()
     });
-    let milliliters = format!("{milliliters} mL");
+    let milliliters = Amount::new(Rational::from_int(milliliters as i64), Unit::MILLILITER);
     match cups.filter(|cups| !cups.value().is_zero()) {
         Some(cups) => in_cups_or(volume, cups, milliliters, system),
-        None => Shown::new(volume, milliliters),
+        None => by_amount(volume, milliliters, Unit::MILLILITER, system),
     }
 }
 
 /// A volume to a hundredth of a milliliter.
 pub(crate) fn milliliters(volume: Volume) -> Shown<Volume> {
-    Shown::new(volume, nearest(volume, 100, Unit::MILLILITER))
+    by_amount(volume, near(volume, 100, Unit::MILLILITER), Unit::MILLILITER, System::Metric)
 }
 
 /// A volume to a milliliter, and to the nearest eighth of a cup: 305 mL, or 1 1/4 cup.
 pub(crate) fn volume(volume: Volume, system: System) -> Shown<Volume> {
-    let milliliters = nearest(volume, 1, Unit::MILLILITER);
+    let milliliters = near(volume, 1, Unit::MILLILITER);
     match nearest_fraction(volume, Unit::CUP, &[1, 2, 4, 8], system) {
         Ok(cups) if !cups.value().is_zero() => in_cups_or(volume, cups, milliliters, system),
-        _ => Shown::new(volume, milliliters),
+        _ => by_amount(volume, milliliters, Unit::MILLILITER, system),
     }
 }
 
 /// A volume in cups, or in milliliters, as the system measures; in milliliters too where the nearest eighth of a cup is
 /// far from it.
-fn in_cups_or(volume: Volume, cups: Amount, milliliters: String, system: System) -> Shown<Volume> {
+fn in_cups_or(
+    volume: Volume,
+    cups: Amount,
+    milliliters: Result<Amount, AmountError>,
+    system: System,
+) -> Shown<Volume> {
     const FAR: f64 = 0.05;
     let said = cups.to::<Volume>(system);
     let is_near = said.is_ok_and(|said| libm::fabs(said.si() - volume.si()) <= FAR * volume.si());
-    let cups = cups.to_string();
+    let metric = by_amount(volume, milliliters, Unit::MILLILITER, system);
     if is_near && system != System::Metric {
-        Shown::new(volume, cups).or(milliliters)
+        by_amount(volume, Ok(cups), Unit::MILLILITER, system).or(metric.text)
     } else {
-        Shown::new(volume, milliliters).or(cups)
+        metric.or(cups.to_string())
     }
 }
 
@@ -209,7 +226,11 @@ fn says(amount: &Amount, volume: Volume, system: System) -> bool {
 }
 
 fn four_digits(volume: Volume, system: System) -> String {
-    or_plain(significant(volume, Unit::MILLILITER, 4, system), volume)
+    or_plain(in_four_digits(volume, system), volume)
+}
+
+fn in_four_digits(volume: Volume, system: System) -> Result<Amount, AmountError> {
+    significant(volume, Unit::MILLILITER, 4, system)
 }
 
 /// The reading of a scale with this readability, with as many decimals as its step has (at most 6).
@@ -227,7 +248,8 @@ pub(crate) fn balance(reading: Mass, readability: Option<Mass>) -> String {
 
 /// A density to a thousandth.
 pub(crate) fn density(density: MassDensity) -> Shown<MassDensity> {
-    Shown::new(density, nearest(density, 1000, Unit::GRAM_PER_MILLILITER))
+    let unit = Unit::GRAM_PER_MILLILITER;
+    by_amount(density, near(density, 1000, unit), unit, System::Metric)
 }
 
 /// An uncertainty as `shown`, or to one digit of `unit` where that would say nothing: never `0 g`.
@@ -275,7 +297,7 @@ pub(crate) fn uncertain<Q: Showable>(value: Q, uncertainty: Q) -> Uncertain<Q> {
 /// A share in per cent.
 pub(crate) fn percent(share: Ratio) -> Shown<Ratio> {
     let tenths = libm::round(share.si() * 1000.0);
-    Shown::new(share, format!("{} %", tenths / 10.0))
+    Shown::new(share, format!("{} %", tenths / 10.0)).said_as(tenths / 1000.0)
 }
 
 /// A deviation in per cent with its sign.
@@ -285,10 +307,10 @@ pub(crate) fn signed_percent(off: Ratio) -> String {
 }
 
 /// A quantity with its text on the scale of the system, and on the other one.
-fn by_system<Q: Showable>(quantity: Q, us: String, metric: String, system: System) -> Shown<Q> {
+fn by_system<Q: Showable>(us: Shown<Q>, metric: Shown<Q>, system: System) -> Shown<Q> {
     match system {
-        System::UsCustomary | System::UsLabel => Shown::new(quantity, us).or(metric),
-        System::Metric | System::Imperial => Shown::new(quantity, metric).or(us),
+        System::UsCustomary | System::UsLabel => us.or(metric.text),
+        System::Metric | System::Imperial => metric.or(us.text),
     }
 }
 
@@ -297,9 +319,8 @@ pub(crate) fn temperature(
     at: ThermodynamicTemperature,
     system: System,
 ) -> Shown<ThermodynamicTemperature> {
-    let fahrenheit = nearest(at, 1, Unit::FAHRENHEIT);
-    let celsius = nearest(at, 1, Unit::CELSIUS);
-    by_system(at, fahrenheit, celsius, system)
+    let on = |unit| by_amount(at, near(at, 1, unit), Unit::CELSIUS, System::Metric);
+    by_system(on(Unit::FAHRENHEIT), on(Unit::CELSIUS), system)
 }
 
 /// A temperature on the scale of the system, its unit left out: `338`.
@@ -321,14 +342,17 @@ fn thermometer(system: System) -> Unit {
 
 /// A pressure on both scales: 27 inHg, or 91.4 kPa.
 pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
-    let inches = nearest(pressure, 10, Unit::INCH_OF_MERCURY);
-    by_system(pressure, inches, nearest(pressure, 10, Unit::KILOPASCAL), system)
+    let on = |unit| by_amount(pressure, near(pressure, 10, unit), Unit::KILOPASCAL, System::Metric);
+    by_system(on(Unit::INCH_OF_MERCURY), on(Unit::KILOPASCAL), system)
 }
 
 /// How far a gauge is off, to two digits: small, and never nothing.
 pub(crate) fn gauge_off(pressure: Pressure, system: System) -> Shown<Pressure> {
-    let digits = |unit| or_plain(significant(pressure, unit, 2, System::Metric), pressure);
-    by_system(pressure, digits(Unit::INCH_OF_MERCURY), digits(Unit::KILOPASCAL), system)
+    let on = |unit| {
+        let amount = significant(pressure, unit, 2, System::Metric);
+        by_amount(pressure, amount, Unit::KILOPASCAL, System::Metric)
+    };
+    by_system(on(Unit::INCH_OF_MERCURY), on(Unit::KILOPASCAL), system)
 }
 
 /// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.
@@ -509,6 +533,45 @@ mod tests {
     #[case(CUP * 6.656_25, "106 1/2 tbsp")]
     fn spoons(#[case] volume: f64, #[case] text: &str) {
         assert_eq!(household(ml(volume), US), text);
+    }
+
+    /// What the text says is the number too, to the bit: 236.588 236 5 mL a cup, 16.387 064 mL a cubic inch (NIST Handbook 44,
+    /// appendix C), 0 °C = 32 °F.
+    #[cfg(feature = "document")]
+    #[rstest]
+    #[case(cup(ml(946.352_946), ml(CUP), US).value(), 946.352_946)]
+    #[case(cup(ml(473.176_473), ml(CUP / 4.0), US).value(), 473.176_473)]
+    #[case(cup(ml(0.1) * 3.0, ml(0.1), System::Metric).value(), 0.3)]
+    #[case(fill_mark(ml(CUP * 1.5), None, US).value(), 354.882_354_75)]
+    #[case(fill_mark(ml(250.0), None, System::Metric).value(), 250.0)]
+    #[case(volume(ml(CUP / 3.0), System::Metric).value(), ml(CUP / 3.0).shown_value())]
+    #[case(scoop(ml(CUP / 4.0), US).value(), 59.147_059_125)]
+    #[case(scoop(ml(0.1) * 3.0, US).value(), 0.3)]
+    #[case(mass(g(0.1) * 3.0).value(), 0.3)]
+    #[case(mass(g(30.5)).value(), 30.5)]
+    #[case(milliliters(ml(0.7)).value(), 0.7)]
+    #[case(percent(Ratio::from(0.1) * 1.5).value(), 0.15)]
+    #[case(density(MassDensity::from_si(1120.000_000_000_000_2)).value(), 1.12)]
+    fn a_text_that_says_all_is_the_number(#[case] value: f64, #[case] exact: f64) {
+        assert_eq!(value.to_bits(), exact.to_bits(), "{value}");
+    }
+
+    #[rstest]
+    #[case(275.0, 135.0)]
+    #[case(329.0, 165.0)]
+    #[case(350.0, 176.666_666_666_666_66)]
+    fn whole_degrees_are_the_number(#[case] fahrenheit: f64, #[case] celsius: f64) {
+        let at = crate::quantity::Amount::parse(&format!("{fahrenheit} °F")).unwrap();
+        let shown = temperature(at.to(US).unwrap(), US);
+        assert!((shown.value() - celsius).abs() <= f64::EPSILON * celsius, "{}", shown.value());
+        // Read back, it is the same quantity.
+        assert_eq!(ThermodynamicTemperature::from_shown(shown.value()), shown.quantity);
+    }
+
+    #[test]
+    fn a_text_that_rounds_leaves_the_number() {
+        assert_eq!(mass(g(348.585_883)).value(), g(348.585_883).shown_value());
+        assert_eq!(volume(ml(381.808), US).value(), ml(381.808).shown_value());
     }
 
     /// By hand: a US teaspoon is 4.929 mL.
