@@ -4,8 +4,6 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use uom::si::mass::gram;
-
 use super::Now;
 use super::document::{GoodEntry, LineNow, NotMade};
 use super::pot::PotNow;
@@ -17,7 +15,7 @@ use crate::document::orders::{OrderLine, OrdersDocument, ShelfEntry};
 use crate::document::written::Written;
 use crate::json::Named;
 use crate::plan::{Plan, PlannedLine};
-use crate::quantity::{Amount, Mass, Ratio, Unit};
+use crate::quantity::{Amount, Mass, Measurable, Ratio, System, Unit, significant};
 use crate::show::Note;
 use crate::show::page::counted;
 
@@ -298,7 +296,7 @@ pub(super) fn shelf(
             continue;
         }
         // A mass is in grams in every measuring system.
-        let had: Option<Mass> = entry.mass.to(crate::quantity::System::Metric).ok();
+        let had: Option<Mass> = entry.mass.to(System::Metric).ok();
         if let Some(mass) = had.filter(|had| *had > used).and_then(|had| grams(had - used)) {
             left.push(ShelfEntry { mass: Written::of_amount(mass), ..entry.clone() });
         }
@@ -335,9 +333,19 @@ pub(super) fn stock(
     Some(left)
 }
 
+/// Digits of what the order list of the rest of the day says: far below any scale, and without the last digits of a
+/// calculation. Each mass is written within 5e-12 of itself.
+const DIGITS: u8 = 12;
+
+/// A quantity as a document writes it.
+pub(super) fn written<Q: Measurable>(quantity: Q, unit: Unit) -> Option<Amount> {
+    // These units are the same in every measuring system.
+    significant(quantity, unit, DIGITS, System::Metric).ok()
+}
+
 /// A mass as a document writes it.
 pub(super) fn grams(mass: Mass) -> Option<Amount> {
-    Amount::from_f64(mass.get::<gram>(), Unit::GRAM).ok()
+    written(mass, Unit::GRAM)
 }
 
 #[cfg(test)]
