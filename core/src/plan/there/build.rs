@@ -131,9 +131,12 @@ impl<'a> Workshop<'a> {
             let wanted = of.map_or(Mass::default(), |one| base * one.ratio);
             let material = self.book.materials.get(id)?;
             let tolerance = material.tolerance.unwrap_or(self.book.limits.tolerance);
-            let is_accepted = there.accepted && mass > Mass::default();
-            let is_kept = is_accepted || (mass > wanted && mass <= wanted * (1.0 + tolerance));
-            held.push(if is_kept { wanted.si() } else { mass.si() });
+            let counted = match there.accepted && mass > Mass::default() {
+                true => wanted,
+                false if mass <= wanted * (1.0 + tolerance) => mass.min(wanted),
+                false => mass,
+            };
+            held.push(counted.si());
         }
         Ok(held)
     }
