@@ -18,5 +18,5 @@ pub use error::CostError;
 pub use job::{Job, JobCost, Labor, Packing, Profit};
 pub use materials::{MaterialCosts, MaterialLine, Used};
 pub use money::Money;
-pub(crate) use number::decimal;
+pub(crate) use number::{decimal, share};
 pub use stock::{StockLine, StockNeed, stock};

@@ -18,7 +18,7 @@ pub(super) fn grams(mass: Mass, what: &'static str) -> Result<Decimal, CostError
 }
 
 /// A share, in steps of 1e-9.
-pub(super) fn share(share: Ratio, what: &'static str) -> Result<Decimal, CostError> {
+pub(crate) fn share(share: Ratio, what: &'static str) -> Result<Decimal, CostError> {
     decimal(share.value, SHARE_DECIMALS, what)
 }
 

@@ -59,7 +59,7 @@ impl Listed {
         let earlier = so_far.made.as_deref().unwrap_or_default();
         let kinds = Kinds::of(book, &day, &made_from.orders.lines, earlier);
         let mut made = kinds.made(book, before, now, pots);
-        kinds.add(&mut made, earlier);
+        kinds.add(&mut made);
         let so_far = SoFarEntry {
             made: kinds.lines_of(&made, &list.lines, &made_from.orders.lines, earlier),
             used: total(&used, weighed(book, pots)),
@@ -71,7 +71,7 @@ impl Listed {
         Some(Self {
             stock: stock(list, &day, book, all_used),
             shelf: owed::shelf(list, all_shelved),
-            owed: kinds.owed(list, &day, (before, now, book), made),
+            owed: kinds.owed(list, &day, (now, book), made),
             so_far,
         })
     }
@@ -82,7 +82,8 @@ impl Listed {
 struct Kinds {
     now: Vec<Option<Kind>>,
     plan: Vec<Option<Kind>>,
-    earlier: Vec<Option<Kind>>,
+    /// With the pieces of each.
+    earlier: Vec<Option<(Kind, u32)>>,
 }
 
 impl Kinds {
@@ -92,10 +93,11 @@ impl Kinds {
         let lines = day.lines.iter().chain(others.iter().flatten());
         let batches = same_pieces(book, lines.clone().cloned().collect());
         let mut known = batches.into_iter().zip(lines);
-        let mut next = || known.next().and_then(|(batch, line)| Some((batch?, line.shape)));
-        let now = day.lines.iter().map(|_| next()).collect();
+        let mut next =
+            || known.next().and_then(|(batch, line)| Some(((batch?, line.shape), line.pieces)));
+        let now = day.lines.iter().map(|_| next().map(kind_of)).collect();
         let mut others = others.iter().map(|line| line.as_ref().and_then(|_| next()));
-        let plan = plan.iter().map(|_| others.next().flatten()).collect();
+        let plan = plan.iter().map(|_| others.next().flatten().map(kind_of)).collect();
         Self { now, plan, earlier: others.collect() }
     }
 
@@ -119,11 +121,11 @@ impl Kinds {
         all
     }
 
-    fn add(&self, made: &mut BTreeMap<Kind, u32>, earlier: &[OrderLine]) {
-        for (line, kind) in earlier.iter().zip(&self.earlier) {
-            let Some(kind) = kind else { continue };
+    /// Adds what was made before the plan.
+    fn add(&self, made: &mut BTreeMap<Kind, u32>) {
+        for (kind, pieces) in self.earlier.iter().flatten() {
             let sum = made.entry(*kind).or_default();
-            *sum = sum.saturating_add(line.pieces.unwrap_or(0));
+            *sum = sum.saturating_add(*pieces);
         }
     }
 
@@ -135,9 +137,12 @@ impl Kinds {
         plan: &[OrderLine],
         earlier: &[OrderLine],
     ) -> Option<Vec<OrderLine>> {
-        let each = [(now, &self.now), (plan, &self.plan), (earlier, &self.earlier)];
-        let each = || each.into_iter().flat_map(|(lines, kinds)| lines.iter().zip(kinds));
-        let of = |kind: &Kind| each().find(|(_, own)| own.as_ref() == Some(kind));
+        let each = || {
+            let before = plan.iter().zip(self.plan.iter().copied());
+            let earlier = earlier.iter().zip(self.earlier.iter().map(|it| it.map(kind_of)));
+            now.iter().zip(self.now.iter().copied()).chain(before).chain(earlier)
+        };
+        let of = |kind: &Kind| each().find(|(_, own)| *own == Some(*kind));
         let known = made.iter().filter(|(_, pieces)| **pieces > 0).filter_map(|(kind, pieces)| {
             let (line, _) = of(kind)?;
             let counted =
@@ -154,7 +159,7 @@ impl Kinds {
         &self,
         list: &OrdersDocument,
         day: &Day,
-        (before, now, book): (&Plan, &Now<'_>, &Book),
+        (now, book): (&Now<'_>, &Book),
         mut made: BTreeMap<Kind, u32>,
     ) -> Owed {
         let mut by_day: Vec<(usize, &Line)> = day.lines.iter().enumerate().collect();
@@ -167,35 +172,31 @@ impl Kinds {
             *left = left.saturating_sub(own);
             gets.get_mut(place).into_iter().for_each(|gets| *gets = own);
         }
-        let batch_of = |kind: &Option<Kind>| kind.map(|(batch, _)| batch);
+        let batch_of = |kind: Option<Kind>| kind.map(|(batch, _)| batch);
+        let earlier = self.earlier.iter().map(|it| it.map(kind_of));
+        let known: Vec<Option<usize>> =
+            self.plan.iter().copied().chain(earlier).map(batch_of).collect();
         let mut owed = Owed::default();
         let mut batches = Vec::new();
         let each = list.lines.iter().zip(&day.lines).zip(self.now.iter().zip(gets));
-        for ((number, ((written, line), (kind, made))), what) in
-            (1_u32..).zip(each).zip(list.lines.iter().map(what))
-        {
-            let batch = batch_of(kind);
-            let mut known = self.plan.iter().chain(&self.earlier).map(batch_of);
-            let known = batch.is_some() && known.any(|other| other == batch);
+        for ((written, line), (kind, made)) in each {
+            let batch = batch_of(*kind);
             let mold = book.molds.get(line.product.mold).map_or("", |mold| mold.name.as_str());
-            let place = owed.line(
-                known.then_some(number),
-                written,
-                &owed::Of { what, mold, pieces: line.pieces, made },
-                now,
-            );
+            let of = owed::Of { what: what(written), mold, pieces: line.pieces, made };
+            let place = owed.line(!known.contains(&batch), written, &of, now);
             batches.extend(batch.zip(place));
         }
-        for line in &before.lines {
-            let Some(first) = line.pooled_with else { continue };
-            let own = self.plan.get((first as usize).saturating_sub(1)).and_then(batch_of);
-            let own = batches.iter().filter(|(batch, _)| Some(*batch) == own);
-            owed.places.extend(own.map(|(_, place)| (first, *place)));
+        // By the lines of the plan, so that they rise.
+        for (number, kind) in (1_u32..).zip(&self.plan) {
+            let own = batches.iter().filter(|(batch, _)| Some(*batch) == batch_of(*kind));
+            owed.places.extend(own.map(|(_, place)| (number, *place)));
         }
-        owed.places.sort_unstable();
-        owed.places.dedup();
         owed
     }
+}
+
+fn kind_of((kind, _): (Kind, u32)) -> Kind {
+    kind
 }
 
 /// The product of a line, or its formulas.
@@ -286,3 +287,6 @@ fn stock(
     }
     Some(left)
 }
+
+#[cfg(test)]
+mod tests;

@@ -301,8 +301,8 @@ impl<'a> Noon<'a> {
     /// New lines and pots of the new plan, against the one before.
     fn compared(&self, plan: &Plan) -> Vec<Note> {
         let mut notes = Vec::new();
-        for (line, (number, _)) in plan.lines.iter().zip(&self.owed.lines) {
-            if number.is_none() {
+        for (line, (is_new, _)) in plan.lines.iter().zip(&self.owed.lines) {
+            if *is_new {
                 let pieces = counted(line.pieces, "piece");
                 let message = format!(
                     "Order {}: {pieces} of {} from {}.",

@@ -4,8 +4,6 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use uom::si::mass::gram;
-
 use super::Now;
 use super::document::{GoodEntry, LineNow, NotMade};
 use super::pot::PotNow;
@@ -17,19 +15,19 @@ use crate::document::orders::{OrderLine, OrdersDocument, ShelfEntry};
 use crate::document::written::Written;
 use crate::json::Named;
 use crate::plan::{Plan, PlannedLine};
-use crate::quantity::{Amount, Mass, Ratio, Unit};
+use crate::quantity::{Amount, Mass, Measurable, Ratio, System, Unit, significant};
 use crate::show::Note;
 use crate::show::page::counted;
 
 /// The lines of the rest of the day.
 #[derive(Default)]
 pub(super) struct Owed {
-    /// Each with its place in the order list before, counted from 1; none of a new one.
-    pub(super) lines: Vec<(Option<u32>, OrderLine)>,
+    /// Each with whether it is for pieces that the plan before had no line for.
+    pub(super) lines: Vec<(bool, OrderLine)>,
     pub(super) not_made: Vec<NotMade>,
     /// Each line of the list, those of which nothing is owed included.
     pub(super) all: Vec<LineNow>,
-    /// The first line before for the same pieces, and the place of a line that is owed; rising.
+    /// A line before, and the place of a line that is owed for the same pieces; rising.
     pub(super) places: Vec<(u32, usize)>,
     /// Lines of which pieces were counted: line, good, still owed.
     counted: Vec<(usize, u32, u32)>,
@@ -60,11 +58,11 @@ impl Owed {
         for (lines, made) in made_of_plan(book, before, now.good, pots) {
             owed.pool(book, before, lines, made, &mut left);
         }
-        let each = (1_u32..).zip(&before.lines).zip(&left);
-        for (((number, line), &left), written) in each.zip(&made_from.orders.lines) {
+        let each = before.lines.iter().zip(&left);
+        for ((line, &left), written) in each.zip(&made_from.orders.lines) {
             let made = line.pieces.saturating_sub(left);
             let of = Of { what: line.what.clone(), mold: &line.mold, pieces: line.pieces, made };
-            let place = owed.line(Some(number), written, &of, now);
+            let place = owed.line(false, written, &of, now);
             owed.places.extend(line.pooled_with.zip(place));
         }
         owed.places.sort_unstable();
@@ -74,13 +72,13 @@ impl Owed {
 
     /// Adds further lines.
     pub(super) fn more(&mut self, lines: &[OrderLine]) {
-        self.lines.extend(lines.iter().map(|line| (None, line.clone())));
+        self.lines.extend(lines.iter().map(|line| (true, line.clone())));
     }
 
     /// Adds a line of the list: what is owed of it, and the place of that.
     pub(super) fn line(
         &mut self,
-        number: Option<u32>,
+        is_new: bool,
         written: &OrderLine,
         of: &Of<'_>,
         now: &Now<'_>,
@@ -92,7 +90,7 @@ impl Owed {
         let line = place.and_then(|place| u32::try_from(place.saturating_add(1)).ok());
         self.all.push(LineNow { made, owed: left, line });
         if place.is_some() {
-            self.lines.push((number, rest_of(written, pieces, left)));
+            self.lines.push((is_new, rest_of(written, pieces, left)));
         } else if left > 0 {
             self.not_made.push(NotMade {
                 order: written.order.0.clone(),
@@ -298,7 +296,7 @@ pub(super) fn shelf(
             continue;
         }
         // A mass is in grams in every measuring system.
-        let had: Option<Mass> = entry.mass.to(crate::quantity::System::Metric).ok();
+        let had: Option<Mass> = entry.mass.to(System::Metric).ok();
         if let Some(mass) = had.filter(|had| *had > used).and_then(|had| grams(had - used)) {
             left.push(ShelfEntry { mass: Written::of_amount(mass), ..entry.clone() });
         }
@@ -335,9 +333,19 @@ pub(super) fn stock(
     Some(left)
 }
 
+/// Digits of what the order list of the rest of the day says: far below any scale, and without the last digits of a
+/// calculation. Each mass is written within 5e-12 of itself.
+const DIGITS: u8 = 12;
+
+/// A quantity as a document writes it.
+pub(super) fn written<Q: Measurable>(quantity: Q, unit: Unit) -> Option<Amount> {
+    // These units are the same in every measuring system.
+    significant(quantity, unit, DIGITS, System::Metric).ok()
+}
+
 /// A mass as a document writes it.
 pub(super) fn grams(mass: Mass) -> Option<Amount> {
-    Amount::from_f64(mass.get::<gram>(), Unit::GRAM).ok()
+    written(mass, Unit::GRAM)
 }
 
 #[cfg(test)]

@@ -5,12 +5,9 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use uom::si::time::minute;
-use uom::si::volume::milliliter;
-
 use super::Now;
 use super::document::PotNowEntry;
-use super::owed::grams;
+use super::owed::{grams, written};
 use crate::book::Book;
 use crate::codes::{Code, code};
 use crate::document::resolve::Resolver;
@@ -476,7 +473,7 @@ impl<'a> PotNow<'a> {
         let count = pot.heats.count.max(1);
         let own = self.heats.saturating_sub(heats_before).min(count);
         let spent = before + of_plan * (f64::from(own) / f64::from(count));
-        let minutes = Amount::from_f64(spent.get::<minute>(), Unit::MINUTE).ok()?;
+        let minutes = written(spent, Unit::MINUTE)?;
         (self.heats > 0 && spent > Time::default()).then(|| Written::of_amount(minutes))
     }
 
@@ -545,8 +542,7 @@ fn heats<'d>(draws: impl Iterator<Item = &'d Draw>) -> u32 {
 
 /// A volume of a plan as a document writes it.
 fn milliliters(shown: &Shown<Volume>) -> Option<Written<Volume>> {
-    let amount = Amount::from_f64(shown.quantity.get::<milliliter>(), Unit::MILLILITER);
-    amount.ok().map(Written::of_amount)
+    written(shown.quantity, Unit::MILLILITER).map(Written::of_amount)
 }
 
 #[cfg(test)]

@@ -32,19 +32,28 @@ pub(super) fn morning(lines: &[&str]) -> (LoadedBook, PlanDocument) {
     (book, plan.unwrap_or_else(|faults| panic!("{faults}")))
 }
 
-const SKY: &str = r#"{ "order": "1", "product": "sky worm", "pieces": 40 }"#;
-const RUST: &str = r#"{ "order": "2", "mold": "worm", "formulas": ["rust", "body"], "pieces": 8 }"#;
+pub(super) const SKY: &str = r#"{ "order": "1", "product": "sky worm", "pieces": 40 }"#;
+pub(super) const RUST: &str =
+    r#"{ "order": "2", "mold": "worm", "formulas": ["rust", "body"], "pieces": 8 }"#;
 
 /// The ids of the first so many steps of a pot.
-fn ticks(plan: &PlanDocument, pot: &str, most: u32) -> Vec<String> {
+pub(super) fn ticks(plan: &PlanDocument, pot: &str, most: u32) -> Vec<String> {
     let steps = plan.plan.steps.iter();
     let own = steps.filter(|step| step.at.iter().any(|at| at.pot == pot && at.number <= most));
     own.map(|step| step.id.clone()).collect()
 }
 
-fn noon(lines: &[&str], now: impl FnOnce(&PlanDocument) -> Value) -> Result<Value, Value> {
+pub(super) fn noon(
+    lines: &[&str],
+    now: impl FnOnce(&PlanDocument) -> Value,
+) -> Result<Value, Value> {
     let (_, plan) = morning(lines);
-    let mut request = now(&plan);
+    let now = now(&plan);
+    noon_of(plan, now)
+}
+
+/// The answer of a plan that goes on, or the faults.
+pub(super) fn noon_of(plan: PlanDocument, mut request: Value) -> Result<Value, Value> {
     request["calculate"] = "go-on".into();
     let open = OpenPlan::try_from(plan).unwrap();
     let mut answer: Value = serde_json::from_str(&open.answer_text(&request.to_string())).unwrap();
@@ -55,7 +64,7 @@ fn noon(lines: &[&str], now: impl FnOnce(&PlanDocument) -> Value) -> Result<Valu
 }
 
 /// The sentences of an answer with a code.
-fn notes(answer: &Value, code: &str) -> Vec<String> {
+pub(super) fn notes(answer: &Value, code: &str) -> Vec<String> {
     let changes = answer["changes"].as_array().unwrap().iter();
     let own = changes.filter(|note| note["code"] == code);
     own.map(|note| note["message"].as_str().unwrap().to_string()).collect()
@@ -170,5 +179,41 @@ fn pieces_are_counted_by_shape() {
     assert_eq!(
         notes(&answer, "pieces-counted"),
         ["Order 2, sky pair: 4 pieces good of 9, 5 more to make."]
+    );
+}
+
+/// A plan as version 0.1.0 stored it: without what its lines and shots belong to.
+fn as_stored_before(plan: &PlanDocument, mut change: impl FnMut(&mut Value)) -> PlanDocument {
+    let mut plan: Value = serde_json::to_value(plan).unwrap();
+    for line in plan["lines"].as_array_mut().unwrap() {
+        line.as_object_mut().unwrap().remove("pooled_with");
+    }
+    for pot in plan["pots"].as_array_mut().unwrap() {
+        let stages = pot["stages"].as_array_mut().unwrap().iter_mut();
+        for draw in stages.flat_map(|stage| stage["draws"].as_array_mut().unwrap()) {
+            draw.as_object_mut().unwrap().retain(|key, _| key != "line" && key != "layer");
+            change(draw);
+        }
+    }
+    serde_json::from_value(plan).unwrap_or_else(|faults| panic!("{faults}"))
+}
+
+#[test]
+fn a_plan_of_an_older_version_goes_on_as_one_of_today() {
+    let (_, plan) = morning(&[SKY, RUST]);
+    let now = json!({ "ticks": ticks(&plan, "A", 1), "broken_cups": ["4 cup"] });
+    let older = noon_of(as_stored_before(&plan, |_| {}), now.clone()).unwrap();
+    assert_eq!(older, noon_of(plan, now).unwrap());
+}
+
+// Its orders have no such mold.
+#[test]
+fn shots_of_an_older_version_that_its_orders_do_not_show_are_refused() {
+    let (_, plan) = morning(&[SKY]);
+    let older = as_stored_before(&plan, |draw| draw["mold"] = "pair".into());
+    let faults = noon_of(older, json!({})).unwrap_err();
+    assert_eq!(
+        (&faults[0]["code"], &faults[0]["path"]),
+        (&json!("missing-field"), &json!("/plan/pots"))
     );
 }

@@ -20,11 +20,13 @@ use super::pot::Shots;
 use super::weigh::Listed;
 use crate::book::Book;
 use crate::codes::code;
-use crate::cost::{CostError, Costing, Labor, MaterialCosts, MaterialLine, Money, Used, decimal};
+use crate::cost::{
+    CostError, Costing, Labor, MaterialCosts, MaterialLine, Money, Used, decimal, share,
+};
 use crate::fault::Diagnose;
 use crate::mix::MaterialId;
 use crate::price::Currency;
-use crate::quantity::{Mass, Time};
+use crate::quantity::{Mass, Ratio, Time};
 use crate::show::{Calculated, Note, Shown, part, text};
 
 part! {
@@ -258,8 +260,7 @@ impl<'a> Calculation<'a> {
             let new = Used { material, mass }.cost(self.book.system)?;
             from_shelf = from_shelf.plus(new)?;
         }
-        let left_over_worth =
-            decimal(self.costing.left_over_worth.value, 9, "What left-over is worth")?;
+        let left_over_worth = share(self.costing.left_over_worth, "What left-over is worth")?;
         let from_shelf = from_shelf.scaled(left_over_worth, Decimal::ONE)?;
         let mut in_pot = float(from_shelf);
         let mut draws = Vec::new();
@@ -336,7 +337,7 @@ impl<'a> Calculation<'a> {
         let most = weights.iter().fold(0.0, |most: f64, (_, weight)| most.max(*weight));
         let mut scaled = Vec::with_capacity(weights.len());
         for (_, weight) in weights {
-            scaled.push(decimal(weight / most, 9, "A share of a cost")?);
+            scaled.push(share(Ratio::from(weight / most), "A share of a cost")?);
         }
         for ((line, _), cost) in weights.iter().zip(sum.split(&scaled)?) {
             if let Some(parts) = self.lines.get_mut(*line) {

@@ -199,6 +199,21 @@ mod tests {
         assert!(plan.pots.iter().all(|pot| pot.stages.len() == 1));
     }
 
+    // A tenth of a picogram is below what a bench can be asked for.
+    #[test]
+    fn a_dose_that_nothing_measures_is_refused_at_its_line() {
+        let mut book: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        book["formulas"]["faint"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "red": "0.0000000000001 g" } });
+        let book = book_from_text(&book.to_string()).unwrap_or_else(|faults| panic!("{faults}"));
+        let line =
+            r#"{ "order": "1", "mold": "worm", "formulas": ["faint", "body"], "pieces": 8 }"#;
+        let day = orders_from_text(&orders(line), &book).unwrap();
+        let faults = Plan::make(&book, &day).unwrap_err();
+        let found: Vec<(&str, &str)> = faults.iter().map(|it| (&*it.code, &*it.path)).collect();
+        assert_eq!(found, [("out-of-range", "/lines/0")], "{faults}");
+    }
+
     // Pot A was to shoot its layer of the first piece before that of the second, pot B the other way around.
     #[test]
     fn pots_that_wait_for_each_other_keep_one_of_their_laminated_pieces() {

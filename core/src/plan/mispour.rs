@@ -320,8 +320,8 @@ impl Mispour<'_> {
     /// The ways but keeping it, for a pot in which all belongs.
     fn ways(&self, answer: &mut PutRight, cup: Volume) -> Result<(), MispourError> {
         let checked = self.checked()?;
-        let nothing = self.additions(&checked, &checked.within, false);
-        let is_within = nothing.is_some_and(|additions| is_nothing(&additions));
+        let needed = self.additions(&checked, &checked.within, self.takes_base());
+        let is_within = needed.is_some_and(|additions| is_nothing(&additions));
         if is_within {
             answer.ways.extend(self.way(WayKind::AsItIs, &checked, &[])?);
         }

@@ -81,6 +81,11 @@ part! {
         pub below: Option<Shown<ThermodynamicTemperature>>,
         /// How long the oven runs then; none where it does not.
         pub burst: Option<Shown<Time>>,
+        /// The expected reading after that, at most: from the upper end of the row. None where the oven does not run, and in a
+        /// plan that was stored before this was in it.
+        pub expected: Option<Shown<ThermodynamicTemperature>>,
+        /// The hottest possible reading after it; none in the same rows.
+        pub at_most: Option<Shown<ThermodynamicTemperature>>,
         /// The action, in a few words: the burst, the next step, or stop.
         pub go: String,
     }

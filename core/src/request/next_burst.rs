@@ -16,10 +16,9 @@ use crate::fault::Faults;
 use crate::json::path::Path::At;
 use crate::json::reader::Name;
 use crate::parameter::Parameter;
-use crate::plan::process::HeatBand;
 use crate::plan::{Plan, PlanStep, Reading, StepAt, StepKind};
 use crate::quantity::{Measurable, System, ThermodynamicTemperature, Time};
-use crate::show::{Calculated, Shown, text};
+use crate::show::{Shown, text};
 use crate::words::words;
 
 request! {
@@ -65,9 +64,9 @@ response! {
         pub item: Option<String>,
         /// How long the oven runs.
         pub burst: Option<Shown<Time>>,
-        /// The expected reading after it, at most: from the upper end of its band.
+        /// The expected reading after it, at most: from the upper end of its band. None of a plan that an older version stored.
         pub expected: Option<Shown<ThermodynamicTemperature>>,
-        /// The hottest possible reading after it.
+        /// The hottest possible reading after it; none of such a plan.
         pub at_most: Option<Shown<ThermodynamicTemperature>>,
         /// The pot is hot from this reading on.
         pub hot_from: Option<Shown<ThermodynamicTemperature>>,
@@ -101,7 +100,6 @@ const ROUNDING: f64 = 1e-6;
 struct Heat<'a> {
     step: &'a PlanStep,
     at: &'a StepAt,
-    bands: &'a [HeatBand],
 }
 
 fn heat<'a>(plan: &'a Plan, id: &str, resolver: &mut Resolver) -> Option<Heat<'a>> {
@@ -129,26 +127,7 @@ fn heat<'a>(plan: &'a Plan, id: &str, resolver: &mut Resolver) -> Option<Heat<'a
         );
         return None;
     }
-    Some(Heat { step, at, bands: bands(plan, at) })
-}
-
-/// The bands of the table that the step shows: those of its stage, or of a reheat.
-fn bands<'a>(plan: &'a Plan, at: &StepAt) -> &'a [HeatBand] {
-    let pot = plan.pots.iter().find(|pot| pot.pot == at.pot);
-    let stage = pot.and_then(|pot| pot.stages.get((at.stage as usize).checked_sub(1)?));
-    let clock = stage.and_then(|stage| stage.clock.as_ref()).and_then(Calculated::known);
-    let reheats = clock.into_iter().flatten().filter_map(|heat| heat.heating.as_ref());
-    let first = stage.and_then(|stage| stage.heating.as_ref());
-    let together = plan.work.iter().filter_map(|work| work.heating.as_ref());
-    let known = first.into_iter().chain(reheats).chain(together).filter_map(Calculated::known);
-    let is_its = |bands: &[HeatBand]| {
-        let rows = at.readings.iter().filter(|row| row.burst.is_some());
-        bands.len() == rows.clone().count()
-            && bands.iter().zip(rows).all(|(band, row)| {
-                Some(&band.below) == row.below.as_ref() && Some(&band.burst) == row.burst.as_ref()
-            })
-    };
-    known.map(|heating| &*heating.bands).find(|bands| is_its(bands)).unwrap_or_default()
+    Some(Heat { step, at })
 }
 
 impl Heat<'_> {
@@ -156,17 +135,15 @@ impl Heat<'_> {
         let rows = &self.at.readings;
         // The last row but one is that of a hot pot, which is shot up to its end.
         let hot = rows.len().checked_sub(2)?;
-        let is_in = |(place, row): &(usize, &Reading)| match &row.below {
-            Some(below) if *place == hot => reading.si() <= below.quantity.si() + ROUNDING,
-            Some(below) => reading.si() < below.quantity.si() - ROUNDING,
-            None => true,
+        let is_in = |(place, row): &(usize, &Reading)| {
+            let rounding = if *place == hot { ROUNDING } else { -ROUNDING };
+            row.below.as_ref().is_none_or(|below| reading.si() < below.quantity.si() + rounding)
         };
         let (place, row) = rows.iter().enumerate().find(is_in)?;
         let shown = text::temperature(reading, system);
         let (hot_row, last_band) = (rows.get(hot)?, hot.checked_sub(1).and_then(|at| rows.get(at)));
         let hot_from = last_band.and_then(|row| row.below.clone());
         let hot_to = hot_row.below.clone();
-        let band = row.burst.as_ref().and_then(|_| self.bands.get(place));
         let limit = |limit: &Option<Shown<ThermodynamicTemperature>>| {
             limit.as_ref().map(|limit| limit.text.clone()).unwrap_or_default()
         };
@@ -192,8 +169,8 @@ impl Heat<'_> {
             text,
             item: self.step.items.get(place).filter(|_| is_done).map(|item| item.id.to_owned()),
             burst: row.burst.clone(),
-            expected: band.map(|band| band.expected.clone()),
-            at_most: band.map(|band| band.at_most.clone()),
+            expected: row.expected.clone(),
+            at_most: row.at_most.clone(),
             hot_from,
             hot_to,
             cautions,

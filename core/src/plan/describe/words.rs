@@ -302,10 +302,19 @@ fn readings(heating: &PlannedHeating, then: Then) -> Vec<Reading> {
     let bands = heating.bands.iter().map(|band| Reading {
         below: Some(band.below.clone()),
         burst: Some(band.burst.clone()),
+        expected: Some(band.expected.clone()),
+        at_most: Some(band.at_most.clone()),
         go: band.burst.text.clone(),
     });
-    let hot = Reading { below: Some(heating.shoot_to.clone()), burst: None, go: then.words() };
-    let over = Reading { below: None, burst: None, go: "let cool".to_string() };
+    let over = Reading {
+        below: None,
+        burst: None,
+        expected: None,
+        at_most: None,
+        go: "let cool".to_string(),
+    };
+    let to = heating.shoot_to.clone();
+    let hot = Reading { below: Some(to), go: then.words(), ..over.clone() };
     bands.chain([hot, over]).collect()
 }
 

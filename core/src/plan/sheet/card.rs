@@ -314,7 +314,13 @@ mod tests {
     #[test]
     fn readings_go_on_in_a_further_line_where_one_is_full() {
         let lines = |widths: [usize; 3]| {
-            let reading = |go: usize| Reading { below: None, burst: None, go: "x".repeat(go) };
+            let reading = |go: usize| Reading {
+                below: None,
+                burst: None,
+                expected: None,
+                at_most: None,
+                go: "x".repeat(go),
+            };
             let mut page = Page::default();
             page.readings(&widths.map(reading), System::Metric);
             let does = page.text().lines().skip(1).step_by(2);

@@ -94,13 +94,17 @@ impl<'a> Workshop<'a> {
         let mut sequence = sequence::plan(&stages, &vessel, FreshBase::On)
             .map_err(|error| self.over_cup(error, parts, cup, 1))?;
         sequence.steps.remove(0);
+        let mut left_out = Mass::default();
         for (index, (step, part)) in sequence.steps.iter_mut().zip(parts).enumerate() {
             let rounding = step.held * ROUNDING;
             for addition in &mut step.additions {
                 if *addition < rounding {
+                    left_out += *addition;
                     *addition = Mass::default();
                 }
             }
+            step.held -= left_out;
+            step.carried -= left_out;
             let gets_base = materials.iter().zip(&step.additions).any(|(material, addition)| {
                 let mut base = part.recipe.recipe.base().iter();
                 *addition > Mass::default() && base.any(|one| one.material == *material)
@@ -110,6 +114,7 @@ impl<'a> Workshop<'a> {
                 return Err(PotError::NoFreshBase { formulas: part.recipe.name() });
             }
         }
+        sequence.left -= left_out;
         Ok((sequence, there.contents.mix.mass() - mass))
     }
 
@@ -131,9 +136,12 @@ impl<'a> Workshop<'a> {
             let wanted = of.map_or(Mass::default(), |one| base * one.ratio);
             let material = self.book.materials.get(id)?;
             let tolerance = material.tolerance.unwrap_or(self.book.limits.tolerance);
-            let is_accepted = there.accepted && mass > Mass::default();
-            let is_kept = is_accepted || (mass > wanted && mass <= wanted * (1.0 + tolerance));
-            held.push(if is_kept { wanted.si() } else { mass.si() });
+            let counted = match there.accepted && mass > Mass::default() {
+                true => wanted,
+                false if mass <= wanted * (1.0 + tolerance) => mass.min(wanted),
+                false => mass,
+            };
+            held.push(counted.si());
         }
         Ok(held)
     }

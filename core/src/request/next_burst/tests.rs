@@ -1,4 +1,5 @@
-use std::string::String;
+use std::string::{String, ToString};
+use std::vec::Vec;
 
 use rstest::rstest;
 use serde_json::{Value, json};
@@ -66,9 +67,51 @@ fn each_heat_of_the_day_has_its_own_table() {
             let reading = std::format!("{} °C", below.quantity.value - 273.15 - 0.5);
             let answer = &asked(&plan, &step.id, &reading)["result"];
             assert_eq!(answer["burst"]["text"], burst.text.as_str(), "{}: {answer}", step.id);
-            assert!(answer["at_most"].is_object(), "{}: {answer}", step.id);
+            let limit = |limit: &str| answer[limit]["value"].as_f64().unwrap();
+            assert!(limit("at_most") > limit("expected"), "{}: {answer}", step.id);
+            assert!(limit("expected") > below.quantity.value - 273.15, "{}: {answer}", step.id);
         }
     }
+}
+
+#[test]
+fn a_burst_carries_the_pot_as_far_as_its_table_says() {
+    let plan = day(|_| {});
+    let heating = plan.document().plan.pots[0].stages[0].heating.as_ref().unwrap();
+    let band = &heating.known().unwrap().bands[1];
+    let answer = &asked(&plan, "dusk + plain/heat", "270 °F")["result"];
+    assert_eq!(answer["expected"], serde_json::to_value(&band.expected).unwrap());
+    assert_eq!(answer["at_most"], serde_json::to_value(&band.at_most).unwrap());
+}
+
+// Its table had the bursts alone.
+#[test]
+fn a_plan_of_an_older_version_gives_the_burst() {
+    let mut plan = serde_json::to_value(day(|_| {}).document()).unwrap();
+    for step in plan["steps"].as_array_mut().unwrap() {
+        for at in step["at"].as_array_mut().unwrap() {
+            for row in at["readings"].as_array_mut().unwrap() {
+                row.as_object_mut().unwrap().retain(|key, _| key != "expected" && key != "at_most");
+            }
+        }
+    }
+    let plan = OpenPlan::from_text(&plan.to_string()).unwrap();
+    let answer = &asked(&plan, "dusk + plain/heat", "270 °F")["result"];
+    assert_eq!((&answer["go"], &answer["burst"]["text"]), (&json!("burst"), &json!("0:45")));
+    assert_eq!((&answer["expected"], &answer["at_most"]), (&Value::Null, &Value::Null));
+}
+
+// A pot in its window is shot; one that is heated on, or too hot, may smoke.
+#[rstest]
+#[case("270 °F", &["hot-plastisol", "fumes"])]
+#[case("330 °F", &["hot-plastisol"])]
+#[case("350 °F", &["hot-plastisol", "fumes"])]
+fn cautions_are_those_of_what_is_done(#[case] reading: &str, #[case] expected: &[&str]) {
+    let answer = &asked(&day(|_| {}), "dusk + plain/heat", reading)["result"];
+    let cautions = answer["cautions"].as_array().unwrap().iter();
+    let kinds: Vec<&Value> =
+        cautions.map(|it| if it.is_object() { &it["kind"] } else { it }).collect();
+    assert_eq!(kinds, expected);
 }
 
 #[test]
