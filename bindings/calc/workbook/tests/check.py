@@ -246,10 +246,11 @@ with Office(None) as office:
     expect(book.at("Stock", "A2").String, book.state, "The state on the sheet Stock of shop.xlsx")
 
     # The sheet saved as a text is the document.
-    controller = book.document.CurrentController
-    controller.setActiveSheet(book.sheet("orders.json"))
     saved = folder / "orders.json"
-    book.document.storeToURL(saved.resolve().as_uri(), properties(FilterName="Text - txt - csv (StarCalc)", FilterOptions="9,0,76,1,,0,false,true,false"))
+    number = book.sheet("orders.json").RangeAddress.Sheet + 1
+    options = f"9,0,76,1,,0,false,true,false,false,false,{number}"
+    book.document.storeToURL(saved.resolve().as_uri(), properties(FilterName="Text - txt - csv (StarCalc)", FilterOptions=options))
+    saved = next(folder.glob("orders*.json"))
     answer = library.answer({"calculate": "plan", "book": BOOK, "orders": json.loads(saved.read_text(encoding="utf-8"))})
     expect(len(answer["result"]["lines"]), len(ORDERS["lines"]) + 1, "Lines of the order list that was saved as a text")
     book.document.close(True)
