@@ -24,7 +24,7 @@ def chart(page, name, kind, areas, place, title, axis, colors, labels=True):
     one.HasLegend = len(colors) > 1
     if one.HasLegend:
         one.Legend.Alignment = BOTTOM
-        one.Legend.CharHeight = 9.0
+        one.Legend.CharHeight, one.Legend.FillStyle, one.Legend.LineStyle = 9.0, NO_FILL, NO_LINE
     one.Area.LineStyle = NO_LINE
     diagram = one.Diagram
     diagram.HasYAxisTitle, diagram.YAxisTitle.String = True, axis

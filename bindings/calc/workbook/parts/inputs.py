@@ -24,8 +24,8 @@ def entry(name, parts):
 class Table:
     """A sheet with one entry a row, its JSON in a column of small print, and the number of the entry next to it."""
 
-    def __init__(self, document, name, title, help_text, headings, widths, notes=()):
-        self.page = Page(document, name, title, help_text)
+    def __init__(self, document, name, title, help_text, headings, widths, notes=(), paper="pour wide"):
+        self.page = Page(document, name, title, help_text, paper)
         self.name, self.columns = name, len(headings)
         self.json, self.number = self.columns, self.columns + 1
         self.page.headings(0, [*headings, "As JSON", "No."], notes=notes)
@@ -33,7 +33,7 @@ class Table:
         self.page.style("pour input", 0, FIRST, self.columns - 1, last(name))
         self.page.style("pour json", self.json, FIRST, self.number, last(name))
         self.page.freeze()
-        self.page.sheet.Rows.getByIndex(HEAD).Height = 1000
+        self.page.sheet.Rows.getByIndex(HEAD).Height = 1350 if paper == "pour two" else 1000
 
     def fill(self, entries):
         self.page.block(0, FIRST, entries)
@@ -56,11 +56,11 @@ class Table:
         return f'TEXTJOIN(",";TRUE();{self.column(self.json)})'
 
 
-def paths_table(document, name, entry, title, help_text, key, paths, widths, extra=()):
+def paths_table(document, name, entry, title, help_text, key, paths, widths, extra=(), paper="pour wide"):
     """A table whose columns are the fields at these paths, `extra` ones of our own before them, and `More` at the end."""
     headings = [key, *[text for text, _ in extra], *[words(path) for path in paths], "More fields, as JSON"]
     notes = ["", *[note for _, note in extra], *[BOOKS.meaning(entry, path) for path in paths], MORE]
-    return Table(document, name, title, help_text, headings, widths, notes)
+    return Table(document, name, title, help_text, headings, widths, notes, paper)
 
 
 MORE = 'Any other field of the format, as in its list of fields: "name": value, "name": value'
@@ -77,7 +77,7 @@ def materials(document):
     extra = [("On hand", DAYS.meaning(None, ("stock",)))]
     table = paths_table(
         document, "Materials", "MaterialEntry", "Materials", "One material a row. Amounts as you say them, with their unit: 58.00 USD per 1 gal, 0.044 g ± 0.003.",
-        "Material", MATERIAL, [26, 22, 22, 36, *[33] * 2, 30, 26, 26, 18, 18, 18, 20, 23, 18, 18, *[18] * 6, 24, 34, *[40] * 4, 40], extra,
+        "Material", MATERIAL, [26, 22, 22, 38, *[33] * 2, 30, 28, 30, 22, 20, 20, 22, 24, 22, 22, *[20] * 6, 26, 44, *[70] * 4, 40], extra, "pour two",
     )
     kinds = {path: BOOKS.kind("MaterialEntry", path) for path in MATERIAL}
     more = 2 + len(MATERIAL)
@@ -98,7 +98,7 @@ def materials(document):
     page.formulas(table.stock, FIRST, [("=" + if_any([cell(1, row)], named(row)),) for row in range(FIRST, last("Materials") + 1)])
     words_of = BOOKS.choices("MaterialEntry", ("kind",))
     table.page.choose('"' + '";"'.join(words_of) + '"', 2, FIRST, 2, last("Materials"), "Kind", "One of: " + ", ".join(words_of) + ".", strict=True)
-    table.page.print_range(17, FIRST + len(BOOK["materials"]) + 3)
+    table.page.print_range(more, FIRST + len(BOOK["materials"]) + 3)
     return table
 
 

@@ -61,16 +61,16 @@ def make_styles(document):
     style("pour title", CharHeight=16.0, CharWeight=150.0, CharColor=MARK)
     style("pour help", CharColor=FAINT, VertJustify=middle)
     style("pour heading", CharWeight=150.0, CharColor=ON_MARK, CellBackColor=MARK, IsTextWrapped=True, VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
-    style("pour section", CharWeight=150.0, CharColor=MARK, CellBackColor=TINT, VertJustify=middle)
+    style("pour section", CharWeight=150.0, CharColor=MARK, CellBackColor=TINT, VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
     style("pour input", CellBackColor=INPUT, NumberFormat=number("@"), HoriJustify=LEFT, ParaIndent=100, **rows)
-    style("pour input count", "pour input", NumberFormat=number("0"), HoriJustify=RIGHT, ParaIndent=0)
+    style("pour input count", "pour input", NumberFormat=number("0"), HoriJustify=RIGHT, ParaIndent=100)
     style("pour input date", "pour input", NumberFormat=number("YYYY-MM-DD"))
-    style("pour heading of numbers", "pour heading", HoriJustify=RIGHT, ParaIndent=0)
+    style("pour heading of numbers", "pour heading", HoriJustify=RIGHT, ParaIndent=100)
     style("pour result", VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
     style("pour row", CellBackColor=CARD, BottomBorder2=line)
     for name, code in (("0", "0"), ("1", "#,##0.0"), ("grams", "[<10]0.00;[>=10]#,##0.0"), ("2", "#,##0.00"), ("3", "0.000"), ("percent", "0 %"), ("percent1", "0.0 %"), ("money", "#,##0.00")):
-        style(f"pour result {name}", NumberFormat=number(code), VertJustify=middle, HoriJustify=RIGHT)
-    style("pour text", IsTextWrapped=True, VertJustify=top)
+        style(f"pour result {name}", NumberFormat=number(code), VertJustify=middle, HoriJustify=RIGHT, ParaIndent=100)
+    style("pour text", IsTextWrapped=True, VertJustify=top, HoriJustify=LEFT, ParaIndent=100)
     style("pour json", CharColor=FAINT, CharHeight=8.0, CharFontName="Liberation Mono")
     style("pour path", CharColor=FAINT, CharHeight=6.0, CharPosture=ITALIC)
     style("pour good", CharColor=DONE, CharWeight=150.0)
@@ -78,13 +78,14 @@ def make_styles(document):
     style("pour short", CharColor=BAD, CharWeight=150.0, CellBackColor=BAD_TINT)
 
     pages = document.StyleFamilies.getByName("PageStyles")
-    for name, landscape in (("pour wide", True), ("pour tall", False)):
+    # Wide as one page or two, and whole on one page for lists that mostly end long before their last row.
+    for name, landscape, across, down in (("pour wide", True, 1, 0), ("pour tall", False, 1, 0), ("pour two", True, 2, 0), ("pour one", True, 1, 1)):
         one = document.createInstance("com.sun.star.style.PageStyle")
         pages.insertByName(name, one)
         one.IsLandscape = landscape
         one.Width, one.Height = (27940, 21590) if landscape else (21590, 27940)
         one.LeftMargin = one.RightMargin = one.TopMargin = one.BottomMargin = 1200
-        one.ScaleToPagesX, one.ScaleToPagesY = 1, 0
+        one.ScaleToPagesX, one.ScaleToPagesY = across, down
         one.HeaderIsOn, one.FooterIsOn = False, True
         foot = one.RightPageFooterContent
         for part in (foot.LeftText, foot.CenterText, foot.RightText):
@@ -172,6 +173,9 @@ class Page:
         self.sheet.setPrintAreas((CellRangeAddress(number, 0, 0, last_column, last_row),))
         self.sheet.setTitleRows(CellRangeAddress(number, 0, head, 0, head))
         self.sheet.setPrintTitleRows(True)
+        if self.sheet.PageStyle == "pour two":
+            self.sheet.setTitleColumns(CellRangeAddress(number, 0, 0, 0, 0))
+            self.sheet.setPrintTitleColumns(True)
 
     def choose(self, formula, column, row, last_column, last_row, title, message, strict=False):
         """A list to choose from; a word that is not in it can be kept unless the list is all that there is."""

@@ -75,7 +75,7 @@ class Rows:
 class Results(Page):
     """A sheet of rows of the plan, one list of it next to the other."""
 
-    def __init__(self, document, make, name, title, request, lists, count, paper="pour wide"):
+    def __init__(self, document, make, name, title, request, lists, count, paper="pour one"):
         super().__init__(document, name, title, "", paper)
         self.parts, column, self.last_row = [], 0, FIRST + count - 1
         for path, columns in lists:
@@ -87,6 +87,7 @@ class Results(Page):
         self.put(0, HELP, f'=IF({full}="";{make.state};"Not whole: this list has more rows than fit here. Plan fewer orders at a time.")')
         make.judge(self, 0, HELP)
         self.show_rows(self.last_column)
+        self.sheet.Rows.getByIndex(HEAD).Height = 1000
         self.freeze()
         self.print_range(self.last_column, self.last_row)
 
@@ -98,14 +99,14 @@ class Results(Page):
 def pour_list(document, make, request):
     page = Results(document, make, "Pour list", "Pour list", request, [("result/pots/*/stages/*/draws/*/pieces", [
         ("^^^pot", TEXT, 12), ("^^^cup_name", TEXT, 22), ("^^formulas", TEXT, 36), ("^mold", TEXT, 24), ("shape", TEXT, 16), ("ordered", COUNT, 17), ("made", COUNT, 14),
-        ("^shots", COUNT, 14), ("^loads", COUNT, 14), ("^per_shot", GRAMS, 18), ("weighs", GRAMS, 18), ("^^holds", GRAMS, 18), ("^line", COUNT, 12),
+        ("^shots", COUNT, 14), ("^loads", COUNT, 14), ("^per_shot", GRAMS, 21), ("weighs", GRAMS, 18), ("^^holds", GRAMS, 18), ("^line", COUNT, 12),
     ])], 61)
     # Two columns of texts from other sheets: the product of the order line, and what the weigh list says of plastisol in the pot.
     weigh = "$'Weigh list'"
     pots, kinds, materials, measures, others = (f"{weigh}.{span(column, FIRST, column, FIRST + WEIGHED - 1)}" for column in (0, 3, 2, 5, 6))
     products = f"$Costs.{span(1, FIRST, 1, FIRST + CAPACITY['Orders'])}"
     page.headings(13, ["Product", "Plastisol of the pot"])
-    page.sheet.Columns.getByIndex(13).Width, page.sheet.Columns.getByIndex(14).Width = 4600, 9000
+    page.sheet.Columns.getByIndex(13).Width, page.sheet.Columns.getByIndex(14).Width = 4600, 11500
     page.style(TEXT, 13, FIRST, 14, page.last_row)
     for row in range(FIRST, page.last_row + 1):
         pot, line = cell(0, row), cell(12, row)
@@ -118,7 +119,7 @@ def pour_list(document, make, request):
     return page
 
 
-WEIGHED = 161
+WEIGHED = 121
 
 
 def weigh_list(document, make, request):
@@ -159,7 +160,7 @@ def stock(document, make, request):
 
 def used(document, make, request):
     columns = [("material", TEXT, 30), ("mass", GRAMS, 26), ("cost", MONEY, 26), ("packages", COUNT, 26), ("to_buy", MONEY, 26)]
-    return Results(document, make, "Used", "Materials that the day uses, and their cost", request, [("result/cost/known/used", columns)], CAPACITY["Materials"] + 1, "pour tall")
+    return Results(document, make, "Used", "Materials that the day uses, and their cost", request, [("result/cost/known/used", columns)], CAPACITY["Materials"] + 1)
 
 
 STEPS = ("0", "1/16 cup", "1/8 cup", "3/16 cup", "1/4 cup", "5/16 cup", "3/8 cup")
