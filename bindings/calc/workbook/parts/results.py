@@ -99,7 +99,7 @@ class Results(Page):
 def pour_list(document, make, request):
     page = Results(document, make, "Pour list", "Pour list", request, [("result/pots/*/stages/*/draws/*/pieces", [
         ("^^^pot", TEXT, 12), ("^^^cup_name", TEXT, 22), ("^^formulas", TEXT, 36), ("^mold", TEXT, 24), ("shape", TEXT, 16), ("ordered", COUNT, 17), ("made", COUNT, 14),
-        ("^shots", COUNT, 14), ("^loads", COUNT, 14), ("^per_shot", GRAMS, 21), ("weighs", GRAMS, 18), ("^^holds", GRAMS, 18), ("^line", COUNT, 12),
+        ("^shots", COUNT, 14), ("^loads", COUNT, 14), ("^per_shot", GRAMS, 21), ("weighs", GRAMS, 20), ("^^holds", GRAMS, 18), ("^line", COUNT, 12),
     ])], 61)
     # Two columns of texts from other sheets: the product of the order line, and what the weigh list says of plastisol in the pot.
     weigh = "$'Weigh list'"
@@ -182,7 +182,7 @@ def salt(document, sheets):
     end = SALT_FIRST + len(STEPS) - 1
     page.block(0, SALT_FIRST, [[step] for step in STEPS])
     page.style("pour input", 0, SALT_FIRST, 0, end)
-    page.widths(30, *[26] * 5, 110)
+    page.widths(30, *[26] * 5, 104)
     lines, formulas = [], []
     for row in range(SALT_FIRST, end + 1):
         dose, step = page.at(cell(0, row, "cr")), f'"salt, step {row - SALT_FIRST}"'
@@ -195,8 +195,11 @@ def salt(document, sheets):
 
 
 def salt_rows(page, make, request):
-    columns = [("piece", GRAMS, 26), ("sinks/known/density", THOUSANDTHS, 26), *[(f"sinks/known/{name}", TENTHS, 26) for name in ("speed", "slowest", "fastest")]]
+    columns = [("piece", GRAMS, 26), ("sinks/known/density", THOUSANDTHS, 26), *[(f"sinks/known/{name}", TENTHS, 29) for name in ("speed", "slowest", "fastest")]]
     page.headings(0, ["Salt"], SALT_HEAD)
     page.parts = [Rows(page, make, request, "result/lines", columns, 1, SALT_FIRST, len(STEPS))]
+    # Why there are no values, next to what is chosen.
+    page.put(2, 2, make.reason(request))
+    page.when('LEN($C$3)>0', "pour bad", 2, 2)
     page.when("TRUE()", "pour row", 1, SALT_FIRST, len(columns), page.end)
     page.freeze(0, HELP_END)

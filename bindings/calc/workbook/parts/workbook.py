@@ -24,7 +24,8 @@ class Workbook:
 
     def __init__(self, office):
         self.office = office
-        self.document = document = office.new()
+        # What a hidden document shows is not stored with it. Nothing is seen: LibreOffice runs without windows.
+        self.document = document = office.desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, ())
         document.Wildcards, document.RegularExpressions = True, False
         self.areas = []
         make_styles(document)
@@ -86,6 +87,10 @@ class Workbook:
         text = scratch.String.split("|")[0]
         scratch.String = ""
         return text
+
+    def reason(self, request):
+        """Why a request is refused, or an empty text."""
+        return f'=IF(ISERROR({VERSION}());{self.state};IFERROR(TEXTJOIN(" ";TRUE();{ROWS}({ANSWER}({request});"faults";"message"));""))'
 
     def judge(self, page, column, row):
         """Shows in color whether a cell of the state says that all is well."""
@@ -222,6 +227,7 @@ class Workbook:
             f'=IF(AND({";".join(kept)});"{self.state_text[:-1]} when this file was made. It does not calculate.";'
             '"Not planned: these values no longer hold, as orders, book or salt were changed. Use shop.ods with the add-in.")'
         )
+        self.salt.put(2, 2, f'=IF(LEFT({self.state};7)="Planned";"";{self.state})')
         self.document.calculateAll()
         if not self.cell(self.state).String.startswith("Planned"):
             raise SystemExit(f"The values were not kept: {self.cell(self.state).String}")

@@ -6,6 +6,7 @@ FOLDER has shop.ods and shop.xlsx. The library is that in the add-in, asked by i
 """
 
 import ctypes
+import html
 import json
 import re
 import struct
@@ -155,7 +156,8 @@ def changed(**changes):
 
 library = Library()
 with Office(extension) as office:
-    book = Book(office.open(folder / "shop.ods"))
+    # Not hidden, as what is in view is looked at too; LibreOffice runs without windows.
+    book = Book(office.desktop.loadComponentFromURL((folder / "shop.ods").resolve().as_uri(), "_blank", 0, ()))
     book.document.calculateAll()
     areas, plan = check(library, book, BOOK, ORDERS, "as made")
     expect(len(areas), 9, "Lists that the add-in fills")
@@ -173,6 +175,23 @@ with Office(extension) as office:
         measures = [" or ".join([one["best"]["measure"], *[way["measure"] for way in one["others"][:1]]]) + f" {one['material']}" for one in weighed]
         wanted[pot["pot"]] = " + ".join(measures)
     expect({line[0]: line[14] for line in pours if line[14]}, wanted, "Plastisol of the pots")
+
+    # What a person sees and may choose.
+    for name, first, listed in (
+        ("Orders", "B5", "$Products.$A$5"), ("Products", "B5", "$Molds.$A$5"), ("Products", "C5", "$Formulas.$A$5"), ("Products", "G12", "$Formulas.$A$5"),
+        ("Formulas", "G5", "$Materials.$A$5"), ("Salt", "B3", "$Molds.$A$5"),
+    ):
+        rule = book.at(name, first).Validation
+        expect((rule.Type.value, rule.getFormula1().split(":")[0]), ("LIST", listed), f"The list of {name}, {first}")
+    controller = book.document.CurrentController
+    expect(controller.ActiveSheet.Name, "Read me", "The sheet that is seen first")
+    for name in ("Orders", "Products", "Formulas", "Molds", "Materials", *RESULTS[:6]):
+        controller.setActiveSheet(book.sheet(name))
+        expect((controller.SplitColumn, controller.SplitRow), (1, 4), f"What stays in view of {name}")
+        sheet, style = book.sheet(name), book.document.StyleFamilies.getByName("PageStyles").getByName(book.sheet(name).PageStyle)
+        expect((sheet.getPrintTitleRows(), sheet.getTitleRows().StartRow, style.ScaleToPagesX > 0), (True, 3, True), f"How {name} prints")
+        expect(sheet.Annotations.Count > 2, True, f"Help on the headings of {name}")
+    expect(sorted(book.sheet(name).Charts.Count for name in ("Stock", "Order costs", "Salt")), [1, 1, 3], "Charts")
 
     # A person adds an order in the next empty row.
     row = 5 + len(ORDERS["lines"])
@@ -201,8 +220,6 @@ with Office(extension) as office:
     for sheet, address, text in (
         ("Materials", "D5", "63.50 USD per 1 gal"), ("Molds", "D5", "9.9 mL ± 0.1"), ("Formulas", "H5", "2 tsp"), ("Tools", "A11", "1/16 tsp"), ("Materials", "B10", "1 fl oz"),
     ):
-        if sheet == "Materials":
-            print("     ", book.at(sheet, address.replace("D", "A").replace("B", "A")).String, book.at(sheet, address).String, "->", text)
         book.at(sheet, address).String = text
     shop["materials"]["clear-base"]["price"] = "63.50 USD per 1 gal"
     shop["molds"]["finger-5"]["cavity"] = "9.9 mL ± 0.1"
@@ -210,6 +227,13 @@ with Office(extension) as office:
     shop["bench"]["spoons"] = [*shop["bench"]["spoons"], "1/16 tsp"]
     stocked = changed(stock={**ORDERS["stock"], "plum": "1 fl oz"})
     check(library, book, shop, stocked, "another shop", areas)
+
+    # Salt beyond what the book allows: the reason, and no values.
+    book.at("Salt", "A15").String = "2 cup"
+    refused = library.answer(salt_request(book, shop))
+    expect(book.at("Salt", "C3").String, " ".join(fault["message"] for fault in refused["faults"]), "The reason on the sheet Salt")
+    expect(any(any(line) for line in book.sheet("Salt").getCellRangeByName("B9:F15").getDataArray()), False, "Values of salt that is refused")
+    book.at("Salt", "A15").String = "3/8 cup"
 
     # What is wrong is listed, and no old value is left.
     book.at("Orders", "B7").String = "reed padle"
@@ -231,9 +255,19 @@ with Office(extension) as office:
 # In a program without the add-in.
 values = {place: (address, request, path, columns) for place, (address, request, path, columns) in areas.items()}
 with zipfile.ZipFile(folder / "shop.xlsx") as packed:
+    written = 0
     for name in packed.namelist():
-        content = packed.read(name).decode("utf-8", "replace").upper()
-        expect("POURWRIGHT.CALC" in content or "POUR_ROWS" in content, False, f"A function of the add-in in {name} of shop.xlsx")
+        content = packed.read(name).decode("utf-8", "replace")
+        expect(bool(re.search("POURWRIGHT[.]CALC|POUR_", content, re.IGNORECASE)), False, f"A function of the add-in in {name} of shop.xlsx")
+        # What the form allows: 8192 characters a formula, 255 a text in it, 32767 a cell.
+        for formula in re.findall(r"<f[^>]*>([^<]*)</f>", content):
+            formula = html.unescape(formula)
+            written += 1
+            expect(len(formula) <= 8192, True, f"A formula of {len(formula)} characters in {name}")
+            expect(max(map(len, re.findall(r'"((?:[^"]|"")*)"', formula)), default=0) <= 255, True, f"A text in {formula[:99]}")
+        for text in re.findall(r"<(?:t|v)[^>]*>([^<]*)</(?:t|v)>", content):
+            expect(len(html.unescape(text)) <= 32767, True, f"A text of {len(text)} characters in {name}")
+    expect(written > 300, True, f"{written} formulas in shop.xlsx")
 with Office(None) as office:
     book = Book(office.open(folder / "shop.xlsx"))
     check(library, book, BOOK, ORDERS, "shop.xlsx without the add-in", values)
