@@ -96,6 +96,8 @@ def rows_of_list(parameter: Parameter, value: Any, faults: Faults) -> Optional[L
         if cell is None or cell == 0.0:
             return None
         value = ((cell,),)
+    if all(plain(cell) is None for row in value for cell in row):
+        return None
     if width == 1 and len(value) == 1 and (len(value[0]) != 2 or not _is_pair(value[0])):
         value = tuple((cell,) for cell in value[0])
     units = sum(column.amount_unit is not None for column in parameter.columns)
@@ -112,7 +114,7 @@ def rows_of_list(parameter: Parameter, value: Any, faults: Faults) -> Optional[L
         if all(cell is None for cell in cells):
             continue
         rows.append(ListRow(place, cells if found == width else _with_units(parameter, place, cells, faults)))
-    return rows or None
+    return rows
 
 
 def _is_pair(row: Tuple[Any, ...]) -> bool:

@@ -296,7 +296,7 @@ def rows(document: Document, json_text: Any, list_path: Any, columns: Any = None
         raise nowhere(value, "list", path, str(at)) from None
     names = column_names(columns)
     if names:
-        return tuple(tuple(cell_of(entry.at(name), "") for name in names) for entry in found) or (("",) * len(names),)
+        return below_each_other([tuple(cell_of(entry.at(name), "") for name in names) for entry in found], len(names))
     names = []
     for entry in found:
         for name in entry.value if isinstance(entry.value, dict) else ["#"]:
@@ -306,6 +306,12 @@ def rows(document: Document, json_text: Any, list_path: Any, columns: Any = None
         return (("#", "value"), *((entry.place, cell_of(entry.value, "")) for entry in found))
     below = tuple(tuple(cell_of(entry.value.get(name), "") for name in names) for entry in found)
     return (tuple(names), *below)
+
+
+def below_each_other(found: List[Tuple[Any, ...]], width: int) -> Table:
+    """A table of any number of rows. Calc would fill a whole range with a single one, so an empty row is below it."""
+    empty = ("",) * width
+    return (*found, empty) if len(found) < 2 else tuple(found)
 
 
 # --- Tables of named columns
@@ -319,10 +325,8 @@ def named(columns: Dict[str, Callable[[Any], Any]], items: Sequence[Any], asked_
         known = "Known: {}.".format(", ".join(columns))
         raise Refused([Fault("columns", "There is no column `{}`.".format(name), known, "unknown-field") for name in unknown])
     shown = names or list(columns)
-    below = tuple(tuple(cell_of(columns[name](item), "") for name in shown) for item in items)
-    if names:
-        return below or (("",) * len(names),)
-    return (tuple(shown), *below)
+    below = [tuple(cell_of(columns[name](item), "") for name in shown) for item in items]
+    return below_each_other(below, len(shown)) if names else (tuple(shown), *below)
 
 
 def at(path: str) -> Callable[[Any], Any]:
@@ -408,8 +412,8 @@ def cost(
 
 def doses_of(materials: Any, amounts: Any) -> List[Optional[Tuple[str, str]]]:
     """Material and amount of each row; None for a row that is empty."""
-    names = materials if isinstance(materials, tuple) else ((materials,),)
-    given = amounts if isinstance(amounts, tuple) else ((amounts,),)
+    names = materials if isinstance(materials, tuple) else ((one(materials, "materials"),),)
+    given = amounts if isinstance(amounts, tuple) else ((one(amounts, "amounts"),),)
     faults = Faults()
     if any(len(row) > 1 for row in names):
         faults.add("materials", "It is a range of several columns.", "Give one column.", "wrong-type")
@@ -459,7 +463,10 @@ def grams(document: Document, book: Any, materials: Any, amounts: Any, per: Any,
     name = "sheet"
     while name in text:
         name += "'"
-    shop = json.loads(text)
+    try:
+        shop = json.loads(text)
+    except ValueError as error:
+        raise refuse("book", "It cannot be read here: {}.".format(error), "Write shorter numbers.", "not-json") from None
     members = ", ".join("{}: {}".format(json.dumps(one[0]), json.dumps(one[1])) for one in doses if one)
     sheet = '{{"per": {}, "doses": {{{}}}}}'.format(json.dumps(of_base), members)
     shop["formulas"][name] = 0
@@ -478,14 +485,30 @@ def grams(document: Document, book: Any, materials: Any, amounts: Any, per: Any,
 # --- Days
 
 
-def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> str:
+class Orders:
+    """An order list as JSON, and the row of each line where it is from cells."""
+
+    def __init__(self, text: str, rows: Sequence[int] = ()) -> None:
+        self.text = text
+        self.rows = rows
+
+    def in_sheet(self, fault: Fault) -> Fault:
+        """A fault with its place in the sheet."""
+        path = fault.path.split("/")
+        if path[0] == "lines" and len(path) > 1 and path[1].isdecimal() and int(path[1]) < len(self.rows):
+            where = ["orders row {}".format(self.rows[int(path[1])]), *path[2:]]
+            return fault._replace(path=" ".join(where))
+        return fault._replace(path="orders/" + fault.path if fault.path else "orders")
+
+
+def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> Orders:
     """An order list from cells: the names of the fields, and a line in each row below."""
     fields = json.loads(library.schema("orders"))["$defs"]["OrderLine"]["properties"]
     names = [plain(cell) for cell in cells[0]]
     faults = Faults()
     for name in {name for name in names if name is not None and names.count(name) > 1}:
         faults.add("orders", "Two columns have the name `{}`.".format(name), "Rename one.", "duplicate-key")
-    lines = []
+    lines, rows = [], []
     for place, row in enumerate(cells[1:], 2):
         line = {}
         for name, cell in zip(names, row):
@@ -498,8 +521,9 @@ def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> str:
                 line[name if isinstance(name, str) else decimal(name)] = _field_of_line(name, value, fields, document)
         if line:
             lines.append(line)
+            rows.append(place)
     faults.check()
-    return json.dumps({"format": "pourwright/1.0", "lines": lines})
+    return Orders(json.dumps({"format": "pourwright/1.0", "lines": lines}), rows)
 
 
 def _field_of_line(name: Cell, value: Cell, fields: Dict[str, Any], document: Document) -> Any:
@@ -526,21 +550,21 @@ def _field_of_line(name: Cell, value: Cell, fields: Dict[str, Any], document: Do
     return value
 
 
-def orders_of(value: Any, document: Document) -> str:
+def orders_of(value: Any, document: Document) -> Orders:
     if isinstance(value, tuple) and (len(value[0]) > 1 or len(value) > 1):
-        first = next((cell for cell in several(value) if cell is not None), None)
-        if not (isinstance(first, str) and first[0] in "{["):
+        first = next(iter(several(value)), None)
+        if first is not None and not (isinstance(first, str) and first[0] in "{["):
             return order_lines(value, document)
-    return text_of(value, "orders", document)
+    return Orders(text_of(value, "orders", document))
 
 
 def day(document: Document, book: Any, orders: Any) -> Any:
     """The plan of a day."""
     opened, lines = both(lambda: open_book(book, document), lambda: orders_of(orders, document))
     try:
-        return parsed(library.plan(opened, lines))
+        return parsed(library.plan(opened, lines.text))
     except Refused as refused:
-        raise below("orders", refused) from None
+        raise Refused([lines.in_sheet(fault) for fault in refused.faults]) from None
 
 
 def draws(pot: Any) -> List[Any]:
