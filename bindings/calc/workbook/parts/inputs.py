@@ -24,10 +24,11 @@ def entry(name, parts):
 class Table:
     """A sheet with one entry a row, its JSON in a column of small print, and the number of the entry next to it."""
 
-    def __init__(self, document, name, title, help_text, headings, widths, notes=(), paper="pour wide"):
+    def __init__(self, document, name, title, help_text, headings, widths, notes=(), paper="pour wide", results=0):
         self.page = Page(document, name, title, help_text, paper)
-        self.name, self.columns = name, len(headings)
-        self.json, self.number = self.columns, self.columns + 1
+        # Columns to fill in, then those that are calculated.
+        self.name, self.columns = name, len(headings) - results
+        self.json, self.number = len(headings), len(headings) + 1
         self.page.headings(0, [*headings, "As JSON", "No."], notes=notes)
         self.page.widths(*widths, 30, 10)
         self.page.style("pour input", 0, FIRST, self.columns - 1, last(name))
@@ -265,7 +266,8 @@ def day_number(text):
 def orders(document, products_sheet):
     page_help = "Add an order in the next empty row: everything follows. Either pieces, or packs and the number in a pack."
     table = Table(
-        document, "Orders", "Orders", page_help, [words(path) for path in LINE], [18, 56, 20, 18, 18, 18, 36], [DAYS.meaning("OrderLine", path) for path in LINE],
+        document, "Orders", "Orders", page_help, [*[words(path) for path in LINE], "To put right"], [18, 56, 20, 18, 18, 18, 36, 80],
+        [*[DAYS.meaning("OrderLine", path) for path in LINE], "What the library refuses in this line."], results=1,
     )
     page, end = table.page, last("Orders")
     kinds = {path: DAYS.kind("OrderLine", path) for path in LINE}
@@ -296,8 +298,21 @@ def orders(document, products_sheet):
     table.fill(rows)
     page.choose(products_sheet.column(0), 1, FIRST, 1, end, "Product", NOT_LISTED)
     page.counts(3, FIRST, 5, end, "Count", "A whole number from 1 on.")
-    page.print_range(6, FIRST + len(rows) + 10)
+    page.print_range(7, FIRST + len(rows) + 10)
     return table
+
+
+def show_faults(orders, paths, messages):
+    """Next to each order line, what is wrong with it: `paths` and `messages` of the list of faults."""
+    page, column = orders.page, len(LINE)
+    page.style("pour fault", column, FIRST, column, last("Orders"))
+    lines = []
+    for row in range(FIRST, last("Orders") + 1):
+        number = cell(orders.number, row)
+        place = f'"/orders/lines/"&{number}-1'
+        found = f'IFERROR(INDEX({messages};MATCH({place}&"/*";{paths};0));IFERROR(INDEX({messages};MATCH({place};{paths};0));""))'
+        lines.append((f'=IF({number}="";"";{found})',))
+    page.formulas(column, FIRST, lines)
 
 
 # Shop and tools: the rest of the book. Fields that hold one value are rows of one sheet, lists are tables on another.
@@ -347,7 +362,7 @@ def tools(document):
     page.freeze(0, HELP_END)
     page.print_range(json - 1, row - 2)
     page.sheet.setPrintTitleRows(False)
-    return lists
+    return page, lists
 
 
 HELP_END = 2
@@ -432,4 +447,4 @@ def shop(document, lists, materials_sheet):
         row += 1
     page.freeze()
     page.print_range(2, row - 1)
-    return [page.at(f"$D${text[1:]}") for text in texts]
+    return page, [page.at(f"$D${text[1:]}") for text in texts]

@@ -75,6 +75,7 @@ def make_styles(document):
     style("pour path", CharColor=FAINT, CharHeight=6.0, CharPosture=ITALIC)
     style("pour good", CharColor=DONE, CharWeight=150.0)
     style("pour bad", CharColor=BAD, CharWeight=150.0, CellBackColor=BAD_TINT)
+    style("pour fault", CharColor=BAD, VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
     style("pour short", CharColor=BAD, CharWeight=150.0, CellBackColor=BAD_TINT)
 
     pages = document.StyleFamilies.getByName("PageStyles")
@@ -102,6 +103,8 @@ def make_styles(document):
 
 
 class Page:
+    frozen = (0, 0)
+
     def __init__(self, document, name, title, help_text, paper="pour wide"):
         self.document, self.name = document, name
         sheets = document.Sheets
@@ -163,10 +166,8 @@ class Page:
             self.sheet.Columns.getByIndex(column).Width = round(width * 100)
 
     def freeze(self, columns=1, rows=FIRST):
-        controller = self.document.CurrentController
-        controller.setActiveSheet(self.sheet)
-        controller.freezeAtPosition(columns, rows)
-        controller.ShowGrid = False
+        """What stays in view; it is written into the files."""
+        self.frozen = (columns, rows)
 
     def print_range(self, last_column, last_row, head=HEAD):
         number = self.sheet.RangeAddress.Sheet

@@ -1,12 +1,10 @@
 """The whole workbook: sheets for a person, texts between them and the library, charts."""
 
-import re
-import zipfile
-
 from office import properties
 
 from . import charts, inputs, results
 from .fields import BOOK, ORDERS, if_any, joined, listed, literal, member, pair
+from .files import finish_xlsx, view_ods
 from .inputs import CAPACITY, dated, last
 from .page import FIRST, TITLE, Page, cell, make_styles, span
 
@@ -24,13 +22,12 @@ class Workbook:
 
     def __init__(self, office):
         self.office = office
-        # What a hidden document shows is not stored with it. Nothing is seen: LibreOffice runs without windows.
-        self.document = document = office.desktop.loadComponentFromURL("private:factory/scalc", "_blank", 0, ())
+        self.document = document = office.new()
         document.Wildcards, document.RegularExpressions = True, False
         self.areas = []
         make_styles(document)
         first = document.Sheets.getByIndex(0).Name
-        self.readme = Page(document, "Read me", BOOK["shop"], BOOK["about"], "pour tall")
+        self.readme = Page(document, "Read me", BOOK["shop"], BOOK["about"])
         document.Sheets.removeByName(first)
 
         # What is chosen from is made before what chooses; the order of the sheets is put right at the end.
@@ -40,7 +37,8 @@ class Workbook:
         products = inputs.products(document, molds, formulas)
         orders = inputs.orders(document, products)
         self.tables = {"orders": orders, "products": products, "formulas": formulas, "molds": molds, "materials": materials}
-        self.shop = inputs.shop(document, inputs.tools(document), materials)
+        tools, lists = inputs.tools(document)
+        shop, self.rest_of_book = inputs.shop(document, lists, materials)
         self.write_texts()
         self.write_readme()
 
@@ -53,7 +51,8 @@ class Workbook:
         charts.draw(self)
         for place, name in enumerate(SHEETS):
             document.Sheets.moveByName(name, place)
-        self.readme.freeze(0, 0)
+        made = [self.readme, *[table.page for table in self.tables.values()], tools, shop, *self.documents, self.ask, *self.pages.values(), self.salt]
+        self.in_order = sorted(made, key=lambda page: SHEETS.index(page.name))
         document.calculateAll()
         self.state_text = self.cell(self.state).String
         if not self.state_text.startswith("Planned"):
@@ -108,9 +107,10 @@ class Workbook:
         for place in range(1, count + 1):
             end = f'IF({place}=MAX({number});"]}}";",")'
             lines.append(f'=IF({place}>MAX({number});"";INDEX({json};MATCH({place};{number};0))&{end})')
+        self.documents = []
         order_text = self.text_page("orders.json", lines)
 
-        head = joined([pair("format", literal(f'"{BOOK["format"]}"')), *self.shop])
+        head = joined([pair("format", literal(f'"{BOOK["format"]}"')), *self.rest_of_book])
         sections = [f'="{{"&{head}&","']
         for name in ("materials", "formulas", "molds", "products"):
             end = "}" if name == "products" else ","
@@ -135,6 +135,7 @@ class Workbook:
     def text_page(self, name, formulas):
         """A document, a line of it a row: the column can be copied into a file."""
         page = Page(self.document, name, "", "", "pour tall")
+        self.documents.append(page)
         page.sheet.Rows.getByIndex(TITLE).OptimalHeight = True
         page.formulas(0, 0, [(formula,) for formula in formulas])
         page.style("pour json", 0, 0, 0, len(formulas) - 1)
@@ -151,7 +152,7 @@ class Workbook:
 
     def write_readme(self):
         page, orders = self.readme, self.tables["orders"]
-        page.widths(42, 150)
+        page.widths(42, 140, 110)
         end = last("Orders")
         below = f"COUNTA({orders.page.at(span(0, end + 1, orders.columns - 1, end + 800))})"
         unread = f'SUMPRODUCT(({orders.column(0)}<>"")*({orders.column(orders.json)}=""))'
@@ -189,19 +190,22 @@ class Workbook:
         page.range(0, 3, 1, 5 + len(texts) - 1).Rows.OptimalHeight = True
         row = FAULTS - 1
         page.put(0, row - 3, "To put right", "pour section")
-        page.style("pour section", 0, row - 3, 1, row - 3)
+        page.style("pour section", 0, row - 3, 2, row - 3)
         page.put(1, row - 3, "What the library refuses, and where: /orders/lines/0 is the first order line.")
-        page.headings(0, ["Where", "What is wrong"], row - 1)
-        page.block(0, row - 2, [["path", "message"]])
-        page.style("pour path", 0, row - 2, 1, row - 2)
+        page.headings(0, ["Where", "What is wrong", "What would fix it"], row - 1)
+        page.block(0, row - 2, [["path", "message", "help"]])
+        page.style("pour path", 0, row - 2, 2, row - 2)
         page.sheet.Rows.getByIndex(row - 2).IsVisible = False
-        page.style("pour text", 0, row, 1, row + FAULT_ROWS - 1)
-        self.rows(page, self.texts["plan"], "faults", page.at(span(0, row - 2, 1, row - 2)), (0, row, 1, row + FAULT_ROWS - 1))
-        page.print_range(1, row + 4)
+        end = row + FAULT_ROWS - 1
+        page.style("pour text", 0, row, 2, end)
+        self.rows(page, self.texts["plan"], "faults", page.at(span(0, row - 2, 2, row - 2)), (0, row, 2, end))
+        inputs.show_faults(orders, page.at(span(0, row, 0, end)), page.at(span(1, row, 1, end)))
+        page.print_range(2, row + 4)
         page.sheet.setPrintTitleRows(False)
 
     def store(self, path):
         self.document.storeToURL(path.resolve().as_uri(), properties(FilterName="calc8"))
+        view_ods(path, self.in_order)
 
     def store_values(self, path):
         """A program without the add-in cannot calculate: cells become values, and the state says whether they still hold."""
@@ -211,7 +215,7 @@ class Workbook:
             values = cells.getDataArray()
             cells.clearContents(FORMULAS)
             cells.setDataArray(values)
-            sheet = numbers.setdefault(page.sheet.RangeAddress.Sheet, {})
+            sheet = numbers.setdefault(page.name, {})
             for row, line in enumerate(values, area[1]):
                 sheet.update({cell(column, row): value for column, value in enumerate(line, area[0]) if isinstance(value, float)})
         # What was asked, next to the request as the sheets write it now.
@@ -232,29 +236,7 @@ class Workbook:
         if not self.cell(self.state).String.startswith("Planned"):
             raise SystemExit(f"The values were not kept: {self.cell(self.state).String}")
         self.document.storeToURL(path.resolve().as_uri(), properties(FilterName="Calc MS Excel 2007 XML"))
-        write_exactly(path, numbers)
-
-
-def write_exactly(path, numbers):
-    """Writes numbers so that they read back as they are: LibreOffice writes them into this form with 15 digits."""
-    with zipfile.ZipFile(path) as packed:
-        parts = {part: packed.read(part) for part in packed.infolist()}
-    for sheet, values in numbers.items():
-        part = next(part for part in parts if part.filename == f"xl/worksheets/sheet{sheet + 1}.xml")
-        text = parts[part].decode()
-
-        def exact(found, values=values):
-            address, value = found[2], values.get(found[2])
-            if value is None:
-                return found[0]
-            if abs(float(found[4]) - value) > 1e-13 * abs(value):
-                raise SystemExit(f"{path}: {address} holds {found[4]}, not {value!r}.")
-            return f"{found[1]}{address}{found[3]}{value!r}</v>"
-
-        parts[part] = re.sub(r'(<c r=")([A-Z]+[0-9]+)("[^>]*><v>)([^<]*)</v>', exact, text).encode()
-    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as packed:
-        for part, content in parts.items():
-            packed.writestr(part, content)
+        finish_xlsx(path, self.in_order, numbers)
 
 
 FORMULAS = 16  # com.sun.star.sheet.CellFlags.FORMULA

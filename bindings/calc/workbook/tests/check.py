@@ -25,6 +25,7 @@ from parts.fields import BOOK, ORDERS  # noqa: E402
 
 extension, folder = Path(sys.argv[1]), Path(sys.argv[2])
 RESULTS = ("Pour list", "Weigh list", "Costs", "Order costs", "Stock", "Used", "Salt", "Read me")
+SCROLLED = ("Orders", "Products", "Formulas", "Molds", "Materials", *RESULTS[:6])
 ARRAY = re.compile(r'\.ROWS\([A-Z.]+\.ANSWER\((\$Requests\.\$B\$\d+)\);"([^"]+)";(\$[^)]+)\)')
 FORMULAS = 16
 
@@ -156,8 +157,7 @@ def changed(**changes):
 
 library = Library()
 with Office(extension) as office:
-    # Not hidden, as what is in view is looked at too; LibreOffice runs without windows.
-    book = Book(office.desktop.loadComponentFromURL((folder / "shop.ods").resolve().as_uri(), "_blank", 0, ()))
+    book = Book(office.open(folder / "shop.ods"))
     book.document.calculateAll()
     areas, plan = check(library, book, BOOK, ORDERS, "as made")
     expect(len(areas), 9, "Lists that the add-in fills")
@@ -183,11 +183,7 @@ with Office(extension) as office:
     ):
         rule = book.at(name, first).Validation
         expect((rule.Type.value, rule.getFormula1().split(":")[0]), ("LIST", listed), f"The list of {name}, {first}")
-    controller = book.document.CurrentController
-    expect(controller.ActiveSheet.Name, "Read me", "The sheet that is seen first")
-    for name in ("Orders", "Products", "Formulas", "Molds", "Materials", *RESULTS[:6]):
-        controller.setActiveSheet(book.sheet(name))
-        expect((controller.SplitColumn, controller.SplitRow), (1, 4), f"What stays in view of {name}")
+    for name in SCROLLED:
         sheet, style = book.sheet(name), book.document.StyleFamilies.getByName("PageStyles").getByName(book.sheet(name).PageStyle)
         expect((sheet.getPrintTitleRows(), sheet.getTitleRows().StartRow, style.ScaleToPagesX > 0), (True, 3, True), f"How {name} prints")
         expect(sheet.Annotations.Count > 2, True, f"Help on the headings of {name}")
@@ -242,6 +238,8 @@ with Office(extension) as office:
     wrong["lines"][2]["product"], wrong["lines"][0]["pieces"] = "reed padle", 24.5
     _, refused = check(library, book, shop, wrong, "a wrong order", areas)
     expect(book.state.startswith(f"Not planned: {len(refused['faults'])} to put right"), True, f"The state of a wrong order: {book.state}")
+    expect(book.at("Orders", "H5").String, refused["faults"][0]["message"], "What is wrong with the first order line, next to it")
+    expect(refused["faults"][0]["path"], "/orders/lines/0/pieces", "The place of the first fault")
     for name in RESULTS[:6]:
         expect(book.at(name, "A2").String, book.state, f"The state on the sheet {name}")
     book.document.close(True)
@@ -251,6 +249,20 @@ with Office(extension) as office:
     book.at("Orders", "A70").String = "lost"
     expect(book.state.startswith("Not planned: orders below row 64"), True, f"The state of an order below the table: {book.state}")
     book.document.close(True)
+
+# What stays in view, in both files.
+with zipfile.ZipFile(folder / "shop.ods") as packed:
+    settings = packed.read("settings.xml").decode()
+expect(re.findall(r'config:name="ActiveTable"[^>]*>([^<]*)<', settings), ["Read me"], "The sheet that shop.ods shows first")
+with zipfile.ZipFile(folder / "shop.xlsx") as packed:
+    names = re.findall(r'<sheet name="([^"]*)"', packed.read("xl/workbook.xml").decode())
+    views = {name: packed.read(f"xl/worksheets/sheet{number}.xml").decode() for number, name in enumerate(names, 1)}
+for name in SCROLLED:
+    view = re.search(rf'config:name="{name}">(.*?)</config:config-item-map-entry>', settings)[1]
+    found = re.findall(r'config:name="(?:Horizontal|Vertical)Split(?:Mode|Position)"[^>]*>([0-9]+)<', view)
+    expect(found, ["2", "2", "1", "4"], f"What stays in view of {name} in shop.ods")
+    expect(re.findall("<pane[^>]*>", views[name]), ['<pane xSplit="1" ySplit="4" topLeftCell="B5" activePane="bottomRight" state="frozen"/>'], f"The same of {name} in shop.xlsx")
+expect([name for name in names if 'tabSelected="true"' in views[name]], ["Read me"], "The sheet that shop.xlsx shows first")
 
 # In a program without the add-in.
 values = {place: (address, request, path, columns) for place, (address, request, path, columns) in areas.items()}
