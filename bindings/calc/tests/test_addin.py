@@ -731,15 +731,16 @@ class Wizard(unittest.TestCase):
             about = found[shown(calculation)]
             with self.subTest(calculation["name"]):
                 self.assertEqual(about["Category"], 11)
-                self.assertTrue(about["Description"].startswith(calculation["summary"].replace("`", "").split(":")[0][:20]))
+                self.assertTrue(about["Description"].startswith(calculation["summary"].split("`")[0]))
                 for name in [one["field"] for one in calculation["results"]]:
                     self.assertIn(name, about["Description"])
                 self.assertNotIn("`", about["Description"])
                 self.assertEqual([one.Name for one in about["Arguments"]], [one["field"] for one in calculation["parameters"]])
                 for shown_argument, parameter in zip(about["Arguments"], calculation["parameters"]):
                     text = shown_argument.Description
-                    self.assertTrue(text.startswith(parameter["meaning"].replace("`", "")), text)
-                    self.assertIn("Must be given." if not parameter["optional"] else "Default: ", text)
+                    needed = "" if parameter["optional"] else "Must be given. "
+                    self.assertTrue(text.startswith(needed + parameter["meaning"].replace("`", "")), text)
+                    self.assertEqual("Default: " in text, parameter["optional"])
                     for word in parameter["words"]:
                         self.assertIn(word, text)
         for name, count in OTHERS.items():
@@ -754,18 +755,18 @@ class Wizard(unittest.TestCase):
             with office.Office(OXT, locale) as other:
                 volume.append(wizard(other)["POUR_MASS_OF_VOLUME"]["Arguments"][0].Description)
         self.assertEqual(volume[0], volume[2])
-        self.assertIn('a text, "1/4 tsp"', volume[0])
-        self.assertIn('a text, "1.25 mL"', volume[1])
+        self.assertIn('In mL, or with its unit: "1/4 tsp".', volume[0])
+        self.assertIn('In mL, or with its unit: "1.25 mL".', volume[1])
 
     def test_its_examples_can_be_read(self):
         """The texts in the help of arguments are amounts of their kind."""
         calls = set()
         for calculation in CALCULATIONS:
             for argument, parameter in zip(wizard(OFFICE)[shown(calculation)]["Arguments"], calculation["parameters"]):
-                text = re.search(r'A number in (\S+), a text, "([^"]+)"', argument.Description)
-                if text:
-                    self.assertEqual(text[1], parameter["unit"])
-                    calls.add((text[2], text[1]))
+                for unit, text in re.findall(r'(\S+), or with its unit: "([^"]+)"', argument.Description):
+                    calls.add((text, unit.lstrip("(")))
+                    if not parameter["columns"]:
+                        self.assertEqual(unit, parameter["unit"])
         _, why = run([("POUR_CONVERT", [text, unit]) for text, unit in sorted(calls)])
         self.assertEqual(set(why), {""})
         self.assertGreater(len(calls), 10)

@@ -342,14 +342,14 @@ fn table() -> String {
 
 fn of_calculation(text: &mut String, calculation: &Calculation) {
     let called = |other: &Calculation| format!("POUR_{}", other.name.to_uppercase());
-    let summary = plain(&paragraphs(calculation, called).join(" "));
+    let about = plain(&paragraphs(calculation, called).join("\n"));
     let python = |is: bool| if is { "True" } else { "False" };
     writeln!(
         text,
         "    Calculation(\n        {},\n        {},\n        {},\n        (",
         literal(calculation.name),
         literal(&method(calculation.name)),
-        literal(&summary)
+        literal(&about)
     )
     .unwrap();
     for field in calculation.parameters {

@@ -70,14 +70,15 @@ def why(document: Document, name: Any, given: Sequence[Any]) -> Table:
 
 
 def description(function: Union[Calculation, Own]) -> str:
+    """What a function is. The wizard shows the first lines: the results come before what is but good to know."""
     if isinstance(function, Own):
         return function.text
-    results = function.results
-    first = "Gives {}: {}".format(results[0].name, results[0].text)
-    if function.width == 1:
-        return "{} {}".format(function.text, first)
-    names = ", ".join("{} ({} cells)".format(one.name, one.places) if one.places else one.name for one in results)
-    return "{} {} As an array formula: {}.".format(function.text, first, names)
+    summary, *more = function.text.split("\n")
+    names = [one.name + " ({} cells)".format(one.places) if one.places else one.name for one in function.results]
+    gives = "Gives {}".format(names[0])
+    if function.width > 1:
+        gives += "; as an array formula {}".format(", ".join(names))
+    return " ".join([summary, gives + ".", *more])
 
 
 def argument_name(function: Union[Calculation, Own], place: int) -> str:
@@ -92,28 +93,25 @@ def argument_text(function: Union[Calculation, Own], place: int, is_customary: b
         return ""
     if isinstance(function, Own):
         return parameter.text
-    texts = [parameter.text, _forms(parameter, 0 if is_customary else 1)]
+    texts = ["" if parameter.optional else "Must be given.", parameter.text, _forms(parameter, 0 if is_customary else 1)]
+    if parameter.optional:
+        texts.append("Default: {}.".format(parameter.if_omitted or "none"))
     if parameter.allowed and parameter.kind != "word":
         texts.append("Allowed: {}.".format(parameter.allowed))
-    if not parameter.optional:
-        texts.append("Must be given.")
-    elif parameter.if_omitted is None:
-        texts.append("Default: none.")
-    else:
-        texts.append("Default: {}.".format(parameter.if_omitted))
     return " ".join(text for text in texts if text)
 
 
 def _forms(parameter: Parameter, system: int) -> str:
     """How the argument is written."""
+
+    def amount(unit: str) -> str:
+        return '{}, or with its unit: "{}"'.format(unit, EXAMPLES[unit][system])
+
     if parameter.kind == "list":
-        columns = [
-            "{}{}".format(column.name, ' or a text, "{}"'.format(EXAMPLES[column.amount_unit][system]) if column.amount_unit else "")
-            for column in parameter.columns
-        ]
-        return "Cells, {}: {}.".format("a value each" if len(columns) == 1 else "a row each", "; ".join(columns))
+        columns = ["{} ({})".format(one.name, amount(one.amount_unit)) if one.amount_unit else one.name for one in parameter.columns]
+        return "Cells, {}: {}.".format("a value each" if len(columns) == 1 else "a column each", ", ".join(columns))
     if parameter.is_amount:
-        return 'A text, "{}", or two cells, a number and its unit.'.format(AMOUNT_EXAMPLES[system])
+        return 'A text, or two cells, a number and its unit: "{}".'.format(AMOUNT_EXAMPLES[system])
     if parameter.kind == "word":
         return "One of: {}.".format(", ".join(parameter.words))
     if parameter.kind == "count":
@@ -121,8 +119,7 @@ def _forms(parameter: Parameter, system: int) -> str:
     if parameter.kind == "text":
         return "A text."
     if parameter.amount_unit:
-        example = EXAMPLES[parameter.amount_unit][system]
-        return 'A number in {}, a text, "{}", or two cells, a number and its unit.'.format(parameter.amount_unit, example)
+        return "In {}.".format(amount(parameter.amount_unit))
     if parameter.unit and parameter.unit != "1":
         return "A number in {}.".format(parameter.unit)
     return "A number; of a share, 0.05 is 5 %." if parameter.unit == "1" else "A number."

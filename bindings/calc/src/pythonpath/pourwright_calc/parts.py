@@ -46,6 +46,7 @@ class Calculation(NamedTuple):
     name: str
     # Its name in UNO.
     method: str
+    # Paragraphs, the summary first.
     text: str
     parameters: Tuple[Parameter, ...]
     results: Tuple[Result, ...]

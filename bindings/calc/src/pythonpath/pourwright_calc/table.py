@@ -35,7 +35,7 @@ CALCULATIONS = (
     Calculation(
         "convert",
         "convert",
-        "Converts an amount as a person writes it, such as 1 1/4 cup or 330 °F, exactly, and rounds once. A text that can be read two ways (6 oz, 1,25 cup) is refused with both readings in the message.",
+        "Converts an amount as a person writes it, such as 1 1/4 cup or 330 °F, exactly, and rounds once.\nA text that can be read two ways (6 oz, 1,25 cup) is refused with both readings in the message.",
         (
             Parameter(
                 "amount",
@@ -69,7 +69,7 @@ CALCULATIONS = (
     Calculation(
         "convert_number",
         "convertNumber",
-        "Converts a number of one unit into another. Units are known by trade symbol and by UCUM code: cup, [tsp_us], g/mL. Laws between units hold on bits: 48 tsp are 1 cup.",
+        "Converts a number of one unit into another.\nUnits are known by trade symbol and by UCUM code: cup, [tsp_us], g/mL. Laws between units hold on bits: 48 tsp are 1 cup.",
         (
             Parameter(
                 "value",
@@ -108,7 +108,7 @@ CALCULATIONS = (
     Calculation(
         "dose_mass",
         "doseMass",
-        "Mass of an amount of a material, as a person writes it: 1/4 tsp, 40 drops, 12.5 g. A liquid by its density, a powder by its bulk density, drops by the material's own drop; without one a drop is 1/20 mL (pharmacy practice).",
+        "Mass of an amount of a material, as a person writes it: 1/4 tsp, 40 drops, 12.5 g.\nA liquid by its density, a powder by its bulk density, drops by the material's own drop; without one a drop is 1/20 mL (pharmacy practice).",
         (
             Parameter(
                 "amount",
@@ -170,7 +170,7 @@ CALCULATIONS = (
     Calculation(
         "mass_of_volume",
         "massOfVolume",
-        "Mass of a volume: m = ρV. The density is that of what fills the measure: a liquid's own, a powder's bulk density. For what a solid displaces in a mix it is its true density.",
+        "Mass of a volume: m = ρV.\nThe density is that of what fills the measure: a liquid's own, a powder's bulk density. For what a solid displaces in a mix it is its true density.",
         (
             Parameter(
                 "volume_ml",
@@ -226,7 +226,7 @@ CALCULATIONS = (
     Calculation(
         "density_of_parts",
         "densityOfParts",
-        "Density at 20 °C of parts that are mixed: ρ = Σm/(Σm/ρ) · (1 − φ), φ the voids. Solids count with their true density. Ideal additivity of volumes; source: conservation of mass and volume.",
+        "Density at 20 °C of parts that are mixed: ρ = Σm/(Σm/ρ) · (1 − φ), φ the voids.\nSolids count with their true density. Ideal additivity of volumes; source: conservation of mass and volume.",
         (
             Parameter(
                 "parts",
@@ -254,7 +254,7 @@ CALCULATIONS = (
     Calculation(
         "mix_share",
         "mixShare",
-        "Share of one part in a mix, by mass and by true volume. Mass: m_i/Σm; volume: (m_i/ρ_i)/Σ(m/ρ).",
+        "Share of one part in a mix, by mass and by true volume.\nMass: m_i/Σm; volume: (m_i/ρ_i)/Σ(m/ρ).",
         (
             Parameter(
                 "parts",
@@ -281,7 +281,7 @@ CALCULATIONS = (
     Calculation(
         "salt_convert",
         "saltConvert",
-        "States a salt loading another way. All ways go through the mass of salt per mass of base; the equations are those of the module salt. In reach is all between no salt and the maximum that most_solids allows. Where a form that is about a piece needs the feed and it is not known, the bounds are those without feed and fed in full.",
+        "States a salt loading another way.\nAll ways go through the mass of salt per mass of base; the equations are those of the module salt. In reach is all between no salt and the maximum that most_solids allows. Where a form that is about a piece needs the feed and it is not known, the bounds are those without feed and fed in full.",
         (
             Parameter(
                 "base_volume_ml",
@@ -867,7 +867,7 @@ CALCULATIONS = (
     Calculation(
         "salt_for_density",
         "saltForDensity",
-        "Mass of salt that brings a base alone to a finished density: POUR_SALT_MASS in one form, with few numbers. m_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).",
+        "Mass of salt that brings a base alone to a finished density: POUR_SALT_MASS in one form, with few numbers.\nm_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).",
         (
             Parameter(
                 "base_volume_ml",
@@ -929,7 +929,7 @@ CALCULATIONS = (
     Calculation(
         "salt_for_sink_rate",
         "saltForSinkRate",
-        "Mass of salt at which a piece sinks at a rate. The finished density is that for the sink rate (module process::sink), of the piece as it is when it has cooled; the salt is that for this density.",
+        "Mass of salt at which a piece sinks at a rate.\nThe finished density is that for the sink rate (module process::sink), of the piece as it is when it has cooled; the salt is that for this density.",
         (
             Parameter(
                 "base_volume_ml",
@@ -1188,7 +1188,7 @@ CALCULATIONS = (
     Calculation(
         "shot_fill",
         "shotFill",
-        "Mass of one shot, and of its pieces. Fill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in POUR_PIECE_MASS, as far as sprue and topping can feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and missing_mass is above 0. Of sprue and topping a layer fills its share.",
+        "Mass of one shot, and of its pieces.\nFill: (n V_c + V_s) ρ_hot (1 − φ) + m_top; a piece as in POUR_PIECE_MASS, as far as sprue and topping can feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and missing_mass is above 0. Of sprue and topping a layer fills its share.",
         (
             Parameter(
                 "cavities",
@@ -1288,7 +1288,7 @@ CALCULATIONS = (
     Calculation(
         "piece_mass",
         "pieceMass",
-        "Mass of a piece: m = V (1 − φ) [ρ_hot + f (ρ_cold − ρ_hot)], φ the voids, f the feed. While it cools a piece draws the share f of its contraction from the sprue. Source: conservation of mass; f is the shop's own. A sprue that cannot feed that much: see POUR_SHOT_FILL.",
+        "Mass of a piece: m = V (1 − φ) [ρ_hot + f (ρ_cold − ρ_hot)], φ the voids, f the feed.\nWhile it cools a piece draws the share f of its contraction from the sprue. Source: conservation of mass; f is the shop's own. A sprue that cannot feed that much: see POUR_SHOT_FILL.",
         (
             Parameter(
                 "cavity_volume_ml",
@@ -1347,7 +1347,7 @@ CALCULATIONS = (
     Calculation(
         "shots",
         "shots",
-        "Minimum number of shots for a number of good pieces. Without rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.",
+        "Minimum number of shots for a number of good pieces.\nWithout rejects ⌈N/n⌉; with a reject rate p the smallest S with P[Bin(S n, 1 − p) ≥ N] ≥ the confidence.",
         (
             Parameter(
                 "pieces",
@@ -1392,7 +1392,7 @@ CALCULATIONS = (
     Calculation(
         "injector_loads",
         "injectorLoads",
-        "Injector loads for a number of shots. Whole shots a load: q = ⌊(capacity − residue) ρ/m⌋; loads: ⌈S/q⌉.",
+        "Injector loads for a number of shots.\nWhole shots a load: q = ⌊(capacity − residue) ρ/m⌋; loads: ⌈S/q⌉.",
         (
             Parameter(
                 "shots",
@@ -1447,7 +1447,7 @@ CALCULATIONS = (
     Calculation(
         "batch_need",
         "batchNeed",
-        "Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back. total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).",
+        "Mass to mix for a number of good pieces: shots, injector loads, what is lost and what comes back.\ntotal = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).",
         (
             Parameter(
                 "pieces",
@@ -1583,7 +1583,7 @@ CALCULATIONS = (
     Calculation(
         "base_to_mark",
         "baseToMark",
-        "Base for a mass of mix, rounded up to a mark of the cup, and what that gives more than is needed. The doses follow from the rounded base, so that no formula is off.",
+        "Base for a mass of mix, rounded up to a mark of the cup, and what that gives more than is needed.\nThe doses follow from the rounded base, so that no formula is off.",
         (
             Parameter(
                 "mix_needed_g",
@@ -1694,7 +1694,7 @@ CALCULATIONS = (
     Calculation(
         "reject_rate",
         "rejectRate",
-        "Reject rate from counted pieces, with the exact interval of a binomial share. Clopper and Pearson, Biometrika 26 (1934) 404: it holds at least the confidence stated, mostly more.",
+        "Reject rate from counted pieces, with the exact interval of a binomial share.\nClopper and Pearson, Biometrika 26 (1934) 404: it holds at least the confidence stated, mostly more.",
         (
             Parameter(
                 "cast_pieces",
@@ -1731,7 +1731,7 @@ CALCULATIONS = (
     Calculation(
         "bench_measure",
         "benchMeasure",
-        "Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance. A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass from which one would.",
+        "Measures a mass with the tools of the bench: the way with the least handling that keeps the tolerance.\nA tool that is not given is not on the bench. Where no tool keeps the tolerance, the help gives the mass from which one would.",
         (
             Parameter(
                 "mass_to_measure_g",
@@ -1833,7 +1833,7 @@ CALCULATIONS = (
     Calculation(
         "sink_rate",
         "sinkRate",
-        "Sink rate of a piece with its hook: the final speed, a model value. Balance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the equations, sources and bounds are those of the module process::sink. motion is whether the model holds for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by the piece's own.",
+        "Sink rate of a piece with its hook: the final speed, a model value.\nBalance of weight, buoyancy and the published drag of a cylinder across the flow or of a sphere; the equations, sources and bounds are those of the module process::sink. motion is whether the model holds for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by the piece's own.",
         (
             Parameter(
                 "piece_density_g_per_ml",
@@ -2112,7 +2112,7 @@ CALCULATIONS = (
     Calculation(
         "hardness",
         "hardness",
-        "Hardness that a ratio of softener or hardener gives: a monotone cubic through the shop's own points. Fritsch and Butland 1984, the slopes of SciPy's PchipInterpolator. Outside the points it refuses. Shore scales do not convert into each other (ASTM D2240): all points are on one.",
+        "Hardness that a ratio of softener or hardener gives: a monotone cubic through the shop's own points.\nFritsch and Butland 1984, the slopes of SciPy's PchipInterpolator. Outside the points it refuses. Shore scales do not convert into each other (ASTM D2240): all points are on one.",
         (
             Parameter(
                 "points",
@@ -2178,7 +2178,7 @@ CALCULATIONS = (
     Calculation(
         "salted_softener",
         "saltedSoftener",
-        "Extra softener for a salted body, between the shop's own points. Salt makes a body harder; the shop has found what softener makes up for it. Between the points a monotone cubic answers, outside it refuses.",
+        "Extra softener for a salted body, between the shop's own points.\nSalt makes a body harder; the shop has found what softener makes up for it. Between the points a monotone cubic answers, outside it refuses.",
         (
             Parameter(
                 "salted_points",
@@ -2204,7 +2204,7 @@ CALCULATIONS = (
     Calculation(
         "water_density",
         "waterDensity",
-        "Density of air-free water at 101.325 kPa, 0 to 40 °C. Tanaka et al., Metrologia 38 (2001) 301–309; standard uncertainty below 1e-6 relative.",
+        "Density of air-free water at 101.325 kPa, 0 to 40 °C.\nTanaka et al., Metrologia 38 (2001) 301–309; standard uncertainty below 1e-6 relative.",
         (
             Parameter(
                 "water_temperature_celsius",
@@ -2224,7 +2224,7 @@ CALCULATIONS = (
     Calculation(
         "cavity_of_water",
         "cavityOfWater",
-        "Volume of a cavity from the reading of a balance for the water that it holds. Corrected for the buoyancy of air on water and weights: V = Z·m (ISO 8655-6, ISO 4787).",
+        "Volume of a cavity from the reading of a balance for the water that it holds.\nCorrected for the buoyancy of air on water and weights: V = Z·m (ISO 8655-6, ISO 4787).",
         (
             Parameter(
                 "water_mass_g",
@@ -2262,7 +2262,7 @@ CALCULATIONS = (
     Calculation(
         "standard_pressure",
         "standardPressure",
-        "Air pressure of the standard atmosphere at an altitude. U.S. Standard Atmosphere, 1976, lowest layer. The weather moves the real pressure by some 3 %.",
+        "Air pressure of the standard atmosphere at an altitude.\nU.S. Standard Atmosphere, 1976, lowest layer. The weather moves the real pressure by some 3 %.",
         (
             Parameter(
                 "altitude_m",
@@ -2282,7 +2282,7 @@ CALCULATIONS = (
     Calculation(
         "station_pressure",
         "stationPressure",
-        "Air pressure at the place itself from one that a weather report gives, reduced to sea level. Undoes the reduction by the standard atmosphere, which is the definition of an altimeter setting.",
+        "Air pressure at the place itself from one that a weather report gives, reduced to sea level.\nUndoes the reduction by the standard atmosphere, which is the definition of an altimeter setting.",
         (
             Parameter(
                 "reported_pressure_kpa",
@@ -2310,7 +2310,7 @@ CALCULATIONS = (
     Calculation(
         "swollen_volume",
         "swollenVolume",
-        "Volume of a pot in a vacuum, with the air that it holds. Boyle: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)]. The vacuum is stated in one way, as a gauge shows it or as the pressure that is left; with a gauge the lowest pressure counts that its tolerance allows.",
+        "Volume of a pot in a vacuum, with the air that it holds.\nBoyle: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)]. The vacuum is stated in one way, as a gauge shows it or as the pressure that is left; with a gauge the lowest pressure counts that its tolerance allows.",
         (
             Parameter(
                 "liquid_volume_ml",
@@ -2397,7 +2397,7 @@ CALCULATIONS = (
     Calculation(
         "entrained_air",
         "entrainedAir",
-        "Share of air in a pot, from how high it was seen to rise in a vacuum. With f the level in the vacuum over the level before and b₁, b₂ the expansions of the air before and after: φ/(1 − φ) = (f − 1)/(b₂ − f b₁).",
+        "Share of air in a pot, from how high it was seen to rise in a vacuum.\nWith f the level in the vacuum over the level before and b₁, b₂ the expansions of the air before and after: φ/(1 − φ) = (f − 1)/(b₂ − f b₁).",
         (
             Parameter(
                 "rise",
@@ -2474,7 +2474,7 @@ CALCULATIONS = (
     Calculation(
         "degas_vessel",
         "degasVessel",
-        "Vessel for a pot in a vacuum, and how to fill one that is too small. The pot swells no higher than the spare share below the brim: V/(1 − spare). With a vessel the answer gives the level to fill to, on a mark where it has any, and the number of fills.",
+        "Vessel for a pot in a vacuum, and how to fill one that is too small.\nThe pot swells no higher than the spare share below the brim: V/(1 − spare). With a vessel the answer gives the level to fill to, on a mark where it has any, and the number of fills.",
         (
             Parameter(
                 "liquid_volume_ml",
@@ -2592,7 +2592,7 @@ CALCULATIONS = (
     Calculation(
         "flake_count",
         "flakeCount",
-        "Number of particles in a dose of flake, nominal: m/(A·h·ρ), A the face of the cut, h the thickness of the film. A = (√3/2)s² of a hexagon, s² of a square, (π/4)s² of a disk. Real particles are cut a little smaller.",
+        "Number of particles in a dose of flake, nominal: m/(A·h·ρ), A the face of the cut, h the thickness of the film.\nA = (√3/2)s² of a hexagon, s² of a square, (π/4)s² of a disk. Real particles are cut a little smaller.",
         (
             Parameter(
                 "cut",
@@ -2635,7 +2635,7 @@ CALCULATIONS = (
     Calculation(
         "flake_swap",
         "flakeSwap",
-        "Dose of another flake in place of one, with as much area or as many particles. The two are not the same: at an equal count a cut of half the size covers a quarter. The answer gives both.",
+        "Dose of another flake in place of one, with as much area or as many particles.\nThe two are not the same: at an equal count a cut of half the size covers a quarter. The answer gives both.",
         (
             Parameter(
                 "cut",
@@ -2720,7 +2720,7 @@ CALCULATIONS = (
     Calculation(
         "color_difference",
         "colorDifference",
-        "Difference of two colors in CIE L\\*a\\*b\\*: ΔE₀₀ (CIEDE2000). ISO/CIE 11664-6. Below 1 two pieces look alike to most eyes; side by side the eye decides.",
+        "Difference of two colors in CIE L\\*a\\*b\\*: ΔE₀₀ (CIEDE2000).\nISO/CIE 11664-6. Below 1 two pieces look alike to most eyes; side by side the eye decides.",
         (
             Parameter(
                 "lightness",
@@ -2774,7 +2774,7 @@ CALCULATIONS = (
     Calculation(
         "equivalent_time",
         "equivalentTime",
-        "Equivalent time of a heat at a reference temperature: ∫ exp(−E_a/R (1/T − 1/T_ref)) dt. Between two readings the temperature is taken as straight. The activation energy is the supplier's; published ones of PVC are 117.5 to 170 kJ/mol.",
+        "Equivalent time of a heat at a reference temperature: ∫ exp(−E_a/R (1/T − 1/T_ref)) dt.\nBetween two readings the temperature is taken as straight. The activation energy is the supplier's; published ones of PVC are 117.5 to 170 kJ/mol.",
         (
             Parameter(
                 "readings",
@@ -2809,7 +2809,7 @@ CALCULATIONS = (
     Calculation(
         "budget_left",
         "budgetLeft",
-        "Heat budget that is left of a pot, in equivalent time at the reference temperature. More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure it is refused.",
+        "Heat budget that is left of a pot, in equivalent time at the reference temperature.\nMore stabilizer than the budget is stated for buys the extra time that its maker states; without that figure it is refused.",
         (
             Parameter(
                 "heat_budget_s",
@@ -2876,7 +2876,7 @@ CALCULATIONS = (
     Calculation(
         "heat_time",
         "heatTime",
-        "Heating time of a pot in the oven, without a break, by the shop's own timings. t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module process::heat). An amount of more than 1.6 times the timed ones is refused. Without timings the rated power gives a first guess.",
+        "Heating time of a pot in the oven, without a break, by the shop's own timings.\nt = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module process::heat). An amount of more than 1.6 times the timed ones is refused. Without timings the rated power gives a first guess.",
         (
             Parameter(
                 "pot_mass_g",
@@ -2988,7 +2988,7 @@ CALCULATIONS = (
     Calculation(
         "next_burst",
         "nextBurst",
-        "The next burst of the oven for a reading of the thermometer. No burst can carry the pot over its window, by all the power that the timings make plausible and the error of the thermometer (module process::heat). Stir, read, and look up each burst by its reading. The system of measures gives the scale of the thermometer, on whole degrees of which the limits are.",
+        "The next burst of the oven for a reading of the thermometer.\nNo burst can carry the pot over its window, by all the power that the timings make plausible and the error of the thermometer (module process::heat). Stir, read, and look up each burst by its reading. The system of measures gives the scale of the thermometer, on whole degrees of which the limits are.",
         (
             Parameter(
                 "pot_mass_g",
@@ -3171,7 +3171,7 @@ CALCULATIONS = (
     Calculation(
         "stays_hot",
         "staysHot",
-        "How long a pot stays hot, by a pot that was watched to cool. Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than was watched cools faster (module process::heat).",
+        "How long a pot stays hot, by a pot that was watched to cool.\nNewton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than was watched cools faster (module process::heat).",
         (
             Parameter(
                 "pot_mass_g",
@@ -3264,7 +3264,7 @@ CALCULATIONS = (
     Calculation(
         "pot_heats",
         "potHeats",
-        "The heats that the shots of a pot take, and how long they all take. A heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is heated again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot can be made every max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module process::clock).",
+        "The heats that the shots of a pot take, and how long they all take.\nA heat goes on while the next shot ends before the pot has fallen to the bottom of its window; then it is heated again. How long a pot stays hot is stated, or follows from a pot that was watched to cool. A shot can be made every max(h, (h + s)/k): h its working time, s the time that it sets, k molds in turn (module process::clock).",
         (
             Parameter(
                 "pot_mass_g",
@@ -3384,7 +3384,7 @@ CALCULATIONS = (
     Calculation(
         "setting_time",
         "settingTime",
-        "How long a shot sets in a metal mold, and how often one can be made. The first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold: t = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module process::shot_cooling). The mold is as warm as the shot leaves it, where its mass is given.",
+        "How long a shot sets in a metal mold, and how often one can be made.\nThe first term of the series of a rod, a plate or a ball whose surface keeps the temperature of the mold: t = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module process::shot_cooling). The mold is as warm as the shot leaves it, where its mass is given.",
         (
             Parameter(
                 "section_shape",
@@ -3522,7 +3522,7 @@ CALCULATIONS = (
     Calculation(
         "stir_every",
         "stirEvery",
-        "How often to stir a melt with salt in it, and how fast the salt settles. Drag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that passes a sieve (module process::settling). Stir before the top share of the depth is without grains: t = share · depth/v.",
+        "How often to stir a melt with salt in it, and how fast the salt settles.\nDrag of a sphere by Schiller and Naumann, hindered settling by Richardson and Zaki, a grain as a cube that passes a sieve (module process::settling). Stir before the top share of the depth is without grains: t = share · depth/v.",
         (
             Parameter(
                 "grain_mm",
@@ -3607,7 +3607,7 @@ CALCULATIONS = (
     Calculation(
         "viscosity_of_ball",
         "viscosityOfBall",
-        "Viscosity of a melt, from a ball that was timed as it sank. The drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module process::settling).",
+        "Viscosity of a melt, from a ball that was timed as it sank.\nThe drag of a sphere by Schiller and Naumann, up to a Reynolds number of 800 (module process::settling).",
         (
             Parameter(
                 "ball_diameter_mm",
@@ -3939,7 +3939,7 @@ CALCULATIONS = (
     Calculation(
         "price",
         "price",
-        "Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop keeps. price = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in binary fractions. Costs of materials, work and packing with their packages and currencies: the request cost.",
+        "Price for a cost, in the smallest unit of the currency (cents), from the share of the price that the shop keeps.\nprice = cost/(1 − margin), rounded up, so that the margin is never missed; in whole numbers, never in binary fractions. Costs of materials, work and packing with their packages and currencies: the request cost.",
         (
             Parameter(
                 "cost",
