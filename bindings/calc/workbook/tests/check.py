@@ -156,9 +156,9 @@ def changed(**changes):
 
 
 library = Library()
-with Office(extension) as office:
+# A locale with a decimal comma, as JSON and the library have points.
+with Office(extension, "de-DE") as office:
     book = Book(office.open(folder / "shop.ods"))
-    book.document.calculateAll()
     areas, plan = check(library, book, BOOK, ORDERS, "as made")
     expect(len(areas), 9, "Lists that the add-in fills")
 
@@ -242,6 +242,15 @@ with Office(extension) as office:
     expect(refused["faults"][0]["path"], "/orders/lines/0/pieces", "The place of the first fault")
     for name in RESULTS[:6]:
         expect(book.at(name, "A2").String, book.state, f"The state on the sheet {name}")
+    book.document.close(True)
+
+    # A row is taken out; one that is put in has no formula, and the state says so.
+    book = Book(office.open(folder / "shop.ods"))
+    book.sheet("Orders").Rows.removeByIndex(6, 1)
+    check(library, book, BOOK, changed(lines=[*ORDERS["lines"][:2], *ORDERS["lines"][3:]]), "a row less")
+    book.sheet("Orders").Rows.insertByIndex(6, 1)
+    book.at("Orders", "A7").String = "lost"
+    expect(book.state.startswith("Not planned: a row of the sheet Orders has lost its formula"), True, f"The state of a row put in: {book.state}")
     book.document.close(True)
 
     # A row below the table does not count, and the state says so.
