@@ -8,7 +8,7 @@ from com.sun.star.lang import Locale
 from com.sun.star.table import CellRangeAddress
 
 from .page import FAINT, FIRST, FONT, HEAD, HEAT, INK, LINE, LIQUID, MARK
-from .results import SALT_FIRST, SALT_HEAD
+from .results import SALT_HEAD
 
 SHOWN = 12  # rows of a list that a chart shows
 
@@ -61,13 +61,31 @@ def draw(workbook):
         one = chart(salt, text, "Line", areas, where, text, heads[place].split(", ")[-1], [color])
         axis = one.Diagram.YAxis
         axis.LinkNumberFormatToSource, axis.NumberFormat = False, number_format(one, code)
-        one.Diagram.HasXAxisTitle, one.Diagram.XAxisTitle.String, one.Diagram.XAxisTitle.CharHeight = True, "salt per cup of base", 9.0
+        one.Diagram.HasXAxisTitle, one.Diagram.XAxisTitle.String, one.Diagram.XAxisTitle.CharHeight = (
+            True,
+            "salt per cup of base",
+            9.0,
+        )
     salt.print_range(6, end + 26, SALT_HEAD)
     salt.sheet.setPrintTitleRows(False)
 
     for name, column, areas, title, axis, colors in (
-        ("Stock", 9, [(0, HEAD, 0, FIRST + SHOWN - 1), (7, HEAD, 7, FIRST + SHOWN - 1)], f"Stock that the day takes, the {SHOWN} scarcest", "of what is on hand", [MARK]),
-        ("Order costs", 4, [(0, HEAD, 2, FIRST + SHOWN - 1)], f"Cost and price, the first {SHOWN} orders", None, [LIQUID, MARK]),
+        (
+            "Stock",
+            9,
+            [(0, HEAD, 0, FIRST + SHOWN - 1), (7, HEAD, 7, FIRST + SHOWN - 1)],
+            f"Stock that the day takes, the {SHOWN} scarcest",
+            "of what is on hand",
+            [MARK],
+        ),
+        (
+            "Order costs",
+            4,
+            [(0, HEAD, 2, FIRST + SHOWN - 1)],
+            f"Cost and price, the first {SHOWN} orders",
+            None,
+            [LIQUID, MARK],
+        ),
     ):
         page = workbook.pages[name]
         at = page.range(column, HEAD).Position

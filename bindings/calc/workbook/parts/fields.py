@@ -9,7 +9,10 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[4]
 BOOK = json.loads((ROOT / "core/examples/demo/book.json").read_text(encoding="utf-8"))
 ORDERS = json.loads((ROOT / "core/examples/demo/orders.json").read_text(encoding="utf-8"))
-SCHEMAS = {name: json.loads((ROOT / f"core/schema/{name}.json").read_text(encoding="utf-8")) for name in ("book", "orders", "plan")}
+SCHEMAS = {
+    name: json.loads((ROOT / f"core/schema/{name}.json").read_text(encoding="utf-8"))
+    for name in ("book", "orders", "plan")
+}
 
 
 def words(path):
@@ -32,9 +35,6 @@ class Schema:
             node = self.entries[node["$ref"].rsplit("/", 1)[1]]
         return node
 
-    def fields(self, name):
-        return {key: node for key, node in self.entry(name)["properties"].items() if key != "ext"}
-
     def at(self, name, path):
         """The schema of the field at a path, with its own description."""
         node = self.entry(name)
@@ -54,11 +54,9 @@ class Schema:
         return node
 
     def meaning(self, name, path):
-        texts = []
-        for end in range(1, len(path) + 1):
-            if not isinstance(path[end - 1], int):
-                texts.append(self.at(name, path[:end])["description"].replace("\n", " ").replace("`", ""))
-        return " ".join(texts[-1:]) if len(path) < 2 or path[-1] != "source" else texts[-1]
+        """The description of a field; of a part of a pair, that of the pair."""
+        end = len(path) - isinstance(path[-1], int)
+        return self.at(name, path[:end])["description"].replace("\n", " ").replace("`", "")
 
     def kind(self, name, path):
         """`object`, `list`, `words` (a choice of words), `number`, `truth`, or `text`."""
@@ -76,17 +74,6 @@ class Schema:
         if "enum" in node:
             return node["enum"]
         return [one["const"] for one in node.get("oneOf", []) if "const" in one]
-
-    def leaves(self, name, path=()):
-        """Paths of all fields that hold one value; lists are left to tables of their own."""
-        for key in self.resolved(self.at(name, path)).get("properties", {}) if path else self.fields(name):
-            if key == "ext":
-                continue
-            kind = self.kind(name, (*path, key))
-            if kind == "object":
-                yield from self.leaves(name, (*path, key))
-            elif kind != "list":
-                yield (*path, key)
 
 
 def value_at(entry, path):
@@ -108,6 +95,7 @@ def value_at(entry, path):
 
 
 # Formulas that write JSON. Of what a person typed, backslashes, quotes and ends of lines are escaped.
+
 
 def quoted(cell):
     return f'""""&SUBSTITUTE(SUBSTITUTE(SUBSTITUTE({cell};"\\";"\\\\");"""";"\\""");CHAR(10);"\\n")&""""'

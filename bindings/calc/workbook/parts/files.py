@@ -37,13 +37,24 @@ def view_ods(path, pages):
     for page in pages:
         columns, rows = page.frozen
         values = item("CursorPositionX", "int", 0) + item("CursorPositionY", "int", rows)
-        values += item("HorizontalSplitMode", "short", 2 if columns else 0) + item("VerticalSplitMode", "short", 2 if rows else 0)
+        values += item("HorizontalSplitMode", "short", 2 if columns else 0) + item(
+            "VerticalSplitMode", "short", 2 if rows else 0
+        )
         values += item("HorizontalSplitPosition", "int", columns) + item("VerticalSplitPosition", "int", rows)
         # The part that the cursor is in: the lower right one, or the lower one, or all.
-        values += item("ActiveSplitRange", "short", 3 if columns else 2) + item("PositionLeft", "int", 0) + item("PositionRight", "int", columns)
-        values += item("PositionTop", "int", 0) + item("PositionBottom", "int", rows) + item("ShowGrid", "boolean", "false")
+        values += (
+            item("ActiveSplitRange", "short", 3 if columns else 2)
+            + item("PositionLeft", "int", 0)
+            + item("PositionRight", "int", columns)
+        )
+        values += (
+            item("PositionTop", "int", 0) + item("PositionBottom", "int", rows) + item("ShowGrid", "boolean", "false")
+        )
         tables += f'<config:config-item-map-entry config:name="{page.name}">{values}</config:config-item-map-entry>'
-    view = item("ViewId", "string", "view1") + f'<config:config-item-map-named config:name="Tables">{tables}</config:config-item-map-named>'
+    view = (
+        item("ViewId", "string", "view1")
+        + f'<config:config-item-map-named config:name="Tables">{tables}</config:config-item-map-named>'
+    )
     view += item("ActiveTable", "string", pages[0].name) + item("ShowGrid", "boolean", "false")
     views = f'<config:config-item-map-indexed config:name="Views"><config:config-item-map-entry>{view}</config:config-item-map-entry></config:config-item-map-indexed>'
     start = r'(<config:config-item-set config:name="ooo:view-settings">.*?)(</config:config-item-set>)'
@@ -73,7 +84,9 @@ def finish_xlsx(path, pages, numbers):
             selection = f'{split}<selection pane="{pane}" activeCell="{corner}" sqref="{corner}"/>'
             text = replaced(r'<selection pane="topLeft"[^>]*/>', selection, text)
             text = replaced('showGridLines="true"', 'showGridLines="false"', text)
-            text = replaced('tabSelected="(?:true|false)"', f'tabSelected="{"true" if page is pages[0] else "false"}"', text)
+            text = replaced(
+                'tabSelected="(?:true|false)"', f'tabSelected="{"true" if page is pages[0] else "false"}"', text
+            )
             return re.sub(r'(<c r=")([A-Z]+[0-9]+)("[^>]*><v>)([^<]*)</v>', exact, text)
 
         return change

@@ -2,8 +2,23 @@
 
 from datetime import date
 
-from .fields import BOOK, ORDERS, Schema, braced, if_any, joined, listed, literal, member, members, pair, quoted, raw, value_at, words
-from .page import FIRST, HEAD, Page, cell, letter, span
+from .fields import (
+    BOOK,
+    ORDERS,
+    Schema,
+    braced,
+    if_any,
+    joined,
+    listed,
+    member,
+    members,
+    pair,
+    quoted,
+    raw,
+    value_at,
+    words,
+)
+from .page import FIRST, HEAD, HELP, Page, cell, span
 
 BOOKS, DAYS = Schema("book"), Schema("orders")
 EPOCH = date(1899, 12, 30)
@@ -19,6 +34,16 @@ def last(name):
 def entry(name, parts):
     """An entry of an object: its name and its members."""
     return f'{quoted(name)}&":"&{braced(parts)}'
+
+
+def named_amount(name, amount):
+    """A member of an object whose name is in a cell too."""
+    return f'{quoted(name)}&":"&{quoted(amount)}'
+
+
+def cells_of(row):
+    """The addresses of the cells of a row."""
+    return [cell(column, row) for column in range(40)]
 
 
 class Table:
@@ -49,7 +74,12 @@ class Table:
         for row in range(FIRST, last(self.name) + 1):
             json = cell(self.json, row)
             filled = f"COUNTA({cell(0, row)}:{cell(self.columns - 1, row)})=0"
-            lines.append((f'=IF({filled};"";{of_row(row)})', f'=IF({json}="";"";COUNTIF({cell(self.json, FIRST, "r")}:{json};"?*"))'))
+            lines.append(
+                (
+                    f'=IF({filled};"";{of_row(row)})',
+                    f'=IF({json}="";"";COUNTIF({cell(self.json, FIRST, "r")}:{json};"?*"))',
+                )
+            )
         self.page.formulas(self.json, FIRST, lines)
 
     def object(self):
@@ -67,9 +97,31 @@ def paths_table(document, name, entry, title, help_text, key, paths, widths, ext
 MORE = 'Any other field of the format, as in its list of fields: "name": value, "name": value'
 
 MATERIAL = [
-    ("kind",), ("price",), ("density",), ("fused",), ("as_scooped",), ("drop",), ("like",), ("tolerance",), ("shot_window", 0), ("shot_window", 1),
-    ("expansion",), ("specific_heat",), ("cut",), ("thickness",), ("budget", "time"), ("budget", "at"), ("budget", "with"), ("buys", "time"),
-    ("buys", "per"), ("buys", "most"), ("activation_energy",), ("notes",), ("density", "source"), ("fused", "source"), ("as_scooped", "source"),
+    ("kind",),
+    ("price",),
+    ("density",),
+    ("fused",),
+    ("as_scooped",),
+    ("drop",),
+    ("like",),
+    ("tolerance",),
+    ("shot_window", 0),
+    ("shot_window", 1),
+    ("expansion",),
+    ("specific_heat",),
+    ("cut",),
+    ("thickness",),
+    ("budget", "time"),
+    ("budget", "at"),
+    ("budget", "with"),
+    ("buys", "time"),
+    ("buys", "per"),
+    ("buys", "most"),
+    ("activation_energy",),
+    ("notes",),
+    ("density", "source"),
+    ("fused", "source"),
+    ("as_scooped", "source"),
     ("activation_energy", "source"),
 ]
 
@@ -77,8 +129,16 @@ MATERIAL = [
 def materials(document):
     extra = [("On hand", DAYS.meaning(None, ("stock",)))]
     table = paths_table(
-        document, "Materials", "MaterialEntry", "Materials", "One material a row. Amounts as you say them, with their unit: 58.00 USD per 1 gal, 0.044 g ± 0.003.",
-        "Material", MATERIAL, [26, 22, 22, 38, *[33] * 2, 30, 28, 30, 22, 20, 20, 22, 24, 22, 22, *[20] * 6, 26, 44, *[70] * 4, 40], extra, "pour two",
+        document,
+        "Materials",
+        "MaterialEntry",
+        "Materials",
+        "One material a row. Amounts as you say them, with their unit: 58.00 USD per 1 gal, 0.044 g ± 0.003.",
+        "Material",
+        MATERIAL,
+        [26, 22, 22, 38, *[33] * 2, 30, 28, 30, 22, 20, 20, 22, 24, 22, 22, *[20] * 6, 26, 44, *[70] * 4, 40],
+        extra,
+        "pour two",
     )
     kinds = {path: BOOKS.kind("MaterialEntry", path) for path in MATERIAL}
     more = 2 + len(MATERIAL)
@@ -89,16 +149,30 @@ def materials(document):
         return entry(cell(0, row), [*members(cells, kinds), rest])
 
     table.write(of_row)
-    table.fill([[name, ORDERS["stock"].get(name, ""), *[value_at(one, path) for path in MATERIAL], ""] for name, one in BOOK["materials"].items()])
+    table.fill(
+        [
+            [name, ORDERS["stock"].get(name, ""), *[value_at(one, path) for path in MATERIAL], ""]
+            for name, one in BOOK["materials"].items()
+        ]
+    )
     # The stock of the orders, next to the JSON of the material.
     table.stock = table.number + 1
     page = table.page
     page.headings(table.stock, ["Stock"])
     page.style("pour json", table.stock, FIRST, table.stock, last("Materials"))
-    named = lambda row: f'{quoted(cell(0, row))}&":"&{quoted(cell(1, row))}'
-    page.formulas(table.stock, FIRST, [("=" + if_any([cell(1, row)], named(row)),) for row in range(FIRST, last("Materials") + 1)])
+    rows = [cells_of(row) for row in range(FIRST, last("Materials") + 1)]
+    page.formulas(table.stock, FIRST, [("=" + if_any([at[1]], named_amount(at[0], at[1])),) for at in rows])
     words_of = BOOKS.choices("MaterialEntry", ("kind",))
-    table.page.choose('"' + '";"'.join(words_of) + '"', 2, FIRST, 2, last("Materials"), "Kind", "One of: " + ", ".join(words_of) + ".", strict=True)
+    table.page.choose(
+        '"' + '";"'.join(words_of) + '"',
+        2,
+        FIRST,
+        2,
+        last("Materials"),
+        "Kind",
+        "One of: " + ", ".join(words_of) + ".",
+        strict=True,
+    )
     table.page.print_range(more, FIRST + len(BOOK["materials"]) + 3)
     return table
 
@@ -107,20 +181,45 @@ def formulas(document, materials_sheet):
     doses = [text for number in range(1, DOSES + 1) for text in (f"Dose {number}", "amount")]
     note = BOOKS.meaning("FormulaEntry", ("doses",))
     table = Table(
-        document, "Formulas", "Formulas", "One formula a row: what goes into the stated amount of base. A product combines a color and a body.",
+        document,
+        "Formulas",
+        "Formulas",
+        "One formula a row: what goes into the stated amount of base. A product combines a color and a body.",
         ["Formula", "Per", "Base", "amount", "Second base", "amount", *doses, "Notes", "More fields, as JSON"],
         [22, 16, 22, 16, 22, 16, *[24, 22] * DOSES, 36, 30],
-        ["", BOOKS.meaning("FormulaEntry", ("per",)), BOOKS.meaning("FormulaEntry", ("base",)), "", "", "", *[note, ""] * DOSES, BOOKS.meaning("FormulaEntry", ("notes",)), MORE],
+        [
+            "",
+            BOOKS.meaning("FormulaEntry", ("per",)),
+            BOOKS.meaning("FormulaEntry", ("base",)),
+            "",
+            "",
+            "",
+            *[note, ""] * DOSES,
+            BOOKS.meaning("FormulaEntry", ("notes",)),
+            MORE,
+        ],
     )
 
     def of_row(row):
-        at = lambda column: cell(column, row)
-        named = lambda column: if_any([at(column), at(column + 1)], f'{quoted(at(column))}&":"&{quoted(at(column + 1))}')
-        bases = [at(column) for column in range(2, 6)]
+        at = cells_of(row)
+
+        def named(column):
+            return if_any(at[column : column + 2], named_amount(at[column], at[column + 1]))
+
+        bases = [at[column] for column in range(2, 6)]
         blend = f'IF({"&".join(bases[1:])}="";{quoted(bases[0])};{braced([named(2), named(4)])})'
         notes = 6 + 2 * DOSES
         doses = pair("doses", braced([named(6 + 2 * number) for number in range(DOSES)]))
-        return entry(at(0), [member("per", at(1)), if_any(bases, pair("base", blend)), doses, member("notes", at(notes)), at(notes + 1)])
+        return entry(
+            at[0],
+            [
+                member("per", at[1]),
+                if_any(bases, pair("base", blend)),
+                doses,
+                member("notes", at[notes]),
+                at[notes + 1],
+            ],
+        )
 
     table.write(of_row)
     rows = []
@@ -130,7 +229,18 @@ def formulas(document, materials_sheet):
         rest = [text for item in one["doses"].items() for text in item]
         if len(bases) > 4 or len(rest) > 2 * DOSES:
             raise SystemExit(f"The formula {name} has more bases or doses than the sheet has columns.")
-        rows.append([name, one.get("per", ""), *bases, *[""] * (4 - len(bases)), *rest, *[""] * (2 * DOSES - len(rest)), one.get("notes", ""), ""])
+        rows.append(
+            [
+                name,
+                one.get("per", ""),
+                *bases,
+                *[""] * (4 - len(bases)),
+                *rest,
+                *[""] * (2 * DOSES - len(rest)),
+                one.get("notes", ""),
+                "",
+            ]
+        )
     table.fill(rows)
     for column in (2, 4, *range(6, 6 + 2 * DOSES, 2)):
         table.page.choose(materials_sheet.column(0), column, FIRST, column, last("Formulas"), "Material", NOT_LISTED)
@@ -139,13 +249,26 @@ def formulas(document, materials_sheet):
 
 
 MOLD = [
-    ("sprue",), ("feed",), ("rejects",), ("top",), ("voids",), ("count",), ("hook", "mass"), ("hook", "volume"), ("per_shot",), ("sets",), ("notes",),
+    ("sprue",),
+    ("feed",),
+    ("rejects",),
+    ("top",),
+    ("voids",),
+    ("count",),
+    ("hook", "mass"),
+    ("hook", "volume"),
+    ("per_shot",),
+    ("sets",),
+    ("notes",),
 ]
 
 
 def molds(document):
     own = [
-        ("Shape", "The name of the shape, in a mold with unlike cavities: then a row for each shape, one below the other."),
+        (
+            "Shape",
+            "The name of the shape, in a mold with unlike cavities: then a row for each shape, one below the other.",
+        ),
         (words(("cavities",)), BOOKS.meaning("MoldEntry", ("cavities",))),
         (words(("cavity",)), BOOKS.meaning("MoldEntry", ("cavity",))),
         ("or water in it", BOOKS.meaning("WaterEntry", ("water",))),
@@ -154,8 +277,15 @@ def molds(document):
         ("Body: length", BOOKS.meaning("BodyEntry", ("stick",)) + " Empty for a piece about as long as thick."),
     ]
     table = paths_table(
-        document, "Molds", "MoldEntry", "Molds", "One mold a row: what one shot fills. A mold with unlike cavities has a row for each shape.",
-        "Mold", MOLD, [24, 18, 18, 26, 26, 16, 20, 20, 18, 16, 18, 16, 16, 16, 20, 22, 20, 18, 48, 30], own,
+        document,
+        "Molds",
+        "MoldEntry",
+        "Molds",
+        "One mold a row: what one shot fills. A mold with unlike cavities has a row for each shape.",
+        "Mold",
+        MOLD,
+        [24, 18, 18, 26, 26, 16, 20, 20, 18, 16, 18, 16, 16, 16, 20, 22, 20, 18, 48, 30],
+        own,
     )
     page = table.page
     # Two columns further: the shape of a row, and it with those of the rows below that belong to the same mold.
@@ -165,31 +295,31 @@ def molds(document):
     kinds = {path: BOOKS.kind("MoldEntry", path) for path in MOLD}
 
     def cavity(at):
-        water = braced([member("water", at(4)), member("at", at(5))])
-        return if_any([at(3), at(4), at(5)], pair("cavity", f'IF({at(4)}&{at(5)}="";{quoted(at(3))};{water})'))
+        water = braced([member("water", at[4]), member("at", at[5])])
+        return if_any([at[3], at[4], at[5]], pair("cavity", f'IF({at[4]}&{at[5]}="";{quoted(at[3])};{water})'))
 
     def body(at):
-        ball = braced([pair("ball", braced([member("diameter", at(6))]))])
-        stick = braced([pair("stick", braced([member("diameter", at(6)), member("length", at(7))]))])
-        return if_any([at(6), at(7)], pair("body", f'IF({at(7)}="";{ball};{stick})'))
+        ball = braced([pair("ball", braced([member("diameter", at[6])]))])
+        stick = braced([pair("stick", braced([member("diameter", at[6]), member("length", at[7])]))])
+        return if_any([at[6], at[7]], pair("body", f'IF({at[7]}="";{ball};{stick})'))
 
     lines = []
     for row in range(FIRST, last("Molds") + 1):
-        at = lambda column, row=row: cell(column, row)
-        one = entry(at(1), [member("count", at(2), "number"), cavity(at), body(at)])
-        below = f'IF(AND({cell(0, row + 1)}={at(0)};{cell(shape, row + 1)}<>"");","&{cell(chain, row + 1)};"")'
-        lines.append((f'=IF({at(1)}="";"";{one})', f'=IF({at(shape)}="";"";{at(shape)}&{below})'))
+        at = cells_of(row)
+        one = entry(at[1], [member("count", at[2], "number"), cavity(at), body(at)])
+        below = f'IF(AND({cell(0, row + 1)}={at[0]};{cell(shape, row + 1)}<>"");","&{cell(chain, row + 1)};"")'
+        lines.append((f'=IF({at[1]}="";"";{one})', f'=IF({at[shape]}="";"";{at[shape]}&{below})'))
     page.formulas(shape, FIRST, lines)
 
     def of_row(row):
-        at = lambda column: cell(column, row)
+        at = cells_of(row)
         cells = {path: cell(1 + len(own) + place, row) for place, path in enumerate(MOLD)}
-        plain = joined([member("cavities", at(2), "number"), cavity(at), body(at)])
-        unlike = pair("cavities", f'"{{"&{at(chain)}&"}}"')
-        cavities = f'IF({at(1)}="";{plain};{unlike})'
-        mold = entry(at(0), [cavities, *members(cells, kinds), at(1 + len(own) + len(MOLD))])
+        plain = joined([member("cavities", at[2], "number"), cavity(at), body(at)])
+        unlike = pair("cavities", f'"{{"&{at[chain]}&"}}"')
+        cavities = f'IF({at[1]}="";{plain};{unlike})'
+        mold = entry(at[0], [cavities, *members(cells, kinds), at[1 + len(own) + len(MOLD)]])
         # The rows of further shapes belong to the first row of the mold.
-        return f'IF(AND({at(1)}<>"";{at(0)}={cell(0, row - 1)};{cell(1, row - 1)}<>"");"";{mold})'
+        return f'IF(AND({at[1]}<>"";{at[0]}={cell(0, row - 1)};{cell(1, row - 1)}<>"");"";{mold})'
 
     table.write(of_row)
     rows = []
@@ -200,13 +330,29 @@ def molds(document):
             hole, form = part["cavity"], part.get("body", {})
             form = form.get("stick") or form.get("ball") or {}
             water = hole if isinstance(hole, dict) else {}
-            rows.append([
-                name, shape_name, part["count"], "" if water else hole, water.get("water", ""), water.get("at", ""), form.get("diameter", ""), form.get("length", ""),
-                *(rest if number == 0 else [""] * len(rest)), "",
-            ])
+            rows.append(
+                [
+                    name,
+                    shape_name,
+                    part["count"],
+                    "" if water else hole,
+                    water.get("water", ""),
+                    water.get("at", ""),
+                    form.get("diameter", ""),
+                    form.get("length", ""),
+                    *(rest if number == 0 else [""] * len(rest)),
+                    "",
+                ]
+            )
     page.style("pour input count", 2, FIRST, 2, last("Molds"))
     page.style("pour heading of numbers", 2, HEAD)
-    page.style("pour input count", 1 + len(own) + MOLD.index(("count",)), FIRST, 1 + len(own) + MOLD.index(("count",)), last("Molds"))
+    page.style(
+        "pour input count",
+        1 + len(own) + MOLD.index(("count",)),
+        FIRST,
+        1 + len(own) + MOLD.index(("count",)),
+        last("Molds"),
+    )
     table.fill(rows)
     page.counts(2, FIRST, 2, last("Molds"), "Cavities", "A whole number from 1 on.")
     page.print_range(1 + len(own) + len(MOLD) - 1, FIRST + len(rows) + 4)
@@ -217,29 +363,56 @@ def products(document, molds_sheet, formulas_sheet):
     layer = [("Color", ""), ("body", ""), ("share", BOOKS.meaning("LayerEntry", ("share",)))]
     layers = [(f"{text} {number}" if text == "Color" else text, note) for number in (1, 2) for text, note in layer]
     table = Table(
-        document, "Products", "Products", "One product a row: its mold, and the formulas of its color and its body. A two-color piece has two colors with their shares.",
-        ["Product", words(("mold",)), *[text for text, _ in layers], words(("overlap",)), words(("notes",)), "More fields, as JSON"],
+        document,
+        "Products",
+        "Products",
+        "One product a row: its mold, and the formulas of its color and its body. A two-color piece has two colors with their shares.",
+        [
+            "Product",
+            words(("mold",)),
+            *[text for text, _ in layers],
+            words(("overlap",)),
+            words(("notes",)),
+            "More fields, as JSON",
+        ],
         [46, 26, *[22, 22, 16] * 2, 20, 46, 30],
-        ["", BOOKS.meaning("ProductEntry", ("mold",)), *[note for _, note in layers], BOOKS.meaning("ProductEntry", ("overlap",)), BOOKS.meaning("ProductEntry", ("notes",)), MORE],
+        [
+            "",
+            BOOKS.meaning("ProductEntry", ("mold",)),
+            *[note for _, note in layers],
+            BOOKS.meaning("ProductEntry", ("overlap",)),
+            BOOKS.meaning("ProductEntry", ("notes",)),
+            MORE,
+        ],
     )
 
     def of_row(row):
-        at = lambda column: cell(column, row)
-        named = lambda column: if_any([at(column)], quoted(at(column)))
-        names = lambda column: pair("formulas", listed([named(column), named(column + 1)]))
-        layer = lambda column: if_any([at(column), at(column + 1), at(column + 2)], braced([names(column), member("share", at(column + 2))]))
+        at = cells_of(row)
+
+        def names(column):
+            return pair("formulas", listed([if_any([one], quoted(one)) for one in at[column : column + 2]]))
+
+        def layer(column):
+            return if_any(at[column : column + 3], braced([names(column), member("share", at[column + 2])]))
+
         layered = pair("layers", listed([layer(2), layer(5)]))
-        plastic = f'IF({at(4)}&{at(5)}&{at(6)}&{at(7)}="";{if_any([at(2), at(3)], names(2))};{layered})'
-        return entry(at(0), [member("mold", at(1)), plastic, member("overlap", at(8)), member("notes", at(9)), at(10)])
+        plastic = f'IF({at[4]}&{at[5]}&{at[6]}&{at[7]}="";{if_any([at[2], at[3]], names(2))};{layered})'
+        return entry(at[0], [member("mold", at[1]), plastic, member("overlap", at[8]), member("notes", at[9]), at[10]])
 
     table.write(of_row)
     rows = []
     for name, one in BOOK["products"].items():
         parts = one.get("layers") or [{"formulas": one["formulas"]}]
-        flat = [text for part in parts for text in (*part["formulas"], *[""] * (2 - len(part["formulas"])), part.get("share", ""))]
+        flat = [
+            text
+            for part in parts
+            for text in (*part["formulas"], *[""] * (2 - len(part["formulas"])), part.get("share", ""))
+        ]
         if len(flat) > 6 or any(len(part["formulas"]) > 2 for part in parts):
             raise SystemExit(f"The product {name} has more layers or formulas than the sheet has columns.")
-        rows.append([name, one["mold"], *flat, *[""] * (6 - len(flat)), one.get("overlap", ""), one.get("notes", ""), ""])
+        rows.append(
+            [name, one["mold"], *flat, *[""] * (6 - len(flat)), one.get("overlap", ""), one.get("notes", ""), ""]
+        )
     table.fill(rows)
     table.page.choose(molds_sheet.column(0), 1, FIRST, 1, last("Products"), "Mold", NOT_LISTED)
     for column in (2, 3, 5, 6):
@@ -264,10 +437,18 @@ def day_number(text):
 
 
 def orders(document, products_sheet):
-    page_help = "Add an order in the next empty row: everything follows. Either pieces, or packs and the number in a pack."
+    page_help = (
+        "Add an order in the next empty row: everything follows. Either pieces, or packs and the number in a pack."
+    )
     table = Table(
-        document, "Orders", "Orders", page_help, [*[words(path) for path in LINE], "To put right"], [18, 56, 20, 18, 18, 18, 36, 80],
-        [*[DAYS.meaning("OrderLine", path) for path in LINE], "What the library refuses in this line."], results=1,
+        document,
+        "Orders",
+        "Orders",
+        page_help,
+        [*[words(path) for path in LINE], "To put right"],
+        [18, 56, 20, 18, 18, 18, 36, 80],
+        [*[DAYS.meaning("OrderLine", path) for path in LINE], "What the library refuses in this line."],
+        results=1,
     )
     page, end = table.page, last("Orders")
     kinds = {path: DAYS.kind("OrderLine", path) for path in LINE}
@@ -293,8 +474,16 @@ def orders(document, products_sheet):
     rows = []
     for line in ORDERS["lines"]:
         if set(line) - {path[0] for path in LINE}:
-            raise SystemExit(f"An order line has fields for which the sheet has no column: {sorted(set(line) - {path[0] for path in LINE})}.")
-        rows.append([day_number(value) if path == ("promised",) and value else value for path in LINE for value in [value_at(line, path)]])
+            raise SystemExit(
+                f"An order line has fields for which the sheet has no column: {sorted(set(line) - {path[0] for path in LINE})}."
+            )
+        rows.append(
+            [
+                day_number(value) if path == ("promised",) and value else value
+                for path in LINE
+                for value in [value_at(line, path)]
+            ]
+        )
     table.fill(rows)
     page.choose(products_sheet.column(0), 1, FIRST, 1, end, "Product", NOT_LISTED)
     page.counts(3, FIRST, 5, end, "Count", "A whole number from 1 on.")
@@ -332,9 +521,11 @@ def tools(document):
         fields = [key for key in node.get("properties", {}) if key != "ext"]
         required = node.get("required", [])
         given = [key for key in fields if any(key in one for one in entries)]
-        fields = [key for key in fields if key in required] + [key for key in fields if key in given and key not in required] + [
-            key for key in fields if key not in given and key not in required
-        ]
+        fields = (
+            [key for key in fields if key in required]
+            + [key for key in fields if key in given and key not in required]
+            + [key for key in fields if key not in given and key not in required]
+        )
         page.put(0, row, words((path[-1],)), "pour section")
         page.style("pour section", 0, row, json - 1, row)
         page.put(1, row, BOOKS.meaning(None, path))
@@ -347,7 +538,12 @@ def tools(document):
         if len(entries) > count:
             raise SystemExit(f"The sheet Tools has room for {count} {path[-1]}.")
         if fields:
-            kinds = {(key,): {"integer": "number", "number": "number", "boolean": "truth"}.get(BOOKS.resolved(node["properties"][key]).get("type"), "text") for key in fields}
+            kinds = {
+                (key,): {"integer": "number", "number": "number", "boolean": "truth"}.get(
+                    BOOKS.resolved(node["properties"][key]).get("type"), "text"
+                )
+                for key in fields
+            }
             page.block(0, first, [[value_at(one, (key,)) for key in fields] for one in entries])
         else:
             page.block(0, first, [[one] for one in entries])
@@ -359,17 +555,20 @@ def tools(document):
         page.formulas(json, first, lines)
         lists[path] = page.at(span(json, first, json, end))
         row = end + 2
-    page.freeze(0, HELP_END)
+    page.freeze(0, HELP + 1)
     page.print_range(json - 1, row - 2)
     page.sheet.setPrintTitleRows(False)
     return page, lists
 
 
-HELP_END = 2
-
-
 def shop(document, lists, materials_sheet):
-    page = Page(document, "Shop", "Shop", "The rest of the shop's book: fill in what you know. An empty field takes its default.", "pour tall")
+    page = Page(
+        document,
+        "Shop",
+        "Shop",
+        "The rest of the shop's book: fill in what you know. An empty field takes its default.",
+        "pour tall",
+    )
     page.headings(0, ["Field", "Value", "Meaning"])
     page.widths(54, 44, 118, 30)
     page.put(3, HEAD, "As JSON", "pour heading")
@@ -389,7 +588,16 @@ def shop(document, lists, materials_sheet):
             page.choose(materials_sheet.column(0), 1, row, 1, row, "Material", NOT_LISTED)
         elif (choices := BOOKS.choices(None, path)) or BOOKS.kind(None, path) == "truth":
             choices = choices or ["true", "false"]
-            page.choose('"' + '";"'.join(choices) + '"', 1, row, 1, row, label, "One of: " + ", ".join(choices) + ".", strict=True)
+            page.choose(
+                '"' + '";"'.join(choices) + '"',
+                1,
+                row,
+                1,
+                row,
+                label,
+                "One of: " + ", ".join(choices) + ".",
+                strict=True,
+            )
         at = cell(1, row)
         page.put(3, row, "=" + member(path[-1], at, BOOKS.kind(None, path)), "pour json")
         row += 1

@@ -60,15 +60,41 @@ def make_styles(document):
     rows = {"BottomBorder2": line, "VertJustify": middle}
     style("pour title", CharHeight=16.0, CharWeight=150.0, CharColor=MARK)
     style("pour help", CharColor=FAINT, VertJustify=middle)
-    style("pour heading", CharWeight=150.0, CharColor=ON_MARK, CellBackColor=MARK, IsTextWrapped=True, VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
-    style("pour section", CharWeight=150.0, CharColor=MARK, CellBackColor=TINT, VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
+    style(
+        "pour heading",
+        CharWeight=150.0,
+        CharColor=ON_MARK,
+        CellBackColor=MARK,
+        IsTextWrapped=True,
+        VertJustify=middle,
+        HoriJustify=LEFT,
+        ParaIndent=100,
+    )
+    style(
+        "pour section",
+        CharWeight=150.0,
+        CharColor=MARK,
+        CellBackColor=TINT,
+        VertJustify=middle,
+        HoriJustify=LEFT,
+        ParaIndent=100,
+    )
     style("pour input", CellBackColor=INPUT, NumberFormat=number("@"), HoriJustify=LEFT, ParaIndent=100, **rows)
     style("pour input count", "pour input", NumberFormat=number("0"), HoriJustify=RIGHT, ParaIndent=100)
     style("pour input date", "pour input", NumberFormat=number("YYYY-MM-DD"))
     style("pour heading of numbers", "pour heading", HoriJustify=RIGHT, ParaIndent=100)
     style("pour result", VertJustify=middle, HoriJustify=LEFT, ParaIndent=100)
     style("pour row", CellBackColor=CARD, BottomBorder2=line)
-    for name, code in (("0", "0"), ("1", "#,##0.0"), ("grams", "[<10]0.00;[>=10]#,##0.0"), ("2", "#,##0.00"), ("3", "0.000"), ("percent", "0 %"), ("percent1", "0.0 %"), ("money", "#,##0.00")):
+    for name, code in (
+        ("0", "0"),
+        ("1", "#,##0.0"),
+        ("grams", "[<10]0.00;[>=10]#,##0.0"),
+        ("2", "#,##0.00"),
+        ("3", "0.000"),
+        ("percent", "0 %"),
+        ("percent1", "0.0 %"),
+        ("money", "#,##0.00"),
+    ):
         style(f"pour result {name}", NumberFormat=number(code), VertJustify=middle, HoriJustify=RIGHT, ParaIndent=100)
     style("pour text", IsTextWrapped=True, VertJustify=top, HoriJustify=LEFT, ParaIndent=100)
     style("pour json", CharColor=FAINT, CharHeight=8.0, CharFontName="Liberation Mono")
@@ -80,7 +106,12 @@ def make_styles(document):
 
     pages = document.StyleFamilies.getByName("PageStyles")
     # Wide as one page or two, and whole on one page for lists that mostly end long before their last row.
-    for name, landscape, across, down in (("pour wide", True, 1, 0), ("pour tall", False, 1, 0), ("pour two", True, 2, 0), ("pour one", True, 1, 1)):
+    for name, landscape, across, down in (
+        ("pour wide", True, 1, 0),
+        ("pour tall", False, 1, 0),
+        ("pour two", True, 2, 0),
+        ("pour one", True, 1, 1),
+    ):
         one = document.createInstance("com.sun.star.style.PageStyle")
         pages.insertByName(name, one)
         one.IsLandscape = landscape
@@ -98,7 +129,9 @@ def make_styles(document):
                 if kind is None:
                     part.insertString(cursor, " / ", False)
                 else:
-                    part.insertTextContent(cursor, document.createInstance(f"com.sun.star.text.TextField.{kind}"), False)
+                    part.insertTextContent(
+                        cursor, document.createInstance(f"com.sun.star.text.TextField.{kind}"), False
+                    )
         one.RightPageFooterContent = foot
 
 
@@ -124,7 +157,9 @@ class Page:
         return f"{self.quoted}.{address}"
 
     def range(self, column, row, last_column=None, last_row=None):
-        return self.sheet.getCellRangeByPosition(column, row, column if last_column is None else last_column, row if last_row is None else last_row)
+        return self.sheet.getCellRangeByPosition(
+            column, row, column if last_column is None else last_column, row if last_row is None else last_row
+        )
 
     def style(self, name, column, row, last_column=None, last_row=None):
         self.range(column, row, last_column, last_row).CellStyle = name
@@ -144,11 +179,15 @@ class Page:
     def block(self, column, row, rows):
         """Texts and numbers, as they are."""
         if rows:
-            self.range(column, row, column + len(rows[0]) - 1, row + len(rows) - 1).setDataArray(tuple(tuple(line) for line in rows))
+            self.range(column, row, column + len(rows[0]) - 1, row + len(rows) - 1).setDataArray(
+                tuple(tuple(line) for line in rows)
+            )
 
     def formulas(self, column, row, rows):
         if rows:
-            self.range(column, row, column + len(rows[0]) - 1, row + len(rows) - 1).setFormulaArray(tuple(tuple(line) for line in rows))
+            self.range(column, row, column + len(rows[0]) - 1, row + len(rows) - 1).setFormulaArray(
+                tuple(tuple(line) for line in rows)
+            )
 
     def matrix(self, column, row, last_column, last_row, formula):
         self.range(column, row, last_column, last_row).setArrayFormula(formula)

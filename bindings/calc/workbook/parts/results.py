@@ -1,7 +1,7 @@
 """The sheets that are calculated. Each is one plan of the library, asked for by the texts that the other sheets write."""
 
 from .fields import BOOK, Schema, literal, quoted, words
-from .inputs import CAPACITY, HELP_END
+from .inputs import CAPACITY
 from .page import FIRST, HEAD, HELP, Page, cell, span
 
 PLANS = Schema("plan")
@@ -44,13 +44,22 @@ TEXT, COUNT, GRAMS, TENTHS, THOUSANDTHS, MONEY, SHARE, SHARE_1 = (
     f"pour result{kind}" for kind in ("", " 0", " grams", " 1", " 3", " money", " percent", " percent1")
 )
 # Where the last key of a field alone says too little.
-HEADINGS = {"add/when": "add", "best/measure": "measure", "others/0/measure": "or", "piece": "one piece", "speed": "sink rate", "doubt/uncertainty": "uncertainty"}
+HEADINGS = {
+    "add/when": "add",
+    "best/measure": "measure",
+    "others/0/measure": "or",
+    "piece": "one piece",
+    "speed": "sink rate",
+    "doubt/uncertainty": "uncertainty",
+}
 
 
 def heading(make, request, path, column):
     name = column.lstrip("^").removesuffix("/text")
     unit = make.unit(request, path, column)
-    return words((HEADINGS.get(name) or HEADINGS.get(name.rsplit("/", 1)[-1]) or name.rsplit("/", 1)[-1],)) + (f", {unit}" if unit and unit != "1" else "")
+    return words((HEADINGS.get(name) or HEADINGS.get(name.rsplit("/", 1)[-1]) or name.rsplit("/", 1)[-1],)) + (
+        f", {unit}" if unit and unit != "1" else ""
+    )
 
 
 class Rows:
@@ -60,7 +69,12 @@ class Rows:
         self.page, self.request, self.path, self.columns = page, request, path, [name for name, _, _ in columns]
         self.column, self.row, self.last_column, self.last_row = column, row, column + len(columns) - 1, row + count - 1
         head, fields = row - 1, row - 2
-        page.headings(column, [heading(make, request, path, name) for name in self.columns], head, [meaning(path, name) for name in self.columns])
+        page.headings(
+            column,
+            [heading(make, request, path, name) for name in self.columns],
+            head,
+            [meaning(path, name) for name in self.columns],
+        )
         page.block(column, fields, [self.columns])
         page.style("pour path", column, fields, self.last_column, fields)
         page.sheet.Rows.getByIndex(fields).IsVisible = False
@@ -69,7 +83,13 @@ class Rows:
             page.sheet.Columns.getByIndex(number).Width = width * 100
             if style != TEXT:
                 page.style("pour heading of numbers", number, head)
-        make.rows(page, request, path, page.at(span(column, fields, self.last_column, fields)), (column, row, self.last_column, self.last_row))
+        make.rows(
+            page,
+            request,
+            path,
+            page.at(span(column, fields, self.last_column, fields)),
+            (column, row, self.last_column, self.last_row),
+        )
 
 
 class Results(Page):
@@ -84,7 +104,11 @@ class Results(Page):
         self.last_column = column - 1
         # A list that reaches the last row may have been cut off there.
         full = cell(0, self.last_row)
-        self.put(0, HELP, f'=IF({full}="";{make.state};"Not whole: this list has more rows than fit here. Plan fewer orders at a time.")')
+        self.put(
+            0,
+            HELP,
+            f'=IF({full}="";{make.state};"Not whole: this list has more rows than fit here. Plan fewer orders at a time.")',
+        )
         make.judge(self, 0, HELP)
         self.show_rows(self.last_column)
         self.sheet.Rows.getByIndex(HEAD).Height = 1000
@@ -97,13 +121,39 @@ class Results(Page):
 
 
 def pour_list(document, make, request):
-    page = Results(document, make, "Pour list", "Pour list", request, [("result/pots/*/stages/*/draws/*/pieces", [
-        ("^^^pot", TEXT, 12), ("^^^cup_name", TEXT, 22), ("^^formulas", TEXT, 36), ("^mold", TEXT, 24), ("shape", TEXT, 16), ("ordered", COUNT, 17), ("made", COUNT, 14),
-        ("^shots", COUNT, 14), ("^loads", COUNT, 14), ("^per_shot", GRAMS, 21), ("weighs", GRAMS, 20), ("^^holds", GRAMS, 18), ("^line", COUNT, 12),
-    ])], 61)
+    page = Results(
+        document,
+        make,
+        "Pour list",
+        "Pour list",
+        request,
+        [
+            (
+                "result/pots/*/stages/*/draws/*/pieces",
+                [
+                    ("^^^pot", TEXT, 12),
+                    ("^^^cup_name", TEXT, 22),
+                    ("^^formulas", TEXT, 36),
+                    ("^mold", TEXT, 24),
+                    ("shape", TEXT, 16),
+                    ("ordered", COUNT, 17),
+                    ("made", COUNT, 14),
+                    ("^shots", COUNT, 14),
+                    ("^loads", COUNT, 14),
+                    ("^per_shot", GRAMS, 21),
+                    ("weighs", GRAMS, 20),
+                    ("^^holds", GRAMS, 18),
+                    ("^line", COUNT, 12),
+                ],
+            )
+        ],
+        61,
+    )
     # Two columns of texts from other sheets: the product of the order line, and what the weigh list says of plastisol in the pot.
     weigh = "$'Weigh list'"
-    pots, kinds, materials, measures, others = (f"{weigh}.{span(column, FIRST, column, FIRST + WEIGHED - 1)}" for column in (0, 3, 2, 5, 6))
+    pots, kinds, materials, measures, others = (
+        f"{weigh}.{span(column, FIRST, column, FIRST + WEIGHED - 1)}" for column in (0, 3, 2, 5, 6)
+    )
     products = f"$Costs.{span(1, FIRST, 1, FIRST + CAPACITY['Orders'])}"
     page.headings(13, ["Product", "Plastisol of the pot"])
     page.sheet.Columns.getByIndex(13).Width, page.sheet.Columns.getByIndex(14).Width = 4600, 11500
@@ -113,7 +163,9 @@ def pour_list(document, make, request):
         page.put(13, row, f'=IF(N({line})>0;INDEX({products};{line});"")')
         text = f'{measures}&IF({others}="";"";" or "&{others})&" "&{materials}'
         first = f'OR({pot}="";{pot}={cell(0, row - 1)})'
-        page.range(14, row).setArrayFormula(f'=IF({first};"";TEXTJOIN(" + ";TRUE();IF(({pots}={pot})*({kinds}="plastisol");{text};"")))')
+        page.range(14, row).setArrayFormula(
+            f'=IF({first};"";TEXTJOIN(" + ";TRUE();IF(({pots}={pot})*({kinds}="plastisol");{text};"")))'
+        )
     page.show_rows(14)
     page.print_range(14, page.last_row)
     return page
@@ -123,44 +175,119 @@ WEIGHED = 121
 
 
 def weigh_list(document, make, request):
-    return Results(document, make, "Weigh list", "Weigh list", request, [("result/pots/*/stages/*/weigh", [
-        ("^^pot", TEXT, 12), ("^formulas", TEXT, 36), ("material", TEXT, 28), ("kind", TEXT, 20), ("add/when", TEXT, 14), ("best/measure", TEXT, 44), ("others/0/measure", TEXT, 40),
-        ("wanted", GRAMS, 20), ("doubt/uncertainty", SHARE_1, 24),
-    ])], WEIGHED, "pour tall")
+    return Results(
+        document,
+        make,
+        "Weigh list",
+        "Weigh list",
+        request,
+        [
+            (
+                "result/pots/*/stages/*/weigh",
+                [
+                    ("^^pot", TEXT, 12),
+                    ("^formulas", TEXT, 36),
+                    ("material", TEXT, 28),
+                    ("kind", TEXT, 20),
+                    ("add/when", TEXT, 14),
+                    ("best/measure", TEXT, 44),
+                    ("others/0/measure", TEXT, 40),
+                    ("wanted", GRAMS, 20),
+                    ("doubt/uncertainty", SHARE_1, 24),
+                ],
+            )
+        ],
+        WEIGHED,
+        "pour tall",
+    )
 
 
 def costs(document, make, request):
     line = [
-        ("order", TEXT, 16), ("what", TEXT, 48), ("shape", TEXT, 16), ("pieces", COUNT, 16), ("packs", COUNT, 16), ("pots", TEXT, 20), ("piece", GRAMS, 18),
-        ("sinks/known/density", THOUSANDTHS, 20), ("sinks/known/speed", TENTHS, 20),
+        ("order", TEXT, 16),
+        ("what", TEXT, 48),
+        ("shape", TEXT, 16),
+        ("pieces", COUNT, 16),
+        ("packs", COUNT, 16),
+        ("pots", TEXT, 20),
+        ("piece", GRAMS, 18),
+        ("sinks/known/density", THOUSANDTHS, 20),
+        ("sinks/known/speed", TENTHS, 20),
     ]
     cost = [(name, MONEY, 20) for name in ("materials", "packing", "work", "total", "per_piece", "per_pack", "price")]
-    return Results(document, make, "Costs", "Costs and prices by order line", request, [("result/lines", line), ("result/cost/known/lines", cost)], CAPACITY["Orders"] + 1)
+    return Results(
+        document,
+        make,
+        "Costs",
+        "Costs and prices by order line",
+        request,
+        [("result/lines", line), ("result/cost/known/lines", cost)],
+        CAPACITY["Orders"] + 1,
+    )
 
 
 def order_costs(document, make, request):
     columns = [("order", TEXT, 24), ("total", MONEY, 26), ("price", MONEY, 26)]
-    return Results(document, make, "Order costs", "Cost and price by order", request, [("result/cost/known/orders", columns)], CAPACITY["Orders"] + 1)
+    return Results(
+        document,
+        make,
+        "Order costs",
+        "Cost and price by order",
+        request,
+        [("result/cost/known/orders", columns)],
+        CAPACITY["Orders"] + 1,
+    )
 
 
 def stock(document, make, request):
-    columns = [("material", TEXT, 30), *[(name, GRAMS, 22) for name in ("had", "used", "left", "short")], ("packages", COUNT, 22), ("runs_out_in", TEXT, 24)]
-    page = Results(document, make, "Stock", "Stock, and what to buy", request, [("result/stock", columns)], CAPACITY["Materials"] + 1)
+    columns = [
+        ("material", TEXT, 30),
+        *[(name, GRAMS, 22) for name in ("had", "used", "left", "short")],
+        ("packages", COUNT, 22),
+        ("runs_out_in", TEXT, 24),
+    ]
+    page = Results(
+        document,
+        make,
+        "Stock",
+        "Stock, and what to buy",
+        request,
+        [("result/stock", columns)],
+        CAPACITY["Materials"] + 1,
+    )
     # The share of what is on hand that the day takes: what a chart of materials from grams to gallons can show.
     page.headings(7, ["Used of stock"], notes=["Used over on hand."])
     page.style("pour heading of numbers", 7, HEAD)
     page.sheet.Columns.getByIndex(7).Width = 2200
     page.style(SHARE, 7, FIRST, 7, page.last_row)
-    page.formulas(7, FIRST, [(f'=IF(N({cell(1, row)})>0;{cell(2, row)}/{cell(1, row)};"")',) for row in range(FIRST, page.last_row + 1)])
-    page.when(f'N({cell(4, FIRST, "c")})>0', "pour short", 0, FIRST, 7, page.last_row)
+    page.formulas(
+        7,
+        FIRST,
+        [(f'=IF(N({cell(1, row)})>0;{cell(2, row)}/{cell(1, row)};"")',) for row in range(FIRST, page.last_row + 1)],
+    )
+    page.when(f"N({cell(4, FIRST, 'c')})>0", "pour short", 0, FIRST, 7, page.last_row)
     page.show_rows(7)
     page.sheet.Columns.getByIndex(8).Width = 500
     return page
 
 
 def used(document, make, request):
-    columns = [("material", TEXT, 30), ("mass", GRAMS, 26), ("cost", MONEY, 26), ("packages", COUNT, 26), ("to_buy", MONEY, 26)]
-    return Results(document, make, "Used", "Materials that the day uses, and their cost", request, [("result/cost/known/used", columns)], CAPACITY["Materials"] + 1)
+    columns = [
+        ("material", TEXT, 30),
+        ("mass", GRAMS, 26),
+        ("cost", MONEY, 26),
+        ("packages", COUNT, 26),
+        ("to_buy", MONEY, 26),
+    ]
+    return Results(
+        document,
+        make,
+        "Used",
+        "Materials that the day uses, and their cost",
+        request,
+        [("result/cost/known/used", columns)],
+        CAPACITY["Materials"] + 1,
+    )
 
 
 STEPS = ("0", "1/16 cup", "1/8 cup", "3/16 cup", "1/4 cup", "5/16 cup", "3/8 cup")
@@ -169,10 +296,20 @@ SALT_HEAD, SALT_FIRST = 7, 8
 
 def salt(document, sheets):
     """A shot of each loading is planned as orders are, so the weights are those that the other sheets give."""
-    page = Page(document, "Salt", "What salt does to a piece", "Choose a mold, a body without salt and a salt; write the loadings as you measure them.")
+    page = Page(
+        document,
+        "Salt",
+        "What salt does to a piece",
+        "Choose a mold, a body without salt and a salt; write the loadings as you measure them.",
+    )
     salts = [name for name, one in BOOK["materials"].items() if one["kind"] == "salt"]
     body = next(name for name, one in BOOK["formulas"].items() if "base" in one and not set(salts) & set(one["doses"]))
-    inputs = [("Mold", next(iter(BOOK["molds"])), sheets["molds"]), ("Body", body, sheets["formulas"]), ("Salt", salts[0], sheets["materials"]), ("Salt is per", "1 cup", None)]
+    inputs = [
+        ("Mold", next(iter(BOOK["molds"])), sheets["molds"]),
+        ("Body", body, sheets["formulas"]),
+        ("Salt", salts[0], sheets["materials"]),
+        ("Salt is per", "1 cup", None),
+    ]
     for place, (label, value, table) in enumerate(inputs):
         page.put(0, 2 + place, label, "pour help")
         page.put(1, 2 + place, value, "pour input")
@@ -186,20 +323,44 @@ def salt(document, sheets):
     lines, formulas = [], []
     for row in range(SALT_FIRST, end + 1):
         dose, step = page.at(cell(0, row, "cr")), f'"salt, step {row - SALT_FIRST}"'
-        text = "&".join([literal(step + ':{"per":'), quoted(per), literal(',"doses":{'), quoted(name), '":"', quoted(dose), literal("}}")])
+        text = "&".join(
+            [
+                literal(step + ':{"per":'),
+                quoted(per),
+                literal(',"doses":{'),
+                quoted(name),
+                '":"',
+                quoted(dose),
+                literal("}}"),
+            ]
+        )
         formulas.append(f'IF({dose}="0";"";{text})')
         names = f'{quoted(base)}&IF({dose}="0";"";{literal("," + step)})'
-        lines.append("&".join([literal('{"order":"salt","mold":'), quoted(mold), literal(',"formulas":['), names, literal('],"pieces":1}')]))
+        lines.append(
+            "&".join(
+                [
+                    literal('{"order":"salt","mold":'),
+                    quoted(mold),
+                    literal(',"formulas":['),
+                    names,
+                    literal('],"pieces":1}'),
+                ]
+            )
+        )
     page.step_formulas, page.step_lines, page.end = formulas, lines, end
     return page
 
 
 def salt_rows(page, make, request):
-    columns = [("piece", GRAMS, 26), ("sinks/known/density", THOUSANDTHS, 26), *[(f"sinks/known/{name}", TENTHS, 29) for name in ("speed", "slowest", "fastest")]]
+    columns = [
+        ("piece", GRAMS, 26),
+        ("sinks/known/density", THOUSANDTHS, 26),
+        *[(f"sinks/known/{name}", TENTHS, 29) for name in ("speed", "slowest", "fastest")],
+    ]
     page.headings(0, ["Salt"], SALT_HEAD)
     page.parts = [Rows(page, make, request, "result/lines", columns, 1, SALT_FIRST, len(STEPS))]
     # Why there are no values, next to what is chosen.
     page.put(2, 2, make.reason(request))
-    page.when('LEN($C$3)>0', "pour bad", 2, 2)
+    page.when("LEN($C$3)>0", "pour bad", 2, 2)
     page.when("TRUE()", "pour row", 1, SALT_FIRST, len(columns), page.end)
-    page.freeze(0, HELP_END)
+    page.freeze(0, HELP + 1)

@@ -1,5 +1,7 @@
 """The whole workbook: sheets for a person, texts between them and the library, charts."""
 
+import json
+
 from office import properties
 
 from . import charts, inputs, results
@@ -11,8 +13,24 @@ from .page import FIRST, TITLE, Page, cell, make_styles, span
 # The functions of the add-in.
 ANSWER, ROWS, VERSION = "POUR_ANSWER", "POUR_ROWS", "POUR_VERSION"
 SHEETS = [
-    "Read me", "Orders", "Pour list", "Weigh list", "Costs", "Order costs", "Stock", "Used", "Salt", "Products", "Formulas", "Molds", "Materials", "Shop",
-    "Tools", "orders.json", "book.json", "Requests",
+    "Read me",
+    "Orders",
+    "Pour list",
+    "Weigh list",
+    "Costs",
+    "Order costs",
+    "Stock",
+    "Used",
+    "Salt",
+    "Products",
+    "Formulas",
+    "Molds",
+    "Materials",
+    "Shop",
+    "Tools",
+    "orders.json",
+    "book.json",
+    "Requests",
 ]
 FAULTS, FAULT_ROWS = 22, 40  # the first row of the list on the sheet Read me, and their number
 
@@ -36,14 +54,27 @@ class Workbook:
         molds = inputs.molds(document)
         products = inputs.products(document, molds, formulas)
         orders = inputs.orders(document, products)
-        self.tables = {"orders": orders, "products": products, "formulas": formulas, "molds": molds, "materials": materials}
+        self.tables = {
+            "orders": orders,
+            "products": products,
+            "formulas": formulas,
+            "molds": molds,
+            "materials": materials,
+        }
         tools, lists = inputs.tools(document)
         shop, self.rest_of_book = inputs.shop(document, lists, materials)
         self.write_texts()
         self.write_readme()
 
         plan = self.texts["plan"]
-        builders = (results.weigh_list, results.costs, results.pour_list, results.order_costs, results.stock, results.used)
+        builders = (
+            results.weigh_list,
+            results.costs,
+            results.pour_list,
+            results.order_costs,
+            results.stock,
+            results.used,
+        )
         self.pages = {page.name: page for page in (build(document, self, plan) for build in builders)}
         self.salt = results.salt(document, self.tables)
         self.write_salt_text()
@@ -51,10 +82,22 @@ class Workbook:
         charts.draw(self)
         for place, name in enumerate(SHEETS):
             document.Sheets.moveByName(name, place)
-        made = [self.readme, *[table.page for table in self.tables.values()], tools, shop, *self.documents, self.ask, *self.pages.values(), self.salt]
+        made = [
+            self.readme,
+            *[table.page for table in self.tables.values()],
+            tools,
+            shop,
+            *self.documents,
+            self.ask,
+            *self.pages.values(),
+            self.salt,
+        ]
         self.in_order = sorted(made, key=lambda page: SHEETS.index(page.name))
         document.calculateAll()
         self.state_text = self.cell(self.state).String
+        for name, document in (("book", BOOK), ("orders", ORDERS)):
+            if json.loads(self.cell(self.texts[name]).String) != document:
+                raise SystemExit(f"The sheets have no place for something in the {name} of the demo.")
         if not self.state_text.startswith("Planned"):
             raise SystemExit(f"The workbook was not calculated: {self.state_text}")
 
@@ -99,14 +142,24 @@ class Workbook:
 
     def write_texts(self):
         document, orders, materials = self.document, self.tables["orders"], self.tables["materials"]
-        count, number, json = CAPACITY["Orders"], orders.column(orders.number), orders.column(orders.json)
+        count, number, written = CAPACITY["Orders"], orders.column(orders.number), orders.column(orders.json)
         day, about = orders.page.at("$B$3"), orders.page.at("$D$3")
-        head = joined([pair("format", literal(f'"{ORDERS["format"]}"')), if_any([day], pair("day", f'""""&{dated(day)}&""""')), member("about", about)])
+        head = joined(
+            [
+                pair("format", literal(f'"{ORDERS["format"]}"')),
+                if_any([day], pair("day", f'""""&{dated(day)}&""""')),
+                member("about", about),
+            ]
+        )
         stock = materials.column(materials.stock)
-        lines = [f'="{{"&{head}&","', f'=IF(COUNTIF({stock};"?*")=0;"";"""stock"":{{"&{joined([stock])}&"}},")', f'="""lines"":["&IF(MAX({number})=0;"]}}";"")']
+        lines = [
+            f'="{{"&{head}&","',
+            f'=IF(COUNTIF({stock};"?*")=0;"";"""stock"":{{"&{joined([stock])}&"}},")',
+            f'="""lines"":["&IF(MAX({number})=0;"]}}";"")',
+        ]
         for place in range(1, count + 1):
             end = f'IF({place}=MAX({number});"]}}";",")'
-            lines.append(f'=IF({place}>MAX({number});"";INDEX({json};MATCH({place};{number};0))&{end})')
+            lines.append(f'=IF({place}>MAX({number});"";INDEX({written};MATCH({place};{number};0))&{end})')
         self.documents = []
         order_text = self.text_page("orders.json", lines)
 
@@ -117,17 +170,32 @@ class Workbook:
             sections.append(f'="""{name}"":{{"&{self.tables[name].object()}&"}}{end}"')
         book_text = self.text_page("book.json", sections)
 
-        ask = Page(document, "Requests", "What the library is asked", "Written by formulas from the other sheets; there is nothing to fill in.", "pour tall")
+        ask = Page(
+            document,
+            "Requests",
+            "What the library is asked",
+            "Written by formulas from the other sheets; there is nothing to fill in.",
+            "pour tall",
+        )
         ask.headings(0, ["Text", "As JSON"])
         ask.widths(40, 140)
         ask.block(0, FIRST, [["Orders"], ["Book"], ["Plan of the orders"], ["Plan of the sheet Salt"]])
         ask.style("pour json", 1, FIRST, 1, FIRST + 3)
         ask.range(1, FIRST, 1, FIRST + 3).IsTextWrapped = True
-        self.texts = {name: ask.at(cell(1, FIRST + place, "cr")) for place, name in enumerate(("orders", "book", "plan", "salt"))}
-        ask.formulas(1, FIRST, [
-            (f"=TEXTJOIN(CHAR(10);TRUE();{order_text})",), (f"=TEXTJOIN(CHAR(10);TRUE();{book_text})",),
-            (f'="{{""calculate"":""plan"",""book"":"&{self.texts["book"]}&",""orders"":"&{self.texts["orders"]}&"}}"',),
-        ])
+        self.texts = {
+            name: ask.at(cell(1, FIRST + place, "cr")) for place, name in enumerate(("orders", "book", "plan", "salt"))
+        }
+        ask.formulas(
+            1,
+            FIRST,
+            [
+                (f"=TEXTJOIN(CHAR(10);TRUE();{order_text})",),
+                (f"=TEXTJOIN(CHAR(10);TRUE();{book_text})",),
+                (
+                    f'="{{""calculate"":""plan"",""book"":"&{self.texts["book"]}&",""orders"":"&{self.texts["orders"]}&"}}"',
+                ),
+            ],
+        )
         for row in range(FIRST, FIRST + 4):
             ask.sheet.Rows.getByIndex(row).Height = 1200
         self.ask = ask
@@ -148,7 +216,9 @@ class Workbook:
         lines = [f"$'book.json'.$A${row}" for row in (1, 2, 3, 4, 5)]
         lines[2] = f'"""formulas"":{{"&{formulas}&"}},"'
         orders = f'"{{""format"":""{ORDERS["format"]}"",""lines"":"&{listed(self.salt.step_lines)}&"}}"'
-        self.ask.put(1, FIRST + 3, f'="{{""calculate"":""plan"",""book"":"&{"&".join(lines)}&",""orders"":"&{orders}&"}}"')
+        self.ask.put(
+            1, FIRST + 3, f'="{{""calculate"":""plan"",""book"":"&{"&".join(lines)}&",""orders"":"&{orders}&"}}"'
+        )
 
     def write_readme(self):
         page, orders = self.readme, self.tables["orders"]
@@ -158,31 +228,66 @@ class Workbook:
         unread = f'SUMPRODUCT(({orders.column(0)}<>"")*({orders.column(orders.json)}=""))'
         faults = f'COUNTIF($A${FAULTS}:$A${FAULTS + FAULT_ROWS - 1};"?*")'
         page.put(0, 3, "State", "pour section")
-        page.put(1, 3, (
-            f'=IF({below}>0;"Not planned: orders below row {end + 1} of the sheet Orders do not count. Move them up.";'
-            f'IF({unread}>0;"Not planned: a row of the sheet Orders has lost its formula in the column As JSON. Copy it from another row.";'
-            f'IF(ISERROR({VERSION}());"Not planned: the add-in pourwright is not installed here.";'
-            f'IF({faults}>0;"Not planned: "&{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS};'
-            f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."))))'
-        ))
+        page.put(
+            1,
+            3,
+            (
+                f'=IF({below}>0;"Not planned: orders below row {end + 1} of the sheet Orders do not count. Move them up.";'
+                f'IF({unread}>0;"Not planned: a row of the sheet Orders has lost its formula in the column As JSON. Copy it from another row.";'
+                f'IF(ISERROR({VERSION}());"Not planned: the add-in pourwright is not installed here.";'
+                f'IF({faults}>0;"Not planned: "&{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS};'
+                f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."))))'
+            ),
+        )
         page.range(1, 3).IsTextWrapped = True
         self.judge(page, 1, 3)
-        counts = ", ".join(f"{CAPACITY[name]} {what}" for name, what in (
-            ("Orders", "order lines"), ("Products", "products"), ("Formulas", f"formulas of {inputs.DOSES} doses each"), ("Molds", "rows of molds"), ("Materials", "materials"),
-        ))
+        counts = ", ".join(
+            f"{CAPACITY[name]} {what}"
+            for name, what in (
+                ("Orders", "order lines"),
+                ("Products", "products"),
+                ("Formulas", f"formulas of {inputs.DOSES} doses each"),
+                ("Molds", "rows of molds"),
+                ("Materials", "materials"),
+            )
+        )
         texts = [
-            ("An order", "Add it in the next empty row of the sheet Orders. Pour list, weigh list, costs and stock follow."),
+            (
+                "An order",
+                "Add it in the next empty row of the sheet Orders. Pour list, weigh list, costs and stock follow.",
+            ),
             ("A new product", "Products: its mold, color and body, by their names on the sheets Molds and Formulas."),
-            ("The shop", "Materials, Formulas, Molds, Products, Shop and Tools are the shop's book. What is on hand is on the sheet Materials."),
-            ("Colors", "Fill in the sand-colored cells. White cells are calculated. Point at a heading for what it means."),
-            ("Amounts", "Write them as you say them, with the unit: 1/4 tsp, 40 drops, 12.5 g, 8 % of base, 330 °F, 0.044 g ± 0.003."),
-            ("For the page", "The sheets orders.json and book.json hold the two documents. Copy the column into a file, or save the sheet as text."),
-            ("Who calculates", "The library pourwright, by the functions of its add-in. The sheets put texts together, and divide used by on hand."),
-            ("Without the add-in", "shop.ods is empty where it calculates, and the state above says why. shop.xlsx holds the values of the time it was made, "
-             "for programs without the add-in: it calculates no plan. If you change orders or the book there, the state says that its values no "
-             "longer hold, here and on each sheet. orders.json and book.json are written there too."),
+            (
+                "The shop",
+                "Materials, Formulas, Molds, Products, Shop and Tools are the shop's book. What is on hand is on the sheet Materials.",
+            ),
+            (
+                "Colors",
+                "Fill in the sand-colored cells. White cells are calculated. Point at a heading for what it means.",
+            ),
+            (
+                "Amounts",
+                "Write them as you say them, with the unit: 1/4 tsp, 40 drops, 12.5 g, 8 % of base, 330 °F, 0.044 g ± 0.003.",
+            ),
+            (
+                "For the page",
+                "The sheets orders.json and book.json hold the two documents. Copy the column into a file, or save the sheet as text.",
+            ),
+            (
+                "Who calculates",
+                "The library pourwright, by the functions of its add-in. The sheets put texts together, and divide used by on hand.",
+            ),
+            (
+                "Without the add-in",
+                "shop.ods is empty where it calculates, and the state above says why. shop.xlsx holds the values of the time it was made, "
+                "for programs without the add-in: it calculates no plan. If you change orders or the book there, the state says that its values no "
+                "longer hold, here and on each sheet. orders.json and book.json are written there too.",
+            ),
             ("Limits", f"{counts}. Pots that are there already and leftovers on the shelf have no sheet."),
-            ("Safety", "Hot plastisol burns, its fumes need ventilation, and a drop of water in it erupts. The supplier's safety data sheet comes first."),
+            (
+                "Safety",
+                "Hot plastisol burns, its fumes need ventilation, and a drop of water in it erupts. The supplier's safety data sheet comes first.",
+            ),
         ]
         page.block(0, 5, [list(line) for line in texts])
         page.style("pour text", 0, 5, 1, 5 + len(texts) - 1)
@@ -217,7 +322,9 @@ class Workbook:
             cells.setDataArray(values)
             sheet = numbers.setdefault(page.name, {})
             for row, line in enumerate(values, area[1]):
-                sheet.update({cell(column, row): value for column, value in enumerate(line, area[0]) if isinstance(value, float)})
+                sheet.update(
+                    {cell(column, row): value for column, value in enumerate(line, area[0]) if isinstance(value, float)}
+                )
         # What was asked, next to the request as the sheets write it now.
         kept = []
         for name in ("plan", "salt"):
