@@ -31,7 +31,7 @@ def properties(**values):
 class Office:
     """`locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
 
-    def __init__(self, oxt, locale=None):
+    def __init__(self, oxt, locale=None, headless=True):
         self.folder = Path(tempfile.mkdtemp())
         extension = self.folder / "extensions" / "pourwright.oxt"
         extension.mkdir(parents=True)
@@ -50,7 +50,7 @@ class Office:
         pipe = f"pourwright-{uuid.uuid4().hex}"
         self.process = subprocess.Popen(
             [
-                "soffice", "--headless", "--norestore", "--nologo", "--nodefault", f"--accept=pipe,name={pipe};urp;",
+                "soffice", *(["--headless"] if headless else []), "--norestore", "--nologo", "--nodefault", f"--accept=pipe,name={pipe};urp;",
                 f"-env:UserInstallation={(self.folder / 'profile').as_uri()}",
                 f"-env:BUNDLED_EXTENSIONS={extension.parent.as_uri()}",
             ],

@@ -31,6 +31,9 @@ _OMITTED: Dict[str, Any] = {
     "word": 0,
     "text": None,
 }
+# The results of a call, or why it is refused; None where nothing is given.
+Row = Union[None, Refused, Tuple[Any, ...]]
+
 _NAME_OF_TYPE = {float: "a number", str: "a text"}
 
 
@@ -39,6 +42,7 @@ class Function:
 
     def __init__(self, calculation: Calculation) -> None:
         self.calculation = calculation
+        self.width = calculation.width
         self.measures = [place for place, one in enumerate(calculation.parameters) if one.name == "measures"]
         members: List[Any] = []
         for parameter in calculation.parameters:
@@ -59,9 +63,8 @@ class Function:
         else:
             self._output = _type_of_result(calculation.results[0])
 
-    def rows(self, given: Sequence[Any]) -> List[Union[None, Refused, Tuple[Any, ...]]]:
-        """The results of each call: of one, or of one for each row where columns of cells are given. None is a row in which
-        nothing is given."""
+    def rows(self, given: Sequence[Any]) -> List[Row]:
+        """The results of each call: of one, or of one for each row where columns of cells are given."""
         parameters = self.calculation.parameters
         if len(given) > len(parameters):
             names = ", ".join(parameter.name for parameter in parameters)
@@ -93,7 +96,7 @@ class Function:
                 faults.add(parameters[place].name, message, "Give columns of one length.", "wrong-type")
         faults.check()
         long = {place: cells for place, cells in columns.items() if len(cells) == count}
-        found: List[Union[None, Refused, Tuple[Any, ...]]] = []
+        found: List[Row] = []
         for row in range(count):
             for place, cells in long.items():
                 values[place] = cells[row]
@@ -262,14 +265,15 @@ def _cells_of(result: Result, value: Any) -> List[Any]:
 
 def table_of(function: Function, given: Sequence[Any]) -> Tuple[Tuple[Any, ...], ...]:
     """The results as cells: a row for each call."""
-    width = function.calculation.width
-    refused = (error_of_calc(REFUSED),) * width
     try:
         rows = function.rows(given)
-    except Refused:
-        return (refused,)
-    empty = ("",) * width
-    return tuple(empty if row is None else refused if isinstance(row, Refused) else row for row in rows)
+    except Refused as refused:
+        rows = [refused]
+    return tuple([row if type(row) is tuple else _without_results(function, row) for row in rows])
+
+
+def _without_results(function: Function, row: Optional[Refused]) -> Tuple[Any, ...]:
+    return ("" if row is None else error_of_calc(REFUSED),) * function.width
 
 
 def reasons(function: Function, given: Sequence[Any]) -> Tuple[Tuple[str, ...], ...]:
