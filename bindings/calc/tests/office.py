@@ -35,8 +35,9 @@ class Office:
         self.folder = Path(tempfile.mkdtemp())
         extension = self.folder / "extensions" / "pourwright.oxt"
         extension.mkdir(parents=True)
-        with zipfile.ZipFile(oxt) as packed:
-            packed.extractall(extension)
+        if oxt is not None:
+            with zipfile.ZipFile(oxt) as packed:
+                packed.extractall(extension)
         profile = self.folder / "profile" / "user"
         profile.mkdir(parents=True)
         if locale:

@@ -184,9 +184,15 @@ def walk(value: Any, path: Sequence[str]) -> Any:
 
 
 def cell_of(value: Any, absent: Any) -> Any:
-    """A value of JSON as a cell."""
+    """A value of JSON as a cell: of a quantity its number, of money its amount, of a list of texts all of them."""
     if value is None:
         return absent
+    if isinstance(value, dict) and "value" in value and "unit" in value:
+        return cell_of(value["value"], absent)
+    if isinstance(value, dict) and "amount" in value and "currency" in value:
+        return float(value["amount"])
+    if isinstance(value, list) and value and all(isinstance(one, str) for one in value):
+        return " + ".join(value)
     if isinstance(value, (dict, list)):
         return json.dumps(value, ensure_ascii=False)
     if isinstance(value, str):
