@@ -6,6 +6,7 @@
 
 pub mod c;
 mod c_test;
+mod custom_functions;
 mod docs;
 mod ffi_test;
 mod js;
@@ -53,6 +54,7 @@ pub fn root() -> &'static Path {
 pub fn files() -> Vec<File> {
     [
         c::files(),
+        custom_functions::files(),
         docs::files(),
         js::files(),
         lua::files(),

@@ -94,7 +94,7 @@ fn of_words(text: &mut String, known: &mut Words, name: &str, words: &'static [&
 
 /// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
 /// it has no zero.
-fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
+pub(crate) fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
     match unit {
         PlainUnit::None
         | PlainUnit::Any
