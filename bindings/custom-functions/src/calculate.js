@@ -38,25 +38,21 @@ export function calculate({ call, parameters }, cells) {
     if (!(error instanceof PourwrightError)) throw error
     reader.add(error.faults)
   }
-  return { faults: reader.faults.sort((one, other) => rank(parameters, one) - rank(parameters, other)) }
+  return { faults: reader.faults }
 }
 
 const nameAt = ({ path }) => path.split('/', 2)[1]
 
-/** Faults are in the order of the parameters, those of no parameter last. */
-function rank(parameters, fault) {
-  const index = parameters.findIndex(({ name }) => name === nameAt(fault))
-  return index === -1 ? parameters.length : index
-}
-
 /** Reads cells, and keeps what is wrong with them. */
 class Reader {
   faults = []
+  #parameters
   #measures
   /** Of each list that has empty rows, the places of the others in its range. */
   #places = new Map()
 
   constructor(parameters, cells) {
+    this.#parameters = parameters
     for (let index = 0; index < parameters.length; index += 1) {
       if (parameters[index].name === 'measures' && !isEmpty(cells[index])) this.#measures = cells[index]
     }
@@ -70,13 +66,19 @@ class Reader {
   }
 
   /** Adds the faults that the library found in parameters that are not at fault already, where they are in a range. */
-  add(faults) {
+  add(found) {
     const known = new Set(this.faults.map(nameAt))
-    for (const found of faults.filter((fault) => !known.has(nameAt(fault)))) {
-      const [start, name, row, ...rest] = found.path.split('/')
-      const place = this.#places.get(name)?.[row]
-      this.faults.push(place === undefined ? found : { ...found, path: [start, name, place, ...rest].join('/') })
-    }
+    const others = found.filter((fault) => !known.has(nameAt(fault))).map((fault) => this.#inRange(fault))
+    // In the order of the parameters, those of no parameter last.
+    const names = [...this.#parameters.map(({ name }) => name), undefined]
+    const rank = (fault) => names.indexOf(nameAt(fault))
+    this.faults = known.size === 0 ? others : [...this.faults, ...others].sort((one, other) => rank(one) - rank(other))
+  }
+
+  #inRange(fault) {
+    const [start, name, row, ...rest] = fault.path.split('/')
+    const place = this.#places.get(name)?.[row]
+    return place === undefined ? fault : { ...fault, path: [start, name, place, ...rest].join('/') }
   }
 
   #number(cell, unit, path) {
