@@ -2,27 +2,39 @@
 import * as pourwright from '../../js/src/scalar-web.js'
 import { fault } from '../../js/src/error.js'
 import { CALCULATIONS } from './calculations.js'
-import { isEmpty } from './cells.js'
+import { hasUnits, isEmpty, isUnit, joined } from './cells.js'
 
 const { PourwrightError } = pourwright
 
 /** The unit that an amount is converted to, if there is one. */
 const unitOf = (mark) => (mark === '1' ? undefined : mark)
 
-/** Each calculation by its name: `{ name, call, parameters, results }`. */
+/** Each calculation by its name: `{ name, call, parameters, results, width }`. */
 export const calculations = new Map(
   Object.entries(CALCULATIONS).map(([name, [call, parameters, results]]) => {
     const taken = parameters.split(', ').map((parameter) => parameterOf(...parameter.split(': ')))
-    return [name, { name, call: pourwright[call], parameters: taken, results: results.split(', ') }]
+    const given = results.split(', ').map((result) => resultOf(...result.split(': ')))
+    const width = given.reduce((width, { cells }) => width + cells, 0)
+    return [name, { name, call: pourwright[call], parameters: taken, results: given, width }]
   }),
 )
 
 function parameterOf(name, mark) {
   const path = `/${name}`
-  if (mark === 'text') return { name, path, kind: 'text' }
-  if (!mark.startsWith('list ')) return { name, path, kind: 'number', unit: unitOf(mark) }
-  return { name, path, kind: 'list', units: mark.slice('list '.length).split(' | ').map(unitOf) }
+  if (mark === 'text' || mark === 'word') return { name, path, kind: mark }
+  if (mark.startsWith('list ')) {
+    return { name, path, kind: 'list', units: mark.slice('list '.length).split(' | ').map(unitOf) }
+  }
+  const [unit, zero] = mark.split(' ')
+  return { name, path, kind: 'number', unit: unitOf(unit), zeroCounts: zero === '?' }
 }
+
+function resultOf(name, cells = '1') {
+  return { name, cells: Number(cells) }
+}
+
+/** Whether a parameter may be an amount as a text. */
+export const takesAmount = ({ name, unit }) => unit !== undefined || name === 'amount'
 
 /** The results of a calculation, or `{ faults }`. `cells` has a cell for each parameter; for a list a range. */
 export function calculate({ call, parameters }, cells) {
@@ -54,15 +66,19 @@ class Reader {
   constructor(parameters, cells) {
     this.#parameters = parameters
     for (let index = 0; index < parameters.length; index += 1) {
-      if (parameters[index].name === 'measures' && !isEmpty(cells[index])) this.#measures = cells[index]
+      if (parameters[index].name === 'measures') this.#measures = this.value(parameters[index], cells[index])
     }
   }
 
   /** The value of a parameter. For a cell of a wrong type it is one that the library refuses, too. */
   value(parameter, cell) {
-    if (parameter.kind === 'list') return this.#list(parameter, cell)
+    const { kind, unit, path } = parameter
+    if (kind === 'list') return this.#list(parameter, cell)
     if (isEmpty(cell)) return undefined
-    return parameter.kind === 'text' ? String(cell) : this.#number(cell, parameter.unit, parameter.path)
+    if (kind === 'text') return String(cell)
+    // The sheet's own functions do not care for capital letters.
+    if (kind === 'word') return String(cell).trim().toLowerCase()
+    return parameter.zeroCounts ? this.#numberOrZero(cell, unit, path) : this.#number(cell, unit, path)
   }
 
   /** Adds the faults that the library found in parameters that are not at fault already, where they are in a range. */
@@ -81,9 +97,21 @@ class Reader {
     return place === undefined ? fault : { ...fault, path: [start, name, place, ...rest].join('/') }
   }
 
+  /** Some spreadsheets give 0 for an empty cell, and here that is another value. */
+  #numberOrZero(cell, unit, path) {
+    const zero = unit === undefined ? '0' : `0 ${unit}`
+    if (cell === 0) {
+      const message = 'It is 0, which an empty cell can be as well.'
+      const help = `For its default, leave it out or give "". For the number, write "${zero}".`
+      this.faults.push(fault('amount-ambiguous', path, message, help))
+      return ''
+    }
+    return cell === zero ? 0 : this.#number(cell, unit, path)
+  }
+
   #number(cell, unit, path) {
     if (typeof cell === 'number') return cell
-    if (typeof cell === 'string' && cell !== '' && unit !== undefined) return this.#amount(cell, unit, path)
+    if (typeof cell === 'string' && !isEmpty(cell) && unit !== undefined) return this.#amount(cell, unit, path)
     const found = isEmpty(cell) ? 'empty' : typeof cell === 'string' ? 'a text' : String(cell).toUpperCase()
     const help = unit === undefined ? 'Give a number.' : `Give a number in ${unit}, or an amount with its unit.`
     this.faults.push(fault('wrong-type', path, `It is ${found}, not a number.`, help))
@@ -106,13 +134,13 @@ class Reader {
   /** The rows of a range, or its cells one by one. Empty ones are not in the list. */
   #list({ name, path, units }, range) {
     const width = units.length
-    const rows = width === 1 ? range.flat().map((cell) => [cell]) : range
+    const rows = rowsOf(range, units)
     const places = [...rows.keys()].filter((place) => !rows[place].every(isEmpty))
     if (places.length === 0) return undefined
     this.#places.set(name, places)
-    if (width > 1 && range[0].length !== width) {
-      const help = `Give a range with ${width} columns.`
-      this.faults.push(fault('wrong-type', path, `The range has ${range[0].length} columns.`, help))
+    if (rows[0].length !== width) {
+      const help = `Give a range with ${width} columns; each amount may have a column with its units behind it.`
+      this.faults.push(fault('wrong-type', path, `The range has ${rows[0].length} columns.`, help))
       return ''
     }
     const numbers = places.map((place) =>
@@ -122,4 +150,22 @@ class Reader {
     )
     return width === 1 ? numbers.flat() : numbers
   }
+}
+
+/** The rows of a list with these units, each unit that has a column of its own put behind its number. */
+function rowsOf(range, units) {
+  if (units.length === 1) {
+    const isPairs = units[0] !== undefined && hasUnits(range)
+    return isPairs ? range.map(([number, unit]) => [joined(number, unit)]) : range.flat().map((cell) => [cell])
+  }
+  // Of each column of the range the place of its number, or undefined for a column of units.
+  const columns = units.flatMap((unit, place) => (unit === undefined ? [place] : [place, undefined]))
+  const areUnits = (row) => row.every((cell, column) => columns[column] !== undefined || isUnit(cell))
+  if (range[0].length !== columns.length || columns.length === units.length || !range.every(areUnits)) return range
+  return range.map((row) =>
+    units.map((unit, place) => {
+      const column = columns.indexOf(place)
+      return unit === undefined ? row[column] : joined(row[column], row[column + 1])
+    }),
+  )
 }

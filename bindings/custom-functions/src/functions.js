@@ -3,8 +3,8 @@
 import module from '../../js/build/pourwright_scalar_bg.wasm'
 import init from '../../js/src/scalar-web.js'
 import { fault } from '../../js/src/error.js'
-import { calculate, calculations } from './calculate.js'
-import { cellAt, commonSize, isEmpty, isMany, range } from './cells.js'
+import { calculate, calculations, takesAmount } from './calculate.js'
+import { cellAt, commonSize, hasUnits, isEmpty, isMany, joined, range } from './cells.js'
 
 /** Until the module is compiled, calls wait. */
 let isReady = false
@@ -19,7 +19,7 @@ function associate(name, work) {
   const call = (...given) => {
     if (isReady) return work(...given)
     const message = `The library could not be loaded: ${failure.message}`
-    throw new CustomFunctions.Error(CustomFunctions.ErrorCode.notAvailable, message)
+    throw new CustomFunctions.Error(NOT_KNOWN, message)
   }
   // An id has no underscores.
   CustomFunctions.associate(name.replaceAll('_', '.'), (...given) =>
@@ -27,8 +27,10 @@ function associate(name, work) {
   )
 }
 
+const { invalidValue: REFUSED, notAvailable: NOT_KNOWN } = CustomFunctions.ErrorCode
+
 /** Faults as the error of a cell; its text has all of them, one a line. */
-const cellError = (faults) => new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, textOf(faults))
+const cellError = (faults) => new CustomFunctions.Error(REFUSED, textOf(faults))
 
 const textOf = (faults) =>
   faults.map(({ path, message, help, code }) => `${place(path)}${message} ${help} [${code}]`).join('\n')
@@ -47,7 +49,7 @@ function place(path) {
  */
 function answers(calculation, given, width, shown, refused) {
   const { name, parameters } = calculation
-  const ranges = parameters.map((_, index) => range(given[index]))
+  const ranges = parameters.map((parameter, index) => rangeFor(parameter, given[index]))
   const faults = []
   const { rows, columns } = commonSize(parameters, ranges, faults)
   if (columns > 1 && width > 1) {
@@ -78,27 +80,35 @@ function answers(calculation, given, width, shown, refused) {
   return found
 }
 
-/** Answers to a call. A single refusal is thrown. */
+/** An argument as a range with a cell for each value: a unit in a cell of its own is put behind its number. */
+function rangeFor(parameter, given) {
+  const cells = range(given)
+  if (!takesAmount(parameter) || !hasUnits(cells)) return cells
+  return cells.map(([number, unit]) => [joined(number, unit)])
+}
+
+/** Answers to a call. The refusal of the only one is thrown. */
 function called(calculation, given, width, shown) {
   const found = answers(calculation, given, width, shown, cellError)
-  const [[first]] = found
-  if (found.length === 1 && first instanceof CustomFunctions.Error) throw first
+  const [line] = found
+  const isOne = found.length === 1 && line.length <= width
+  if (isOne && line[0] instanceof CustomFunctions.Error && line[0].code === REFUSED) throw line[0]
   return found
 }
 
-/** A result as a cell. */
-function cell(result) {
-  if (result === null) return ''
-  return Array.isArray(result) ? result.join(', ') : result
+/** Adds the cells of a result. */
+function show(result, line) {
+  if (Array.isArray(result)) line.push(...result)
+  else line.push(result ?? new CustomFunctions.Error(NOT_KNOWN, 'It is not known, or does not apply.'))
 }
 
 for (const calculation of calculations.values()) {
-  const { name, results } = calculation
-  const [first] = results
-  associate(name, (...given) => called(calculation, given, 1, (found, line) => line.push(cell(found[first]))))
+  const { name, results, width } = calculation
+  const first = results[0].name
+  associate(name, (...given) => called(calculation, given, 1, (found, line) => show(found[first], line)))
   if (results.length === 1) continue
-  const all = (found, line) => results.forEach((result) => line.push(cell(found[result])))
-  associate(`${name}.ALL`, (...given) => called(calculation, given, results.length, all))
+  const all = (found, line) => results.forEach(({ name }) => show(found[name], line))
+  associate(`${name}.ALL`, (...given) => called(calculation, given, width, all))
 }
 
 associate('WHY', (name, given) => {
@@ -112,7 +122,10 @@ associate('WHY', (name, given) => {
   return answers(calculation, given, 1, (_, line) => line.push(''), textOf)
 })
 
-associate('RESULTS', (name) => [named(name).results])
+associate('RESULTS', (name) => {
+  const numbered = (name, cells) => Array.from({ length: cells }, (_, index) => `${name} ${index + 1}`)
+  return [named(name).results.flatMap(({ name, cells }) => (cells === 1 ? name : numbered(name, cells)))]
+})
 
 /** The calculation of a function, by its name with or without what is before and after it. */
 function named(name) {

@@ -11,17 +11,25 @@ await init()
 const table = JSON.parse(readFileSync(new URL('../../../core/schema/calculations.json', import.meta.url))).calculations
 const { associated, call, formula } = spreadsheet()
 
+const NOT_KNOWN = { error: '#N/A', text: 'It is not known, or does not apply.' }
+
 const nameOf = ({ name }) => name.toUpperCase()
 
 /** Numbers of a list as the rows of a range. */
 const rows = (numbers, width) =>
   Array.from({ length: numbers.length / width }, (_, row) => numbers.slice(row * width, (row + 1) * width))
 
+/** How the table of the add-in marks each parameter. */
+const marksOf = (name) => CALCULATIONS[name][1].split(', ').map((parameter) => parameter.split(': ')[1])
+
 /** The arguments of an example as cells and ranges. */
-const argumentsOf = ({ parameters, example }) =>
-  example.arguments.map((value, index) =>
-    Array.isArray(value) ? rows(value, parameters[index].columns.length) : (value ?? undefined),
-  )
+const argumentsOf = ({ name, parameters, example }) =>
+  example.arguments.map((value, index) => {
+    if (Array.isArray(value)) return rows(value, parameters[index].columns.length)
+    const [unit, zero] = marksOf(name.toUpperCase())[index].split(' ')
+    if (value === 0 && zero === '?') return unit === '1' ? '0' : `0 ${unit}`
+    return value ?? undefined
+  })
 
 /** What the package answers to the same call: the value of a cell for each result. */
 function answer(name, given) {
@@ -31,9 +39,7 @@ function answer(name, given) {
     const value = given[index]
     return [name, Array.isArray(value) && !mark.includes('|') ? value.flat() : value]
   })
-  return Object.values(pourwright[call](Object.fromEntries(values))).map((value) =>
-    value === null ? '' : Array.isArray(value) ? value.join(', ') : value,
-  )
+  return Object.values(pourwright[call](Object.fromEntries(values))).flatMap((value) => value ?? NOT_KNOWN)
 }
 
 test('calls wait until the module is compiled, and are answered at once from then on', async () => {
@@ -61,14 +67,15 @@ describe('each calculation', () => {
       const wanted = answer(name, given)
       assert.equal(await formula(name, ...given), wanted[0])
       if (results.length > 1) assert.deepEqual(await formula(`${name}.ALL`, ...given), [wanted])
-      for (const [index, result] of example.results.entries()) {
-        const shown = (value) => (typeof value === 'number' ? Number(value.toPrecision(9)) : value)
-        const as = Array.isArray(result) ? result.join(', ') : (result ?? '')
-        assert.equal(shown(wanted[index]), shown(as))
-      }
+      const shown = (value) => (typeof value === 'number' ? Number(value.toPrecision(9)) : (value ?? NOT_KNOWN))
+      assert.deepEqual(wanted.map(shown), example.results.flat().map(shown))
       if (results.length > 1) {
-        const names = await formula('RESULTS', `pour.${name.toLowerCase()}.all`)
-        assert.deepEqual(names, [CALCULATIONS[name][2].split(', ')])
+        const [names] = await formula('RESULTS', `pour.${name.toLowerCase()}.all`)
+        assert.equal(names.length, wanted.length)
+        assert.deepEqual(
+          [...new Set(names.map((name) => name.replace(/ [0-9]+$/, '')))],
+          CALCULATIONS[name][2].split(', ').map((result) => result.replace(/: .*/, '')),
+        )
       }
       assert.equal(await formula('WHY', name, ...given), '')
     })
@@ -76,20 +83,29 @@ describe('each calculation', () => {
     test(`${name} takes each number as an amount with its unit`, async () => {
       const wanted = await formula(name, ...given)
       for (const [index, parameter] of parameters.entries()) {
-        const unit = CALCULATIONS[name][1].split(', ')[index].split(': ')[1]
-        if (unit === '1' || unit === 'text' || given[index] === undefined) continue
-        const units = unit.replace('list ', '').split(' | ')
+        const units = marksOf(name)
+          [index].replace(/^list | \?$/g, '')
+          .split(' | ')
+        if (typeof given[index] === 'string' || given[index] === undefined) continue
         const amount = (value, column = 0) => (units[column] === '1' ? value : `${value} ${units[column]}`)
-        const other = Array.isArray(given[index]) ? given[index].map((row) => row.map(amount)) : amount(given[index])
-        const found = await formula(name, ...given.with(index, other))
-        assert.deepEqual(found, wanted, `${parameter.name}: ${JSON.stringify(found)}`)
+        const cells = (value, column = 0) => (units[column] === '1' ? [value] : [value, units[column]])
+        const isList = Array.isArray(given[index])
+        const others = isList
+          ? [given[index].map((row) => row.map(amount)), given[index].map((row) => row.flatMap(cells))]
+          : [amount(given[index])]
+        // A unit of its own has no digit in it.
+        if (!isList && !/[0-9]/.test(units[0])) others.push([cells(given[index])])
+        for (const other of others) {
+          const found = await formula(name, ...given.with(index, other))
+          assert.deepEqual(found, wanted, `${parameter.name}: ${JSON.stringify(found)}`)
+        }
       }
     })
 
     test(`${name} takes an empty cell as omitted`, async () => {
       for (const [index, parameter] of parameters.entries()) {
         const omitted = await formula(name, ...given.with(index, undefined))
-        for (const empty of ['', [['']], [[null]]]) {
+        for (const empty of ['', '  ', [['']], [[null]]]) {
           assert.deepEqual(await formula(name, ...given.with(index, empty)), omitted, parameter.name)
         }
         if (parameter.optional) continue
@@ -119,6 +135,36 @@ describe('each calculation', () => {
       }
     })
   }
+})
+
+test('0 is not taken for an empty cell where that is another value', async () => {
+  let count = 0
+  for (const calculation of table) {
+    const name = nameOf(calculation)
+    const given = argumentsOf(calculation)
+    for (const [index, mark] of marksOf(name).entries()) {
+      const [unit, zero] = mark.split(' ')
+      const zeroed = await formula(name, ...given.with(index, 0))
+      if (zero !== '?') {
+        assert.ok(!zeroed.text?.includes('an empty cell can be as well'), `${name} ${index}`)
+        continue
+      }
+      count += 1
+      const written = unit === '1' ? '0' : `0 ${unit}`
+      const parameter = metadata.functions.find((each) => each.name === name).parameters[index]
+      const help = `For its default, leave it out or give "". For the number, write "${written}". [amount-ambiguous]`
+      assert.ok(zeroed.text.includes(`${parameter.name}: It is 0, which an empty cell can be as well. ${help}`))
+      const found = await formula(name, ...given.with(index, written))
+      // With another number of this parameter some calls are refused, but not for how it is written.
+      assert.ok(!found.text?.includes(`${parameter.name}: It is`), `${name} ${parameter.name}: ${found.text}`)
+    }
+  }
+  assert.ok(count > 30)
+  assert.equal(
+    await formula('PIECE_MASS', 10, 1.05, 1, 0, '0'),
+    pourwright.pieceMass({ cavityVolumeMl: 10, coldDensityGPerMl: 1.05, hotDensityGPerMl: 1, voids: 0, feed: 0 })
+      .pieceMassG,
+  )
 })
 
 describe('ranges', () => {
@@ -151,6 +197,41 @@ describe('ranges', () => {
       (await formula('WHY', 'SHOTS', [[24], [''], [2.5]], [[4], [''], ['']])).map(([text]) => text),
       ['', '', found[2][0].text],
     )
+  })
+
+  test('a refused cell of a row does not refuse the row', async () => {
+    const [[first, second]] = await formula('MASS_OF_VOLUME', [['6 oz', 10]], 1)
+    assert.deepEqual([first.error, second], ['#VALUE!', 10])
+  })
+
+  test('a number and its unit may be in two cells', async () => {
+    assert.deepEqual(await formula('MASS_OF_VOLUME', [[1, 'cup'], [0.5, 'cup'], ['', ''], ['½', 'cup']], 1), [[236.5882365], [118.29411825], [''], [118.29411825]]) // prettier-ignore
+    assert.deepEqual(
+      await formula(
+        'CONVERT',
+        [
+          [1, 'cup'],
+          [2, 'oz wt'],
+        ],
+        [['mL'], ['g']],
+      ),
+      [[236.5882365], [56.69904625]],
+    )
+    const found = await formula(
+      'MASS_OF_VOLUME',
+      [
+        [1, 'cup'],
+        [2, ''],
+        ['', 'cup'],
+      ],
+      1,
+    )
+    assert.deepEqual([found[0], found.slice(1).map(([{ text }]) => text.match(/\[(.*)\]$/)[1])], [[236.5882365], ['amount-no-unit', 'amount-no-number']]) // prettier-ignore
+    // Amounts side by side are a table.
+    assert.deepEqual(await formula('MASS_OF_VOLUME', [[1, '1 cup']], 1), [[1, 236.5882365]])
+    const parts = [[100, 'g', 1.03, 'g/mL'], [20, 'g', 2.165, 'g/mL']] // prettier-ignore
+    const density = pourwright.densityOfParts({ parts: [[100, 1.03], [20, 2.165]] }).densityGPerMl // prettier-ignore
+    assert.equal(await formula('DENSITY_OF_PARTS', parts), density)
   })
 
   test('ranges that do not fit are refused', async () => {
@@ -202,6 +283,7 @@ describe('amounts', () => {
       // prettier-ignore
       assert.equal(await formula('CONVERT', '1 cup', 'mL', measures), ml)
     }
+    assert.equal(await formula('CONVERT', '1 cup', 'mL', ' Metric '), 250)
     const metric = await formula('DOSE_MASS', '1 tsp', 'salt', undefined, '300 g/cup', undefined, 'metric')
     assert.equal(metric, pourwright.doseMass({ amount: '5 mL', kind: 'salt', asScoopedGPerMl: 1.2 }).massG)
   })

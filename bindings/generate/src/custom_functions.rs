@@ -2,13 +2,14 @@
 
 use std::fmt::Write as _;
 
+use pourwright::parameter::IfOmitted;
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 use serde::Serialize;
 
 use crate::File;
 use crate::js::{self, MADE, WIDTH, name_of, name_of_result, renamed};
 use crate::sqlite::amount_unit;
-use crate::text::of_result;
+use crate::text::{of_result, places};
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
@@ -117,7 +118,14 @@ fn of_calculation(calculation: &Calculation) -> Vec<Function> {
         format!("{summary} Gives {}: {}", name_of_result(first), meaning(calculation, first));
     let mut functions = vec![function(name(calculation), first, calculation)];
     if calculation.results.len() > 1 {
-        let all: Vec<String> = calculation.results.iter().map(name_of_result).collect();
+        let all = calculation.results.iter().enumerate().map(|(index, result)| {
+            let name = name_of_result(result);
+            match cells(calculation, index) {
+                1 => name,
+                cells => format!("{name} ({cells} cells)"),
+            }
+        });
+        let all: Vec<String> = all.collect();
         let all = format!("{summary} Gives all results in a row: {}.", all.join(", "));
         functions.push(function(format!("{}.ALL", name(calculation)), all, calculation));
     }
@@ -135,8 +143,16 @@ fn function(name: String, description: String, calculation: &Calculation) -> Fun
     }
 }
 
+/// The number of cells of a result.
+fn cells(calculation: &Calculation, index: usize) -> usize {
+    match calculation.results[index].kind {
+        ValueKind::List => places(calculation, index),
+        _ => 1,
+    }
+}
+
 fn meaning(calculation: &Calculation, result: &ResultField) -> String {
-    let absent = if result.optional { " Empty where there is none." } else { "" };
+    let absent = if result.optional { " #N/A where there is none." } else { "" };
     plain(&renamed(&of_result(result), calculation, full_name)) + absent
 }
 
@@ -220,13 +236,20 @@ fn table() -> String {
     let mut table = String::from(MADE);
     table.push_str(
         "\n/**\n * `NAME: [function of pourwright, parameters, results]`. After a parameter: the unit that an amount as a text is converted\n \
-         * to, `1` where it is a pure number, `text`, or `list` with the units of its columns.\n */\n\
+         * to, `1` where it is a pure number, `text`, `word`, or `list` with the units of its columns; `?` where 0 is something else than\n \
+         * an omitted parameter. After a result: the number of its cells, where it is a list.\n */\n\
          export const CALCULATIONS = {\n",
     );
     for calculation in CALCULATIONS {
         let parameters = calculation.parameters.iter();
         let parameters = parameters.map(|field| format!("{}: {}", name_of(field), taken(field)));
-        let results = calculation.results.iter().map(name_of_result);
+        let results = calculation.results.iter().enumerate().map(|(index, result)| {
+            let name = name_of_result(result);
+            match cells(calculation, index) {
+                1 => name,
+                cells => format!("{name}: {cells}"),
+            }
+        });
         let fields = [
             js::function(calculation),
             parameters.collect::<Vec<_>>().join(", "),
@@ -237,8 +260,8 @@ fn table() -> String {
         if line.chars().count() <= WIDTH {
             table.push_str(&line);
         } else {
-            let _ =
-                write!(table, "  {}: [\n    {},\n  ],", name(calculation), fields.join(",\n    "));
+            let fields = fields.join(",\n    ");
+            let _ = write!(table, "  {}: [\n    {fields},\n  ],", name(calculation));
         }
         table.push('\n');
     }
@@ -247,14 +270,28 @@ fn table() -> String {
 
 /// How the table marks a parameter.
 fn taken(field: &ParameterField) -> String {
-    let unit = |parameter: pourwright::parameter::Parameter| amount_unit(parameter.unit());
+    let unit =
+        |parameter: pourwright::parameter::Parameter| amount_unit(parameter.unit()).unwrap_or("1");
     match field.kind {
-        ValueKind::Text | ValueKind::Word { .. } => "text".into(),
+        ValueKind::Text => "text".into(),
+        ValueKind::Word { .. } => "word".into(),
         ValueKind::List | ValueKind::Rows(_) => {
             let columns = field.parameter.columns().iter();
-            let columns: Vec<&str> = columns.map(|column| unit(*column).unwrap_or("1")).collect();
+            let columns: Vec<&str> = columns.map(|column| unit(*column)).collect();
             format!("list {}", columns.join(" | "))
         }
-        _ => unit(field.parameter).unwrap_or("1").into(),
+        _ if zero_counts(field) => format!("{} ?", unit(field.parameter)),
+        _ => unit(field.parameter).into(),
     }
+}
+
+/// Whether a number that may be omitted may be 0 as well, and is then something else than omitted.
+fn zero_counts(field: &ParameterField) -> bool {
+    let is_default = match field.if_omitted() {
+        IfOmitted::Zero => true,
+        IfOmitted::Value(number) => number == 0.0,
+        _ => false,
+    };
+    let is_allowed = field.parameter.range().is_none_or(|range| range.holds(0.0));
+    field.optional && is_allowed && !is_default
 }
