@@ -21,7 +21,7 @@ export const calculations = new Map(
 
 function parameterOf(name, mark) {
   const path = `/${name}`
-  if (mark === 'text' || mark === 'word') return { name, path, kind: mark }
+  if (mark === 'amount' || mark === 'text' || mark === 'word') return { name, path, kind: mark }
   if (mark.startsWith('list ')) {
     return { name, path, kind: 'list', units: mark.slice('list '.length).split(' | ').map(unitOf) }
   }
@@ -34,7 +34,7 @@ function resultOf(name, cells = '1') {
 }
 
 /** Whether a parameter may be an amount as a text. */
-export const takesAmount = ({ name, unit }) => unit !== undefined || name === 'amount'
+export const takesAmount = ({ kind, unit }) => unit !== undefined || kind === 'amount'
 
 /** The results of a calculation, or `{ faults }`. `cells` has a cell for each parameter; for a list a range. */
 export function calculate({ call, parameters }, cells) {
@@ -75,7 +75,7 @@ class Reader {
     const { kind, unit, path } = parameter
     if (kind === 'list') return this.#list(parameter, cell)
     if (isEmpty(cell)) return undefined
-    if (kind === 'text') return String(cell)
+    if (kind === 'amount' || kind === 'text') return String(cell)
     // The sheet's own functions do not care for capital letters.
     if (kind === 'word') return String(cell).trim().toLowerCase()
     return parameter.zeroCounts ? this.#numberOrZero(cell, unit, path) : this.#number(cell, unit, path)

@@ -2,15 +2,15 @@
 
 /**
  * `NAME: [function of pourwright, parameters, results]`. After a parameter: the unit that an amount as a text is converted
- * to, `1` where it is a pure number, `text`, `word`, or `list` with the units of its columns; `?` where 0 is something else than
- * an omitted parameter. After a result: the number of its cells, where it is a list.
+ * to, `1` where it is a pure number, `amount` of any kind, `text`, `word`, or `list` with the units of its columns; `?` where 0 is
+ * something else than an omitted parameter. After a result: the number of its cells, where it is a list.
  */
 export const CALCULATIONS = {
-  CONVERT: ['convert', 'amount: text, to: text, measures: word', 'value'],
+  CONVERT: ['convert', 'amount: amount, to: text, measures: word', 'value'],
   CONVERT_NUMBER: ['convertNumber', 'value: 1, unit: text, to: text, measures: word', 'value'],
   DOSE_MASS: [
     'doseMass',
-    'amount: text, kind: word, materialDensityGPerMl: g/mL, asScoopedGPerMl: g/mL, dropMassG: g, measures: word',
+    'amount: amount, kind: word, materialDensityGPerMl: g/mL, asScoopedGPerMl: g/mL, dropMassG: g, measures: word',
     'massG',
   ],
   MASS_OF_VOLUME: ['massOfVolume', 'volumeMl: mL, densityGPerMl: g/mL', 'massG'],

@@ -18,7 +18,7 @@ export const cellAt = (cells, row, column) => {
 }
 
 /** Whether a cell is a unit, or empty. An amount has a digit, a unit that is in a cell of its own has none. */
-export const isUnit = (cell) => isEmpty(cell) || (typeof cell === 'string' && !/\d/.test(cell))
+export const isUnit = (cell) => isEmpty(cell) || (typeof cell === 'string' && !/\p{Number}/u.test(cell))
 
 /** Whether a range is a column of numbers with a column of units behind it. */
 export const hasUnits = (cells) =>

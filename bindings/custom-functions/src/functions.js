@@ -14,17 +14,15 @@ const starting = init(module).then(
   (error) => (failure = error),
 )
 
-/** Makes `work` known to the spreadsheet. Its last argument is one that the spreadsheet adds. */
+/** Makes `work` known to the spreadsheet. */
 function associate(name, work) {
-  const call = (...given) => {
+  const afterStart = (given) => {
     if (isReady) return work(...given)
-    const message = `The library could not be loaded: ${failure.message}`
-    throw new CustomFunctions.Error(NOT_KNOWN, message)
+    throw new CustomFunctions.Error(NOT_KNOWN, `The library could not be loaded: ${failure.message}`)
   }
+  const call = (...given) => (isReady ? work(...given) : starting.then(() => afterStart(given)))
   // An id has no underscores.
-  CustomFunctions.associate(name.replaceAll('_', '.'), (...given) =>
-    isReady ? work(...given) : starting.then(() => call(...given)),
-  )
+  CustomFunctions.associate(name.replaceAll('_', '.'), call)
 }
 
 const { invalidValue: REFUSED, notAvailable: NOT_KNOWN } = CustomFunctions.ErrorCode
@@ -111,9 +109,10 @@ for (const calculation of calculations.values()) {
   associate(`${name}.ALL`, (...given) => called(calculation, given, width, all))
 }
 
-associate('WHY', (name, given) => {
+associate('WHY', (name, repeated) => {
   const calculation = named(name)
   const { parameters } = calculation
+  const given = repeated ?? []
   if (given.length > parameters.length) {
     const message = `${calculation.name} takes ${parameters.length} arguments, not ${given.length}.`
     const help = `Known: ${parameters.map(({ name }) => name).join(', ')}.`

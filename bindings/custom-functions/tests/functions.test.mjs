@@ -228,7 +228,10 @@ describe('ranges', () => {
     )
     assert.deepEqual([found[0], found.slice(1).map(([{ text }]) => text.match(/\[(.*)\]$/)[1])], [[236.5882365], ['amount-no-unit', 'amount-no-number']]) // prettier-ignore
     // Amounts side by side are a table.
-    assert.deepEqual(await formula('MASS_OF_VOLUME', [[1, '1 cup']], 1), [[1, 236.5882365]])
+    for (const cup of ['1 cup', '¼ cup']) {
+      const [[, second]] = await formula('MASS_OF_VOLUME', [[1, cup]], 1)
+      assert.equal(second, await formula('MASS_OF_VOLUME', cup, 1))
+    }
     const parts = [[100, 'g', 1.03, 'g/mL'], [20, 'g', 2.165, 'g/mL']] // prettier-ignore
     const density = pourwright.densityOfParts({ parts: [[100, 1.03], [20, 2.165]] }).densityGPerMl // prettier-ignore
     assert.equal(await formula('DENSITY_OF_PARTS', parts), density)

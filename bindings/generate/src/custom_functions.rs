@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use pourwright::parameter::IfOmitted;
+use pourwright::parameter::{self, IfOmitted};
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 use serde::Serialize;
 
@@ -227,7 +227,7 @@ fn enums() -> Vec<Enum> {
 }
 
 fn enum_id(words: &[&str]) -> String {
-    let all = pourwright::parameter::Parameter::ALL.iter();
+    let all = parameter::Parameter::ALL.iter();
     let first = all.into_iter().find(|parameter| parameter.words() == words);
     first.map(|parameter| parameter.name().to_uppercase()).unwrap_or_default()
 }
@@ -236,8 +236,8 @@ fn table() -> String {
     let mut table = String::from(MADE);
     table.push_str(
         "\n/**\n * `NAME: [function of pourwright, parameters, results]`. After a parameter: the unit that an amount as a text is converted\n \
-         * to, `1` where it is a pure number, `text`, `word`, or `list` with the units of its columns; `?` where 0 is something else than\n \
-         * an omitted parameter. After a result: the number of its cells, where it is a list.\n */\n\
+         * to, `1` where it is a pure number, `amount` of any kind, `text`, `word`, or `list` with the units of its columns; `?` where 0 is\n \
+         * something else than an omitted parameter. After a result: the number of its cells, where it is a list.\n */\n\
          export const CALCULATIONS = {\n",
     );
     for calculation in CALCULATIONS {
@@ -270,9 +270,9 @@ fn table() -> String {
 
 /// How the table marks a parameter.
 fn taken(field: &ParameterField) -> String {
-    let unit =
-        |parameter: pourwright::parameter::Parameter| amount_unit(parameter.unit()).unwrap_or("1");
+    let unit = |parameter: parameter::Parameter| amount_unit(parameter.unit()).unwrap_or("1");
     match field.kind {
+        ValueKind::Text if field.parameter == parameter::Parameter::Amount => "amount".into(),
         ValueKind::Text => "text".into(),
         ValueKind::Word { .. } => "word".into(),
         ValueKind::List | ValueKind::Rows(_) => {
