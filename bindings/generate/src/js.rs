@@ -18,11 +18,11 @@ pub(crate) fn files() -> Vec<File> {
     ]
 }
 
-const MADE: &str =
+pub(crate) const MADE: &str =
     "// Made from the table of calculations by `cargo run -p pourwright-generate`: change that.\n";
 
 /// The width of a line.
-const WIDTH: usize = 120;
+pub(crate) const WIDTH: usize = 120;
 
 fn module() -> String {
     let mut module = String::from(MADE);
@@ -85,11 +85,11 @@ fn given(kind: ValueKind) -> Option<String> {
 }
 
 /// The name of the function of a calculation.
-fn function(calculation: &Calculation) -> String {
+pub(crate) fn function(calculation: &Calculation) -> String {
     pourwright::parameter::PlainUnit::None.camel_name(calculation.name)
 }
 
-fn name_of(field: &ParameterField) -> String {
+pub(crate) fn name_of(field: &ParameterField) -> String {
     named(field.parameter)
 }
 
@@ -97,7 +97,7 @@ fn named(parameter: Parameter) -> String {
     parameter.unit().camel_name(parameter.name())
 }
 
-fn name_of_result(result: &ResultField) -> String {
+pub(crate) fn name_of_result(result: &ResultField) -> String {
     result.unit.camel_name(result.name)
 }
 
@@ -205,7 +205,7 @@ fn paragraphs(calculation: &Calculation) -> Vec<String> {
     paragraphs.map(|lines| in_names(&lines.join(" "), calculation)).collect()
 }
 
-fn of_parameter(field: &ParameterField) -> String {
+pub(crate) fn of_parameter(field: &ParameterField) -> String {
     let parameter = field.parameter;
     match field.kind {
         ValueKind::Number | ValueKind::Count => parameter.text().into(),
@@ -318,6 +318,15 @@ fn numbers_text(numbers: &[f64]) -> String {
 /// `text` with calculations, parameters and results by their names in JavaScript: all that have an underscore, and those in
 /// backticks.
 fn in_names(text: &str, calculation: &Calculation) -> String {
+    renamed(text, calculation, function)
+}
+
+/// The same, with what `called` gives for a calculation.
+pub(crate) fn renamed(
+    text: &str,
+    calculation: &Calculation,
+    called: impl Fn(&Calculation) -> String,
+) -> String {
     let mut renamed = String::with_capacity(text.len());
     let mut before = ' ';
     let mut rest = text;
@@ -326,7 +335,7 @@ fn in_names(text: &str, calculation: &Calculation) -> String {
         let end = rest.find(|c| !in_name(c)).unwrap_or(rest.len()).max(letter.len_utf8());
         let (word, after) = rest.split_at(end);
         let marked = word.contains('_') || (before == '`' && after.starts_with('`'));
-        let name = marked.then(|| in_javascript(word, calculation)).flatten();
+        let name = marked.then(|| in_javascript(word, calculation, &called)).flatten();
         renamed.push_str(name.as_deref().unwrap_or(word));
         before = word.chars().last().unwrap_or(before);
         rest = after;
@@ -334,13 +343,17 @@ fn in_names(text: &str, calculation: &Calculation) -> String {
     renamed
 }
 
-fn in_javascript(name: &str, calculation: &Calculation) -> Option<String> {
+fn in_javascript(
+    name: &str,
+    calculation: &Calculation,
+    called: impl Fn(&Calculation) -> String,
+) -> Option<String> {
     let parameter = || Parameter::ALL.iter().find(|parameter| parameter.name() == name);
     let result = || calculation.results.iter().find(|result| result.name == name);
     let other = || CALCULATIONS.iter().find(|other| other.name == name);
     let own = || calculation.parameters.iter().find(|field| field.parameter.name() == name);
     other()
-        .map(|other| function(other))
+        .map(|other| called(other))
         .or_else(|| own().map(name_of))
         .or_else(|| result().map(name_of_result))
         .or_else(|| parameter().map(|parameter| named(*parameter)))

@@ -7,6 +7,7 @@
 pub mod c;
 mod c_test;
 mod calc;
+mod custom_functions;
 mod docs;
 mod ffi_test;
 mod js;
@@ -55,6 +56,7 @@ pub fn files() -> Vec<File> {
     [
         c::files(),
         calc::files(),
+        custom_functions::files(),
         docs::files(),
         js::files(),
         lua::files(),

@@ -1,11 +1,18 @@
 import { refuse } from './error.js'
 import { instance } from './whole-module.js'
 import { jsonText } from './json.js'
+import { answersTo } from './lines.js'
 import { stoppable } from './stop.js'
 
 /** Does the calculation of a request: an object, or its JSON text. */
 export function calculate(request) {
   return answered(instance(), 'calculate', request)
+}
+
+/** The answers to requests, one a line. */
+export function answerLines(lines) {
+  const { calculate } = instance()
+  return answersTo(lines, () => calculate)
 }
 
 /** The objects of the module, until they are freed. */
@@ -20,6 +27,15 @@ class Open {
   /** Does the calculation of a request, which leaves out what is open. */
   request(request) {
     return answered(held(this), 'request', request)
+  }
+
+  /** The answers to requests, one a line, which leave out what is open. */
+  answerLines(lines) {
+    held(this)
+    return answersTo(lines, () => {
+      const handle = held(this)
+      return (request) => handle.request(request)
+    })
   }
 
   /** Frees the memory. */

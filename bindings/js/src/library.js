@@ -1,3 +1,3 @@
 export { PourwrightError } from './error.js'
-export { Book, Plan, calculate } from './document.js'
+export { Book, Plan, answerLines, calculate } from './document.js'
 export * from './calculations.js'

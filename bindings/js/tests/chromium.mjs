@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import { extname, normalize } from 'node:path'
 
-import { compareVectors } from './vectors.mjs'
+import { compareVectors, lines } from './vectors.mjs'
 
 const { chromium } = await import(process.env.POURWRIGHT_PLAYWRIGHT)
 
@@ -29,7 +29,7 @@ const PAGES = {
   `],
   // prettier-ignore
   '/ask.js': ['text/javascript', `
-    import init, { PourwrightError, calculate } from './node_modules/pourwright/src/web.js'
+    import init, { PourwrightError, answerLines, calculate } from './node_modules/pourwright/src/web.js'
     const started = performance.now()
     await init()
     const ready = performance.now() - started
@@ -40,6 +40,11 @@ const PAGES = {
         if (!(error instanceof PourwrightError)) throw error
         return { faults: error.faults }
       }
+    }
+    globalThis.lines = async (text) => {
+      const answers = []
+      for await (const answer of answerLines(new Response(text).body)) answers.push(answer)
+      return answers
     }
     globalThis.ask = (requests) => ({ ready, answers: requests.map(answered) })
   `],
@@ -78,6 +83,8 @@ try {
     return answers
   }
   console.log(`${await compareVectors(ask)} vectors answered alike`)
+  const [requests, answers] = ['requests', 'answers'].map((name) => lines(name).slice(0, 50))
+  assert.deepEqual(await page.evaluate((text) => globalThis.lines(text), requests.join('\n')), answers)
   await open('/scalar', 'found')
   assert.deepEqual(await page.evaluate(() => globalThis.found), {
     answer: 236.5882365,

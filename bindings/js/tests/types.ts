@@ -3,6 +3,7 @@ import init, {
   Book,
   Plan,
   PourwrightError,
+  answerLines,
   calculate,
   columns,
   convert,
@@ -35,6 +36,17 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
     loading: { finished_density: '1.12 g/mL' },
   }
   const grams: number = calculate(salt).mass.value
+
+  for await (const answer of answerLines(new Response('{}').body!)) console.log(answer.length)
+  for (const lines of [
+    '{}',
+    ['{}'],
+    new Set([bytes]),
+    new Blob(['{}']).stream().pipeThrough(new TextDecoderStream()),
+  ]) {
+    const answers: AsyncGenerator<string> = answerLines(lines)
+    await answers.return(undefined)
+  }
 
   const book: BookDocument = {
     format: 'pourwright/1.0',
@@ -110,6 +122,8 @@ export function wrong(): void {
   calculate({ calculate: 'dose', amount: '1 cup', to: 'mL' })
   // @ts-expect-error not in this response
   calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' }).mass
+  // @ts-expect-error a request is no line: give its text
+  answerLines([{ calculate: 'convert', amount: '1 cup', to: 'mL' }])
   // @ts-expect-error there is no such parameter
   shots({ pieces: 24, cavities: 4, reject: 0.1 })
   // @ts-expect-error a number is wanted

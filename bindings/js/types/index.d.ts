@@ -16,6 +16,31 @@ export function calculate<C extends Calculation>(request: Requests[C] & { calcul
 /** The same from JSON text, in which duplicate keys are found too. */
 export function calculate(request: string): Responses[Calculation]
 
+/**
+ * Requests as JSON Lines: a text; texts, one request each; or bytes in UTF-8, such as the body of a `Response` or a file stream of
+ * Node, which are split at line feeds. A line feed at the end begins no line.
+ */
+export type Lines =
+  | string
+  | Iterable<string | Uint8Array>
+  | AsyncIterable<string | Uint8Array>
+  | {
+      /** Of a `ReadableStream` of bytes or of pieces of text. It is canceled if not all answers are taken. */
+      getReader(): { read(): Promise<{ done: boolean; value?: string | Uint8Array }>; cancel(): Promise<void> }
+    }
+
+/**
+ * Answers many requests, one a line: gives one answer a line, in their order, each as it comes: `{"result": ...}` or
+ * `{"faults": [...]}` as JSON text, without a line feed. A line that is not a request is answered by its faults in its place. Only
+ * one line is kept, and nothing is read before the answer is asked for.
+ *
+ * @example
+ * for await (const answer of answerLines(response.body)) show(JSON.parse(answer))
+ *
+ * @throws {PourwrightError} because the lines are none (`wrong-type`). What the source throws, the loop throws.
+ */
+export function answerLines(lines: Lines): AsyncGenerator<string, void, undefined>
+
 /** What a plan may take: `{ pots: 200, thousand_steps: 1000 }`. A plan that takes more is refused (`budget-pots`, `budget-work`). */
 export type PlanBudget = NonNullable<Requests['plan']['budget']>
 
@@ -41,6 +66,11 @@ export class Book {
   request<C extends Calculation>(request: Requests[C] & { calculate: C; book?: undefined }): Responses[C]
   /** The same from JSON text, in which duplicate keys are found too. */
   request(request: string): Responses[Calculation]
+  /**
+   * Answers many requests, one a line, which leave `book` out: as the function `answerLines`.
+   * @throws {PourwrightError} because the lines are none; the loop throws `book-freed` after `free()`
+   */
+  answerLines(lines: Lines): AsyncGenerator<string, void, undefined>
   /**
    * The plan of a day, open for requests. Free it.
    * @throws {PourwrightError} with all faults of the budget, the orders or the plan
@@ -84,6 +114,11 @@ export class Plan {
   ): Responses[C]
   /** The same from JSON text, in which duplicate keys are found too. */
   request(request: string): Responses[Calculation]
+  /**
+   * Answers many requests, one a line, which leave `book` and `plan` out: as the function `answerLines`.
+   * @throws {PourwrightError} because the lines are none; the loop throws `plan-freed` after `free()`
+   */
+  answerLines(lines: Lines): AsyncGenerator<string, void, undefined>
   /** The plan as data, complete: store it as JSON, and open it again with `Plan.from`. */
   document(): PlanDocument
   /** The bench sheet: text, at most 80 columns wide. */
