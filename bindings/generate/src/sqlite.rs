@@ -8,7 +8,7 @@ use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, 
 
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
-use crate::text::{of_result, paragraphs, places, plain_name};
+use crate::text::{amount_unit, of_result, paragraphs, places, plain_name};
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
@@ -90,19 +90,6 @@ fn of_words(text: &mut String, known: &mut Words, name: &str, words: &'static [&
     )
     .unwrap();
     known.insert(words, format!("words_of_{name}"));
-}
-
-/// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
-/// it has no zero.
-fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
-    match unit {
-        PlainUnit::None
-        | PlainUnit::Any
-        | PlainUnit::Pure
-        | PlainUnit::Count
-        | PlainUnit::Kelvin => None,
-        unit => Some(unit.symbol()),
-    }
 }
 
 /// The unit as it is listed.
