@@ -167,6 +167,23 @@ private:
     pour_conversion way_;
 };
 
+/// Amounts as texts, such as a table of a shop has them.
+struct texts {
+    const char *letters;         ///< All texts, one after the other.
+    const std::int64_t *offsets; ///< Where each begins, and then where the last ends: one more than rows.
+    std::size_t rows;            ///< The number of texts.
+};
+
+/// Converts amounts as texts to numbers of one unit; a text that is refused is NaN. `statuses` may be null, or has a place for
+/// each row. Throws `error` for a unit that there is not.
+inline std::vector<double> convert_texts(const texts &amounts, const char *to, std::int32_t measures = 0,
+                                         std::int32_t *statuses = nullptr) {
+    std::vector<double> found(amounts.rows);
+    const pour_result_column column = {found.data(), sizeof(double)};
+    call(pour_convert_texts_n, amounts.rows, amounts.letters, amounts.offsets, to, measures, column, statuses);
+    return found;
+}
+
 /// A day's plan with the book that it was made from, for any number of threads at once.
 class plan {
 public:

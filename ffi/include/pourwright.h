@@ -3738,6 +3738,21 @@ int32_t pour_convert_with_n(const struct pour_conversion *conversion,
                             int32_t *statuses,
                             struct pour_error **error);
 
+// `pour_convert` for every row: amounts as texts, such as a table of a shop has them, to numbers of one unit.
+//
+// The text of row i is the bytes of `texts` from `offsets[i]` up to `offsets[i + 1]`, so there are `rows + 1` offsets; an
+// Arrow array of large strings has both. No NUL ends a text. `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary)
+// counts for all rows. The status of a row: `POUR_REFUSED` where the text is not an amount of that kind,
+// `POUR_NOT_UTF8`, or `POUR_TOO_LARGE` for more than 4096 bytes or offsets that decrease.
+int32_t pour_convert_texts_n(size_t rows,
+                             const char *texts,
+                             const int64_t *offsets,
+                             const char *to,
+                             int32_t measures,
+                             struct pour_result_column converted,
+                             int32_t *statuses,
+                             struct pour_error **error);
+
 // `pour_density_of_parts` for every row: a table of `rows` mixes by `parts` constituents.
 //
 // Densities that are the same in every row have a row stride of 0. `voids` may have no column: 0 counts.

@@ -1,17 +1,19 @@
 //! Columnar calls that are not of a calculation on numbers alone: conversions that are prepared, mixes of parts.
 
+use std::ffi::c_char;
 use std::mem::MaybeUninit;
 
 use pourwright::mix::density_of_parts;
 use pourwright::parameter::{Parameter, PlainUnit};
-use pourwright::quantity::{Mass, MassDensity, Measurable};
+use pourwright::quantity::{Amount, Mass, MassDensity, Measurable, System, Unit};
 
+use crate::call::Call;
 use crate::column::{Column, Inputs, Outputs, check_reach, pour_column, pour_result_column};
 use crate::convert::Conversion;
 use crate::error::Error;
-use crate::failure::{ArgumentError, Failure, status_of};
+use crate::failure::{ArgumentError, Failure, Refused, status_of};
 use crate::guard::guard;
-use crate::memory::given;
+use crate::memory::{Texts, given, text};
 use crate::status::*;
 
 /// A table of numbers: rows by parts.
@@ -48,6 +50,49 @@ pub unsafe extern "C" fn pour_convert_with_n(
         outputs.map(inputs, |[value]| {
             let refused = if value.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE };
             way.apply(value).map(|converted| [converted]).ok_or(refused)
+        });
+        Ok(())
+    })
+}
+
+/// `pour_convert` for every row: amounts as texts, such as a table of a shop has them, to numbers of one unit.
+///
+/// The text of row i is the bytes of `texts` from `offsets[i]` up to `offsets[i + 1]`, so there are `rows + 1` offsets; an
+/// Arrow array of large strings has both. No NUL ends a text. `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary)
+/// counts for all rows. The status of a row: `POUR_REFUSED` where the text is not an amount of that kind,
+/// `POUR_NOT_UTF8`, or `POUR_TOO_LARGE` for more than 4096 bytes or offsets that decrease.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn pour_convert_texts_n(
+    rows: usize,
+    texts: *const c_char,
+    offsets: *const i64,
+    to: *const c_char,
+    measures: i32,
+    converted: pour_result_column,
+    statuses: *mut i32,
+    error: Option<&mut MaybeUninit<Box<Error>>>,
+) -> i32 {
+    guard(error, &mut || {
+        // SAFETY: the header asks for a text that ends, or null.
+        let to = unsafe { text("to", to)? };
+        let to = Unit::parse(to).in_parameter("to")?;
+        let mut call = Call::new("");
+        let measures = call.optional_word("measures", Parameter::Measures, measures);
+        let Some(measures) = measures else { return Err(call.failure()) };
+        let measures = measures.unwrap_or(System::UsCustomary);
+        // SAFETY: the header asks for `rows + 1` offsets, for the bytes between them, and for columns of `rows`, or null.
+        let (texts, outputs) = unsafe {
+            (
+                Texts::new(rows, texts, offsets)?,
+                Outputs::new(rows, [converted.named("converted")], statuses)?,
+            )
+        };
+        outputs.fill(|row| {
+            // SAFETY: `row` is below `rows`.
+            let text = unsafe { texts.at(row) }?;
+            let amount = Amount::parse(text).map_err(|error| status_of(&error))?;
+            let amount = amount.in_unit(to, measures).map_err(|error| status_of(&error))?;
+            Ok([amount.value().to_f64()])
         });
         Ok(())
     })

@@ -8,6 +8,7 @@ use pourwright::plan::budget::{BYTES_A_POT, is_there_memory};
 
 use crate::document::{POUR_MEMORY_PER_BYTE, POUR_MEMORY_PER_CALL, POUR_MEMORY_PER_POT};
 use crate::failure::{ArgumentError, Failure};
+use crate::status::*;
 
 /// The longest text without a length of its own, in bytes: names, amounts, units.
 const LONGEST_TEXT: usize = 4096;
@@ -123,6 +124,54 @@ pub(crate) unsafe fn lines_of<'a>(
     let longest = longest.min(pourwright::json::text::LONGEST_DOCUMENT);
     try_memory(name, longest.saturating_add(more), 0)?;
     Ok(lines)
+}
+
+/// Texts one after the other in one array of bytes, each with the offset of its start; the last also with that of its end.
+#[derive(Clone, Copy)]
+pub(crate) struct Texts {
+    bytes: *const u8,
+    offsets: *const i64,
+}
+
+impl Texts {
+    /// # Safety
+    /// Each pointer is null, or `rows + 1` offsets can be read and stay as they are until the call ends, as do the bytes
+    /// from each offset to a next one that is not below it.
+    pub(crate) unsafe fn new(
+        rows: usize,
+        texts: *const c_char,
+        offsets: *const i64,
+    ) -> Result<Self, Failure> {
+        let most = isize::MAX as usize / size_of::<i64>() - 1;
+        if rows > most {
+            return Err(Failure::at("rows", &ArgumentError::TooLarge { most }));
+        }
+        for (name, is_null) in [("texts", texts.is_null()), ("offsets", offsets.is_null())] {
+            if is_null && rows > 0 {
+                return Err(Failure::at(name, &ArgumentError::Null));
+            }
+        }
+        if !offsets.is_aligned() {
+            return Err(Failure::at("offsets", &ArgumentError::Misaligned(align_of::<i64>())));
+        }
+        Ok(Self { bytes: texts.cast(), offsets })
+    }
+
+    /// The text of a row, or the status of that row.
+    ///
+    /// # Safety
+    /// `row` is below the rows of [`Texts::new`].
+    pub(crate) unsafe fn at<'a>(self, row: usize) -> Result<&'a str, i32> {
+        // SAFETY: there is one offset more than rows.
+        let (start, end) = unsafe { (*self.offsets.add(row), *self.offsets.add(row + 1)) };
+        let start = usize::try_from(start).map_err(|_| POUR_TOO_LARGE)?;
+        let end = usize::try_from(end).map_err(|_| POUR_TOO_LARGE)?;
+        let len =
+            end.checked_sub(start).filter(|len| *len <= LONGEST_TEXT).ok_or(POUR_TOO_LARGE)?;
+        // SAFETY: by the contract of `new` these bytes can be read.
+        let bytes = unsafe { slice::from_raw_parts(self.bytes.add(start), len) };
+        str::from_utf8(bytes).map_err(|_| POUR_NOT_UTF8)
+    }
 }
 
 fn utf8<'a>(name: &str, bytes: &'a [u8]) -> Result<&'a str, Failure> {

@@ -96,6 +96,37 @@ proptest! {
     }
 
     #[test]
+    fn every_row_of_texts_is_the_scalar_call(
+        texts in prop::collection::vec(prop::sample::select(vec![
+            "1/4 tsp", "1 1/4 cup", "40 drops", "12.5 g", "6 oz", "1,25 cup", "", " ", "\u{bd} cup", "8 %", "1 [cup_m]", "-1 mL",
+        ]), 0..20),
+        metric in any::<bool>(),
+    ) {
+        let measures = if metric { POUR_MEASURES_METRIC } else { 0 };
+        let mut offsets = vec![0_i64];
+        for text in &texts {
+            offsets.push(offsets[offsets.len() - 1] + text.len() as i64);
+        }
+        let all = texts.concat();
+        let (mut out, mut statuses) = (vec![7.0; texts.len()], vec![-1; texts.len()]);
+        // SAFETY: an offset more than rows, all of them in the text.
+        let status = unsafe {
+            pour_convert_texts_n(texts.len(), all.as_ptr().cast(), offsets.as_ptr(), c"mL".as_ptr(), measures,
+                to(&mut out), statuses.as_mut_ptr(), None)
+        };
+        prop_assert_eq!(status, POUR_OK);
+        for (row, text) in texts.iter().enumerate() {
+            let ended = std::ffi::CString::new(*text).unwrap();
+            let mut found = MaybeUninit::new(f64::from_bits(NAN));
+            // SAFETY: both texts end.
+            let status = unsafe { pour_convert(ended.as_ptr(), c"mL".as_ptr(), measures, Some(&mut found), None) };
+            // SAFETY: it was initialized above.
+            let found = unsafe { found.assume_init() };
+            prop_assert_eq!((out[row].to_bits(), statuses[row]), (found.to_bits(), status));
+        }
+    }
+
+    #[test]
     fn every_row_of_a_table_is_the_scalar_call(
         masses in prop::collection::vec(prop::array::uniform3(number(0.0..500.0)), 1..20),
         densities in prop::array::uniform3(number(0.8..2.5)),
@@ -234,6 +265,59 @@ fn columns_that_cannot_be_are_refused_before_anything_is_written() {
             ),
             pour_convert_with_n(Some(&cup), 2, one, o, odd, None),
             pour_convert_with_n(Some(&cup), 0, none, nowhere, no, None),
+            pour_convert_texts_n(
+                2,
+                ptr::null(),
+                [0, 0, 0].as_ptr(),
+                c"mL".as_ptr(),
+                0,
+                o,
+                no,
+                None,
+            ),
+            pour_convert_texts_n(2, c"".as_ptr(), ptr::null(), c"mL".as_ptr(), 0, o, no, None),
+            pour_convert_texts_n(2, c"".as_ptr(), [0, 0, 0].as_ptr(), ptr::null(), 0, o, no, None),
+            pour_convert_texts_n(
+                2,
+                c"".as_ptr(),
+                [0, 0, 0].as_ptr(),
+                c"smidge".as_ptr(),
+                0,
+                o,
+                no,
+                None,
+            ),
+            pour_convert_texts_n(
+                2,
+                c"".as_ptr(),
+                [0, 0, 0].as_ptr(),
+                c"mL".as_ptr(),
+                99,
+                o,
+                no,
+                None,
+            ),
+            pour_convert_texts_n(
+                2,
+                c"".as_ptr(),
+                [0, 0, 0].as_ptr(),
+                c"mL".as_ptr(),
+                0,
+                nowhere,
+                no,
+                None,
+            ),
+            pour_convert_texts_n(
+                usize::MAX,
+                c"".as_ptr(),
+                [0].as_ptr(),
+                c"mL".as_ptr(),
+                0,
+                o,
+                no,
+                None,
+            ),
+            pour_convert_texts_n(0, ptr::null(), ptr::null(), c"mL".as_ptr(), 0, nowhere, no, None),
         ]
     };
     let wanted = [
@@ -244,6 +328,14 @@ fn columns_that_cannot_be_are_refused_before_anything_is_written() {
         POUR_TOO_LARGE,
         POUR_TOO_LARGE,
         POUR_MISALIGNED,
+        POUR_OK,
+        POUR_NULL,
+        POUR_NULL,
+        POUR_NULL,
+        POUR_REFUSED,
+        POUR_UNKNOWN_NUMBER,
+        POUR_NULL,
+        POUR_TOO_LARGE,
         POUR_OK,
     ];
     assert_eq!(found, wanted);

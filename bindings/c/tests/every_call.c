@@ -163,6 +163,32 @@ static void columns(void)
           "/masses_g");
     CHECK(out[0] == UNTOUCHED);
     CHECK(pour_convert_with_n(&way, 0, none, nowhere, NULL, NULL) == POUR_OK);
+    {
+        const char texts[] = "1/4 cup\xff" "6 oz1 [cup_m]";
+        const int64_t offsets[] = {0, 7, 8, 12, 21}, backwards[] = {5, 2, -1, 0, 4097};
+
+        CHECK(pour_convert_texts_n(4, texts, offsets, "mL", POUR_MEASURES_METRIC, to, statuses, NULL) == POUR_OK);
+        CHECK(near(out[0], 62.5) && canonical(out[1]) && canonical(out[2]) && near(out[3], 240));
+        CHECK(statuses[0] == POUR_OK && statuses[1] == POUR_NOT_UTF8 && statuses[2] == POUR_REFUSED &&
+              statuses[3] == POUR_OK);
+        CHECK(pour_convert_texts_n(4, texts, backwards, "mL", 0, to, statuses, NULL) == POUR_OK);
+        CHECK(statuses[0] == POUR_TOO_LARGE && statuses[1] == POUR_TOO_LARGE && statuses[2] == POUR_TOO_LARGE &&
+              statuses[3] == POUR_TOO_LARGE);
+        CHECK(pour_convert_texts_n(0, NULL, NULL, "mL", 0, nowhere, NULL, NULL) == POUR_OK);
+        FAILS(pour_convert_texts_n(4, NULL, offsets, "mL", 0, to, NULL, error), POUR_NULL, "null-pointer", "/texts");
+        FAILS(pour_convert_texts_n(4, texts, NULL, "mL", 0, to, NULL, error), POUR_NULL, "null-pointer", "/offsets");
+        FAILS(pour_convert_texts_n(4, texts, offsets, NULL, 0, to, NULL, error), POUR_NULL, "null-pointer", "/to");
+        FAILS(pour_convert_texts_n(4, texts, offsets, "furlongs", 0, to, NULL, error), POUR_REFUSED, "unit-unknown", "/to");
+        FAILS(pour_convert_texts_n(4, texts, offsets, "mL", 99, to, NULL, error), POUR_UNKNOWN_NUMBER, "unknown-word",
+              "/measures");
+        FAILS(pour_convert_texts_n(4, texts, offsets, "mL", 0, nowhere, NULL, error), POUR_NULL, "null-pointer",
+              "/converted");
+        FAILS(pour_convert_texts_n(4, texts, (const int64_t *)(const void *)((const char *)offsets + 1), "mL", 0, to, NULL,
+                                   error),
+              POUR_MISALIGNED, "misaligned", "/offsets");
+        FAILS(pour_convert_texts_n(SIZE_MAX, texts, offsets, "mL", 0, to, NULL, error), POUR_TOO_LARGE, "too-large",
+              "/rows");
+    }
     GIVES(pour_convert_with_n(&way, 1, of_a, (pour_result_column){out, 0}, NULL, &error), out[0], 2500);
 }
 

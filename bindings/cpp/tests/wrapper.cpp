@@ -54,6 +54,12 @@ void numbers() {
     CHECK(thrown([&] { cup(-1); }) == POUR_REFUSED);
     CHECK(thrown([&] { cup(std::nan("")); }) == POUR_NOT_FINITE);
     CHECK(thrown([] { pourwright::conversion("cup", "g", POUR_MEASURES_METRIC); }) == POUR_REFUSED);
+    const std::int64_t offsets[] = {0, 5, 9};
+    std::int32_t statuses[2];
+    const std::vector<double> amounts = pourwright::convert_texts({"1 cup6 oz", offsets, 2}, "mL", POUR_MEASURES_METRIC, statuses);
+    CHECK(amounts.at(0) == 250 && amounts.at(1) != amounts.at(1));
+    CHECK(statuses[0] == POUR_OK && statuses[1] == POUR_REFUSED);
+    CHECK(thrown([&] { pourwright::convert_texts({"1 cup", offsets, 1}, "furlongs"); }) == POUR_REFUSED);
     CHECK(pourwright::get<double>(pour_mass_of_volume, 2.0, 3.0) == 6.0);
     CHECK(pourwright::get<pour_shots_result>(pour_shots, 24u, 5u, POUR_OMITTED, POUR_OMITTED).shots == 5);
     pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
 
+use pourwright::caution::Caution;
 use pourwright::parameter::Parameter;
 use pourwright::table::{
     Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
@@ -11,14 +12,18 @@ use pourwright::table::{
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
 use crate::text::{
-    camel, has_columns, is_word, of_parameter, of_result, paragraphs, plain_name, wrap,
+    amount_unit, camel, has_columns, is_word, of_parameter, of_result, paragraphs, places,
+    plain_name, wrap,
 };
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
     vec![
         File::new("bindings/python/src/pourwright/_calculations.py", calculations()),
+        File::new("bindings/python/src/pourwright/_table.py", table()),
         File::new("bindings/python/src/pourwright/columns.py", columns()),
+        File::new("bindings/python/src/pourwright/arrow.py", cells(&ARROW)),
+        File::new("bindings/python/src/pourwright/polars.py", cells(&POLARS)),
     ]
 }
 
@@ -411,6 +416,9 @@ fn plain_result(result: &ResultField) -> String {
     result.field.to_owned()
 }
 
+/// The calculations whose columns are written by hand.
+const BY_HAND: [&str; 2] = ["convert", "density_of_parts"];
+
 fn columns_class(calculation: &Calculation) -> String {
     format!("{}Columns", calculation.struct_name)
 }
@@ -422,16 +430,24 @@ fn columns() -> String {
          Each column is a one-dimensional array, or a number that counts for all rows (as does an array of one row).\n\
          Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked\n\
          in a masked array is read as NaN. A parameter that is None is omitted in every row.\n\n\
+         Where a parameter has a unit, its column may also hold amounts as texts, in any unit of their kind: ``[\"1/4 tsp\",\n\
+         \"12.5 g\"]``. Cups and spoons are those of ``measures`` where the calculation has it, else US customary; ``\"1 [cup_m]\"``\n\
+         names its own. A missing text (None, NaN) is read as NaN. A word counts for all rows. A list counts for all rows, or is\n\
+         an array with one dimension more: a list for each row.\n\n\
          A row that is refused is NaN in the results, and does not stop the others. Pass ``statuses``, an array of ``int32``,\n\
-         to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the\n\
-         same name in :mod:`pourwright` gives the reason.\n\n\
+         to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused (a text: 3 where it is\n\
+         not valid Unicode, 4 where it is longer than 4096 bytes); the function of the same name in :mod:`pourwright` gives the\n\
+         reason. Words of results are their places, counted from 1.\n\n\
+         Calculations on numbers are done in the C library for all rows at once, as is ``convert``. Those that take texts or\n\
+         lists (``dose_mass``, ``hardness``, ``cavity_of_weights``, ...) are done in a call for each row.\n\n\
          ``out`` is where the results go, arrays of ``float64`` with any strides, also those of the columns themselves; of a\n\
          calculation with several results a mapping from their names. The interpreter is free for other threads meanwhile.\n\n\
          Made by ``cargo run -p pourwright-generate``; do not edit.\n\"\"\"\n\n\
          from __future__ import annotations\n\nfrom collections.abc import Mapping\nfrom dataclasses import dataclass\n\n\
          from ._calculations import (\n",
     );
-    let with_columns = || CALCULATIONS.iter().filter(|calculation| has_columns(calculation));
+    let with_columns =
+        || CALCULATIONS.iter().filter(|calculation| !BY_HAND.contains(&calculation.name));
     let mut words = BTreeSet::new();
     for field in with_columns().flat_map(|calculation| calculation.parameters) {
         if is_word(field) {
@@ -443,7 +459,7 @@ fn columns() -> String {
         writeln!(text, "    {name},").unwrap();
     }
     text.push_str(
-        ")\nfrom ._columns import Column, Floats, Statuses, column, columnar, convert, density_of_parts, if_column, word_of\nfrom ._native import lib\n\n",
+        ")\nfrom ._columns import (\n    Column,\n    Floats,\n    Lists,\n    Statuses,\n    Texts,\n    by_rows,\n    column,\n    columnar,\n    convert,\n    density_of_parts,\n    if_column,\n    word_of,\n)\nfrom ._native import lib\n\n",
     );
     let mut all = vec!["convert".to_owned(), "density_of_parts".to_owned()];
     for calculation in with_columns() {
@@ -470,6 +486,9 @@ fn columns() -> String {
             .unwrap();
             for result in calculation.results {
                 let mut meaning = of_result(result);
+                if result.kind == ValueKind::List {
+                    meaning += " A row of them for each row.";
+                }
                 if let ValueKind::Word { .. } = result.kind {
                     let places = result.words().iter().enumerate();
                     let places: Vec<String> =
@@ -493,11 +512,14 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     let name = calculation.name;
     writeln!(text, "\ndef {name}(").unwrap();
     let mut parameters = String::new();
-    signature(&mut parameters, calculation, |field| match (is_word(field), field.optional) {
-        (true, true) => format!("{} | None = None", word_type(field)),
-        (true, false) => word_type(field),
-        (false, true) => "Column | None = None".to_owned(),
-        (false, false) => "Column".to_owned(),
+    signature(&mut parameters, calculation, |field| {
+        let of = match field.kind {
+            ValueKind::Word { .. } => word_type(field),
+            ValueKind::Text => "Texts".to_owned(),
+            ValueKind::List | ValueKind::Rows(_) => "Lists".to_owned(),
+            _ => "Column".to_owned(),
+        };
+        if field.optional { format!("{of} | None = None") } else { of }
     });
     if !parameters.contains("    *,\n") {
         parameters.push_str("    *,\n");
@@ -526,10 +548,32 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     entry(text, "        ", "out", of_out);
     entry(text, "        ", "statuses", "Receives the status of each row.");
     text.push_str("    \"\"\"\n");
+    if !has_columns(calculation) {
+        text.push_str("    given = {\n");
+        for field in calculation.parameters {
+            writeln!(text, "        \"{}\": {},", field.field, field.field).unwrap();
+        }
+        let only = calculation.results[0].field;
+        let of_out = if several {
+            "out".to_owned()
+        } else {
+            format!("None if out is None else {{\"{only}\": out}}")
+        };
+        writeln!(text, "    }}\n    found = by_rows(\"{name}\", given, {of_out}, statuses)")
+            .unwrap();
+        if several {
+            writeln!(text, "    return {}(**found)\n", columns_class(calculation)).unwrap();
+        } else {
+            writeln!(text, "    return found[\"{only}\"]\n").unwrap();
+        }
+        return;
+    }
     text.push_str("    columns = [\n");
     for field in calculation.parameters.iter().filter(|field| !is_word(field)) {
         let of = if field.optional { "if_column" } else { "column" };
-        writeln!(text, "        {of}(\"{}\", {}),", field.field, field.field).unwrap();
+        let unit = amount_unit(field.parameter.unit());
+        let unit = unit.map_or_else(String::new, |unit| format!(", \"{unit}\""));
+        writeln!(text, "        {of}(\"{}\", {}{unit}),", field.field, field.field).unwrap();
     }
     text.push_str("    ]\n");
     let words: Vec<String> = calculation
@@ -565,4 +609,220 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     } else {
         writeln!(text, "    return found[{}]\n", results[0]).unwrap();
     }
+}
+
+/// A tuple of Python.
+fn tuple(items: &[String]) -> String {
+    let comma = if items.len() == 1 { "," } else { "" };
+    format!("({}{comma})", items.join(", "))
+}
+
+fn unit(unit: Option<&str>) -> String {
+    unit.map_or_else(|| "None".to_owned(), |unit| format!("\"{unit}\""))
+}
+
+/// The table as data, for what goes by name.
+fn table() -> String {
+    let mut text = String::from(
+        "\"\"\"The table of calculations as data.\n\n\
+         Made by ``cargo run -p pourwright-generate``; do not edit.\n\"\"\"\n\n\
+         from __future__ import annotations\n\nfrom . import _calculations as words\n\
+         from ._entry import Calculation, Cell, Kind, Parameter, Result\n\n\
+         TABLE: tuple[Calculation, ...] = (\n",
+    );
+    for calculation in CALCULATIONS {
+        writeln!(text, "    Calculation(\n        \"{}\",\n        (", calculation.name).unwrap();
+        for field in calculation.parameters {
+            let (kind, more) = parameter_data(field);
+            writeln!(
+                text,
+                "            Parameter(\"{}\", Kind.{kind}, {}, {}{more}),",
+                field.field,
+                if field.optional { "True" } else { "False" },
+                unit(amount_unit(field.parameter.unit())),
+            )
+            .unwrap();
+        }
+        text.push_str("        ),\n        (\n");
+        for (index, result) in calculation.results.iter().enumerate() {
+            let (kind, more) = match result.kind {
+                ValueKind::Number => ("NUMBER", String::new()),
+                ValueKind::Count => ("COUNT", String::new()),
+                ValueKind::Word { .. } => {
+                    let words = constant(&of_words(result.words(), result.name));
+                    ("WORD", format!(", words=words.{words}"))
+                }
+                ValueKind::List => ("LIST", format!(", places={}", places(calculation, index))),
+                kind => panic!("{calculation:?}: no Python type for a result that is {kind:?}"),
+            };
+            let optional = if result.optional { "True" } else { "False" };
+            writeln!(
+                text,
+                "            Result(\"{}\", Kind.{kind}, {optional}{more}),",
+                result.field
+            )
+            .unwrap();
+        }
+        let of = |is: bool| if is { "True" } else { "False" };
+        writeln!(
+            text,
+            "        ),\n        columnar={},\n        by_struct={},\n        result_struct={},\n    ),",
+            of(has_columns(calculation)),
+            of(has_struct(calculation)),
+            of(has_result_struct(calculation)),
+        )
+        .unwrap();
+    }
+    text.push_str(")\n\nCAUTIONS: dict[str, str] = {\n");
+    for caution in Caution::ALL {
+        writeln!(text, "    \"{}\": \"{}\",", caution.word(), caution.sentence()).unwrap();
+    }
+    text.push_str("}\n\"\"\"The sentence to show for each caution.\"\"\"\n");
+    text
+}
+
+/// The kind of a parameter, and what more its entry says.
+fn parameter_data(field: &ParameterField) -> (&'static str, String) {
+    let cells = || {
+        let columns = field.parameter.columns().iter();
+        let columns = columns.map(|column| {
+            format!("Cell(\"{}\", {})", plain_name(*column), unit(amount_unit(column.unit())))
+        });
+        tuple(&columns.collect::<Vec<_>>())
+    };
+    match field.kind {
+        ValueKind::Number => ("NUMBER", String::new()),
+        ValueKind::Count => ("COUNT", String::new()),
+        ValueKind::Text => ("TEXT", String::new()),
+        ValueKind::Word { .. } => {
+            ("WORD", format!(", words=words.{}", constant(&word_type(field))))
+        }
+        ValueKind::List => (
+            "LIST",
+            format!(
+                ", cells={}, item=\"double\", count=\"{}_count\"",
+                cells(),
+                field.parameter.name()
+            ),
+        ),
+        _ => (
+            "ROWS",
+            format!(
+                ", cells={}, item=\"{}\", count=\"{}_count\"",
+                cells(),
+                row_name(field.parameter),
+                field.parameter.name()
+            ),
+        ),
+    }
+}
+
+/// A module of functions on columns of a host.
+struct Cells {
+    module: &'static str,
+    head: &'static str,
+    /// What a function gives.
+    gives: &'static str,
+}
+
+const ARROW: Cells = Cells {
+    module: "_arrow",
+    head: "\"\"\"Calculations on Arrow columns: columns in, columns out, nulls stay nulls.
+
+It needs PyArrow: ``pip install pourwright[arrow]``.
+
+A column is an array or a chunked array of numbers, or of amounts as texts in any unit of their kind (``\"1/4 tsp\"``, plain,
+large, viewed or as a dictionary), or anything else that Arrow reads; a number, a text or a word alone counts for all rows.
+Lists are lists of Arrow, one for each row, or one sequence for all. A parameter that is None is omitted in every row.
+
+A row with a null in any column is null. A row that is refused is NaN, or null where the result is a word or a list; it does not
+stop the others. A result that a good row does not have is null. With ``status=True`` the results have one more column,
+``status``: null where the row is good or null, else the codes of what is wrong with it.
+
+One result comes as a float64 array, several (or a status) as a struct array with the results' names. Where a column is
+chunked, the results are.
+",
+    gives: "Arrow",
+};
+
+const POLARS: Cells = Cells {
+    module: "_polars",
+    head: "\"\"\"Calculations as expressions of Polars.
+
+It needs Polars: ``pip install pourwright[polars]``. Importing this module registers the namespace ``pour`` of expressions:
+``polars.col(\"volume_ml\").pour.mass_of_volume(1.03)``. The functions here are the same: their first parameter is what the
+namespace is called on.
+
+A column is an expression (``polars.col(\"x\")``), of numbers or of amounts as texts in any unit of their kind; a number, a text or
+a word alone counts for all rows, so a text is never the name of a column. Lists are columns of lists, or one sequence for all
+rows. A parameter that is None is omitted in every row.
+
+A row with a null in any column is null. A row that is refused is NaN, or null where the result is a word or a list; it does not
+stop the others. A result that a good row does not have is null. With ``status=True`` the results have one more field,
+``status``: null where the row is good or null, else the codes of what is wrong with it.
+
+One result comes as a column of numbers, several (or a status) as one struct with the results' names.
+",
+    gives: "Expression",
+};
+
+fn cells(door: &Cells) -> String {
+    let mut text = String::from(door.head);
+    text.push_str("\nMade by ``cargo run -p pourwright-generate``; do not edit.\n\"\"\"\n\nfrom __future__ import annotations\n\n");
+    let mut words = BTreeSet::new();
+    for field in CALCULATIONS.iter().flat_map(|calculation| calculation.parameters) {
+        if is_word(field) {
+            words.insert(word_type(field));
+        }
+    }
+    text.push_str("from ._calculations import (\n");
+    for name in &words {
+        writeln!(text, "    {name},").unwrap();
+    }
+    writeln!(
+        text,
+        ")\nfrom .{} import {}, Cells, Lists, calculated\n\n__all__ = [",
+        door.module, door.gives
+    )
+    .unwrap();
+    let mut names: Vec<&str> = CALCULATIONS.iter().map(|calculation| calculation.name).collect();
+    names.sort_unstable();
+    for name in names {
+        writeln!(text, "    \"{name}\",").unwrap();
+    }
+    text.push_str("]\n");
+    for calculation in CALCULATIONS {
+        let name = calculation.name;
+        writeln!(text, "\n\ndef {name}(").unwrap();
+        let mut parameters = String::new();
+        signature(&mut parameters, calculation, |field| {
+            let of = match field.kind {
+                ValueKind::Word { .. } => format!("{} | Cells", word_type(field)),
+                ValueKind::List | ValueKind::Rows(_) => "Lists".to_owned(),
+                _ => "Cells".to_owned(),
+            };
+            if field.optional { format!("{of} | None = None") } else { of }
+        });
+        if !parameters.contains("    *,\n") {
+            parameters.push_str("    *,\n");
+        }
+        text.push_str(&parameters);
+        writeln!(text, "    status: bool = False,\n) -> {}:", door.gives).unwrap();
+        writeln!(text, "    \"\"\"Columns of :func:`pourwright.{name}`.\n\n    Args:").unwrap();
+        for field in calculation.parameters {
+            entry(&mut text, "        ", field.field, field.parameter.meaning());
+        }
+        entry(&mut text, "        ", "status", "Whether the status of each row is a result too.");
+        text.push_str("\n    Returns:\n");
+        for result in calculation.results {
+            entry(&mut text, "        ", result.field, &of_result(result));
+        }
+        text.push_str("    \"\"\"\n");
+        writeln!(text, "    given = {{").unwrap();
+        for field in calculation.parameters {
+            writeln!(text, "        \"{}\": {},", field.field, field.field).unwrap();
+        }
+        writeln!(text, "    }}\n    return calculated(\"{name}\", given, status)").unwrap();
+    }
+    text
 }

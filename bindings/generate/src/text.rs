@@ -82,6 +82,19 @@ pub(crate) fn places(calculation: &Calculation, result: usize) -> usize {
     }
 }
 
+/// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
+/// it has no zero.
+pub(crate) fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
+    match unit {
+        PlainUnit::None
+        | PlainUnit::Any
+        | PlainUnit::Pure
+        | PlainUnit::Count
+        | PlainUnit::Kelvin => None,
+        unit => Some(unit.symbol()),
+    }
+}
+
 /// Whether all that varies in a call is numbers, so that it can be done for columns of them; a word then counts for all
 /// rows.
 pub(crate) fn has_columns(calculation: &Calculation) -> bool {
@@ -129,19 +142,6 @@ pub(crate) fn upper(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| {
         first.to_uppercase().collect::<String>() + letters.as_str()
     })
-}
-
-/// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
-/// it has no zero.
-pub(crate) fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
-    match unit {
-        PlainUnit::None
-        | PlainUnit::Any
-        | PlainUnit::Pure
-        | PlainUnit::Count
-        | PlainUnit::Kelvin => None,
-        unit => Some(unit.symbol()),
-    }
 }
 
 /// The unit as it is listed.

@@ -193,9 +193,9 @@ def test_subnormals_and_the_state_of_the_processor() -> None:
 @pytest.mark.parametrize(
     ("wrong", "error", "words"),
     [
-        (lambda: columns.mass_of_volume(["1 cup"], 1.0), TypeError, "real numbers"),
+        (lambda: columns.piece_mass(["1 cup"], 1.0, voids=["5 %"]), TypeError, "voids must be real numbers"),
         (lambda: columns.mass_of_volume([1j], 1.0), TypeError, "real numbers"),
-        (lambda: columns.mass_of_volume([None], 1.0), TypeError, "real numbers"),  # type: ignore[arg-type]
+        (lambda: columns.mass_of_volume([object()], 1.0), TypeError, "real numbers"),  # type: ignore[arg-type]
         (lambda: columns.mass_of_volume([True], 1.0), TypeError, "real numbers"),
         (lambda: columns.mass_of_volume(np.ones((2, 2)), 1.0), ValueError, "one-dimensional"),
         (
@@ -218,7 +218,7 @@ def test_subnormals_and_the_state_of_the_processor() -> None:
             ValueError,
             "contiguous",
         ),
-        (lambda: columns.convert("cup", np.ones(2)), TypeError, "conversion must be of type Conversion, not str"),  # type: ignore[arg-type]
+        (lambda: columns.convert("1 cup", np.ones(2)), TypeError, "to must be texts"),
         (lambda: columns.density_of_parts(np.ones(2), [1.0, 1.0]), ValueError, "table"),
         (lambda: columns.density_of_parts(np.ones((3, 2)), [1.0]), ValueError, "parts do not go"),
         (

@@ -121,6 +121,7 @@ impl<Q: Showable> Shown<Q> {
     }
 
     /// The same with another text.
+    #[cfg(feature = "document")]
     #[must_use]
     pub(crate) fn with_text(self, text: String) -> Self {
         Self { text, ..self }

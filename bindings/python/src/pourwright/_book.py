@@ -9,10 +9,23 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Any, SupportsIndex, final
 
+from . import _html, _tables
 from ._call import Arguments, c_text, checked, handed_out, stopping
 from ._document import Document, named, read, to_json
 from ._native import ffi, lib
 from .documents import Calculate, PlanDocument, PlanItem
+
+if TYPE_CHECKING:
+    import pandas
+    import polars
+    import pyarrow
+
+
+class Answer(dict[str, Any]):
+    """The answer to a request: a dictionary that a notebook shows as a table."""
+
+    def _repr_html_(self) -> str:
+        return _html.answer(self)
 
 
 def answer_text(request: str | bytes | bytearray | memoryview) -> str:
@@ -97,8 +110,7 @@ def _answer(
         kind = type(request).__name__
         raise TypeError(f"request must be the name of a calculation, or a mapping, not {kind}.")
     text = to_json({**known, **named(fields.items())})
-    result: dict[str, Any] = json.loads(handed_out(call, *handle, text, len(text)))["result"]
-    return result
+    return Answer(json.loads(handed_out(call, *handle, text, len(text)))["result"])
 
 
 def schema(name: str) -> dict[str, Any]:
@@ -203,6 +215,31 @@ class Plan(Mapping[str, Any]):
         """The plan as a new dictionary."""
         made: PlanDocument = json.loads(self.json())
         return made
+
+    def tables(self) -> dict[str, list[dict[str, Any]]]:
+        """The plan as tables, each a list of rows: for a sheet, a database, a label printer.
+
+        ``pots``, ``weigh`` (a row for each line to weigh), ``lines`` (the order lines, with the mass and the sink rate
+        of a piece), ``clock`` (the time line), ``stock``, ``line_costs`` and ``material_costs``. The unit of a number
+        is the last part of its column's name; money is a :class:`decimal.Decimal`. What the book does not state has no
+        rows, or None.
+        """
+        return _tables.tables(self.to_dict())
+
+    def to_arrow(self) -> dict[str, pyarrow.Table]:
+        """The :meth:`tables` as tables of Arrow; needs ``pourwright[arrow]``."""
+        return _tables.arrow_tables(self.to_dict())
+
+    def to_pandas(self) -> dict[str, pandas.DataFrame]:
+        """The :meth:`tables` as data frames of pandas; needs ``pourwright[pandas]``."""
+        return _tables.pandas_frames(self.to_dict())
+
+    def to_polars(self) -> dict[str, polars.DataFrame]:
+        """The :meth:`tables` as data frames of Polars; needs ``pourwright[polars]``."""
+        return _tables.polars_frames(self.to_dict())
+
+    def _repr_html_(self) -> str:
+        return _html.plan(self.to_dict())
 
     def _parts(self) -> dict[str, str]:
         """The text of each part."""

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import threading
 from collections.abc import Iterable
+from contextlib import suppress
 from dataclasses import dataclass
 from types import TracebackType
 from typing import Any, NoReturn, final
 
+from . import _html
 from ._book import Book
 from ._calculations import KIND_WORDS, PHASE_WORDS, Kind, Phase
 from ._call import Arguments, c_text, checked, instance, real, word
+from ._error import PourwrightError
 from ._native import ffi, lib
 
 
@@ -242,6 +245,20 @@ class Mix:
         trace: TracebackType | None,
     ) -> None:
         self.close()
+
+    def _repr_html_(self) -> str:
+        if self.closed:
+            return _html.mix([("state", "closed")])
+        rows = [("mass", f"{self.mass_g:g} g")]
+        for phase in PHASE_WORDS:
+            # What is not known of a material is not shown.
+            with suppress(PourwrightError):
+                volume, density = self.volume_ml(phase), self.density_g_per_ml(phase)
+                rows += [
+                    (f"volume, {phase}, 20 °C", f"{volume:g} mL"),
+                    (f"density, {phase}, 20 °C", f"{density:g} g/mL"),
+                ]
+        return _html.mix(rows)
 
     def __repr__(self) -> str:
         return "<Mix, closed>" if self.closed else f"<Mix of {self.mass_g:g} g>"

@@ -6,9 +6,18 @@ Each column is a one-dimensional array, or a number that counts for all rows (as
 Arrays of ``float64`` are read in place, whatever their strides; other real ones are converted first. What is masked
 in a masked array is read as NaN. A parameter that is None is omitted in every row.
 
+Where a parameter has a unit, its column may also hold amounts as texts, in any unit of their kind: ``["1/4 tsp",
+"12.5 g"]``. Cups and spoons are those of ``measures`` where the calculation has it, else US customary; ``"1 [cup_m]"``
+names its own. A missing text (None, NaN) is read as NaN. A word counts for all rows. A list counts for all rows, or is
+an array with one dimension more: a list for each row.
+
 A row that is refused is NaN in the results, and does not stop the others. Pass ``statuses``, an array of ``int32``,
-to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused; the function of the
-same name in :mod:`pourwright` gives the reason.
+to learn of each row: 0 where it is good, 2 where a number is not finite, 6 where it is refused (a text: 3 where it is
+not valid Unicode, 4 where it is longer than 4096 bytes); the function of the same name in :mod:`pourwright` gives the
+reason. Words of results are their places, counted from 1.
+
+Calculations on numbers are done in the C library for all rows at once, as is ``convert``. Those that take texts or
+lists (``dose_mass``, ``hardness``, ``cavity_of_weights``, ...) are done in a call for each row.
 
 ``out`` is where the results go, arrays of ``float64`` with any strides, also those of the columns themselves; of a
 calculation with several results a mapping from their names. The interpreter is free for other threads meanwhile.
@@ -22,26 +31,60 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from ._calculations import (
+    ALIKE_WORDS,
+    Alike,
     FORM_WORDS,
     Form,
+    KIND_WORDS,
+    Kind,
+    MEASURES_WORDS,
+    Measures,
     PIECE_POINT_WORDS,
     PiecePoint,
+    SCALE_WORDS,
     SECTION_SHAPE_WORDS,
     SHAPE_WORDS,
+    Scale,
     SectionShape,
     Shape,
 )
-from ._columns import Column, Floats, Statuses, column, columnar, convert, density_of_parts, if_column, word_of
+from ._columns import (
+    Column,
+    Floats,
+    Lists,
+    Statuses,
+    Texts,
+    by_rows,
+    column,
+    columnar,
+    convert,
+    density_of_parts,
+    if_column,
+    word_of,
+)
 from ._native import lib
 
 __all__ = [
+    "AsScoopedOfWeighingsColumns",
     "BaseToMarkColumns",
     "BatchNeedColumns",
+    "BenchMeasureColumns",
     "BudgetLeftColumns",
+    "CavityOfWeightsColumns",
     "DegasVesselColumns",
+    "DropOfWeighingsColumns",
+    "FeedOfWeightsColumns",
+    "FlakeCountColumns",
+    "FlakeSwapColumns",
+    "HeatTimeColumns",
     "InjectorLoadsColumns",
+    "LeastPotColumns",
+    "MixShareColumns",
+    "NextBurstColumns",
     "PieceMassColumns",
+    "PotHeatsColumns",
     "RejectRateColumns",
+    "ResidueOfWeighingsColumns",
     "SaltConvertColumns",
     "SaltForSinkRateColumns",
     "SaltMassColumns",
@@ -53,30 +96,49 @@ __all__ = [
     "StaysHotColumns",
     "StirEveryColumns",
     "SwollenVolumeColumns",
+    "as_scooped_of_weighings",
     "base_to_mark",
     "batch_need",
+    "bench_measure",
     "budget_left",
     "cavity_of_water",
+    "cavity_of_weights",
     "color_difference",
     "convert",
+    "convert_number",
     "degas_vessel",
     "density_for_sink_rate",
     "density_of_parts",
+    "dose_mass",
+    "drop_of_weighings",
     "entrained_air",
+    "equivalent_time",
+    "feed_of_weights",
+    "flake_count",
+    "flake_swap",
+    "hardness",
+    "heat_time",
     "injector_loads",
+    "least_pot",
     "mass_of_volume",
+    "mix_share",
+    "next_burst",
     "piece_mass",
+    "pot_heats",
     "price",
     "reject_rate",
+    "residue_of_weighings",
     "salt_convert",
     "salt_for_density",
     "salt_for_sink_rate",
     "salt_mass",
     "salt_reach",
+    "salted_softener",
     "setting_time",
     "shot_fill",
     "shots",
     "sink_rate",
+    "softener_ratio",
     "standard_pressure",
     "station_pressure",
     "stays_hot",
@@ -86,6 +148,70 @@ __all__ = [
     "volume_of_mass",
     "water_density",
 ]
+
+
+def convert_number(
+    value: Column,
+    unit: Texts,
+    to: Texts,
+    *,
+    measures: Measures | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.convert_number`.
+
+    Args:
+        value: The number to convert.
+        unit: The unit of the number, by trade symbol or UCUM code.
+        to: The unit of the answer, by trade symbol or UCUM code.
+        measures: The system of measures: what a cup, a spoon and a fluid ounce hold.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "value": value,
+        "unit": unit,
+        "to": to,
+        "measures": measures,
+    }
+    found = by_rows("convert_number", given, None if out is None else {"value": out}, statuses)
+    return found["value"]
+
+
+def dose_mass(
+    amount: Texts,
+    kind: Kind,
+    *,
+    material_density_g_per_ml: Column | None = None,
+    as_scooped_g_per_ml: Column | None = None,
+    drop_mass_g: Column | None = None,
+    measures: Measures | None = None,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.dose_mass`.
+
+    Args:
+        amount: An amount as a person writes it: `1 1/4 cup`, `40 drops`, `330 °F`.
+        kind: What the material is for; powders (pearl, flake, salt) are measured as scooped.
+        material_density_g_per_ml: True density of the material; of a plastisol that of the liquid.
+        as_scooped_g_per_ml: Bulk density of a powder, level in the spoon and not tapped.
+        drop_mass_g: Mass of one drop.
+        measures: The system of measures: what a cup, a spoon and a fluid ounce hold.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "amount": amount,
+        "kind": kind,
+        "material_density_g_per_ml": material_density_g_per_ml,
+        "as_scooped_g_per_ml": as_scooped_g_per_ml,
+        "drop_mass_g": drop_mass_g,
+        "measures": measures,
+    }
+    found = by_rows("dose_mass", given, None if out is None else {"mass_g": out}, statuses)
+    return found["mass_g"]
 
 
 def mass_of_volume(
@@ -104,8 +230,8 @@ def mass_of_volume(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("volume_ml", volume_ml),
-        column("density_g_per_ml", density_g_per_ml),
+        column("volume_ml", volume_ml, "mL"),
+        column("density_g_per_ml", density_g_per_ml, "g/mL"),
     ]
     found = columnar(
         lib.pour_mass_of_volume_n,
@@ -135,8 +261,8 @@ def volume_of_mass(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("mass_g", mass_g),
-        column("density_g_per_ml", density_g_per_ml),
+        column("mass_g", mass_g, "g"),
+        column("density_g_per_ml", density_g_per_ml, "g/mL"),
     ]
     found = columnar(
         lib.pour_volume_of_mass_n,
@@ -148,6 +274,42 @@ def volume_of_mass(
         statuses,
     )
     return found["volume_ml"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class MixShareColumns:
+    """The results of :func:`mix_share`.
+
+    Attributes:
+        mass_share: Share of its mass. Unit: 1.
+        volume_share: Share of its true volume. Unit: 1.
+    """
+
+    mass_share: Floats
+    volume_share: Floats
+
+
+def mix_share(
+    parts: Lists,
+    part: Column,
+    *,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> MixShareColumns:
+    """Columns of :func:`pourwright.mix_share`.
+
+    Args:
+        parts: The parts of the mix: of each its mass and its true density. At least one has a mass above 0.
+        part: Which part of the mix, counted from 1.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "parts": parts,
+        "part": part,
+    }
+    found = by_rows("mix_share", given, out, statuses)
+    return MixShareColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -221,25 +383,25 @@ def salt_convert(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("base_volume_ml", base_volume_ml),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("base_volume_ml", base_volume_ml, "mL"),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("salt_density_g_per_ml", salt_density_g_per_ml, "g/mL"),
         column("loading", loading),
-        if_column("mix_mass_g", mix_mass_g),
-        if_column("mix_volume_ml", mix_volume_ml),
-        if_column("hot_volume_ml", hot_volume_ml),
-        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("mix_mass_g", mix_mass_g, "g"),
+        if_column("mix_volume_ml", mix_volume_ml, "mL"),
+        if_column("hot_volume_ml", hot_volume_ml, "mL"),
+        if_column("shot_temperature_celsius", shot_temperature_celsius, "°C"),
         if_column("voids", voids),
-        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
-        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml, "g/mL"),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin, "1/K"),
         if_column("softener_per_salt", softener_per_salt),
-        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
-        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml, "g/mL"),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin, "1/K"),
         if_column("most_solids", most_solids),
-        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("cavity_volume_ml", cavity_volume_ml, "mL"),
         if_column("feed", feed),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
     ]
     found = columnar(
         lib.pour_salt_convert_n,
@@ -324,25 +486,25 @@ def salt_mass(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("base_volume_ml", base_volume_ml),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("salt_density_g_per_ml", salt_density_g_per_ml),
+        column("base_volume_ml", base_volume_ml, "mL"),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("salt_density_g_per_ml", salt_density_g_per_ml, "g/mL"),
         column("loading", loading),
-        if_column("mix_mass_g", mix_mass_g),
-        if_column("mix_volume_ml", mix_volume_ml),
-        if_column("hot_volume_ml", hot_volume_ml),
-        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        if_column("mix_mass_g", mix_mass_g, "g"),
+        if_column("mix_volume_ml", mix_volume_ml, "mL"),
+        if_column("hot_volume_ml", hot_volume_ml, "mL"),
+        if_column("shot_temperature_celsius", shot_temperature_celsius, "°C"),
         if_column("voids", voids),
-        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
-        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml, "g/mL"),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin, "1/K"),
         if_column("softener_per_salt", softener_per_salt),
-        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
-        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml, "g/mL"),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin, "1/K"),
         if_column("most_solids", most_solids),
-        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("cavity_volume_ml", cavity_volume_ml, "mL"),
         if_column("feed", feed),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
     ]
     found = columnar(
         lib.pour_salt_mass_n,
@@ -421,24 +583,24 @@ def salt_reach(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("base_volume_ml", base_volume_ml),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("salt_density_g_per_ml", salt_density_g_per_ml),
-        if_column("mix_mass_g", mix_mass_g),
-        if_column("mix_volume_ml", mix_volume_ml),
-        if_column("hot_volume_ml", hot_volume_ml),
-        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        column("base_volume_ml", base_volume_ml, "mL"),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("salt_density_g_per_ml", salt_density_g_per_ml, "g/mL"),
+        if_column("mix_mass_g", mix_mass_g, "g"),
+        if_column("mix_volume_ml", mix_volume_ml, "mL"),
+        if_column("hot_volume_ml", hot_volume_ml, "mL"),
+        if_column("shot_temperature_celsius", shot_temperature_celsius, "°C"),
         if_column("voids", voids),
-        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml),
-        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("salt_as_scooped_g_per_ml", salt_as_scooped_g_per_ml, "g/mL"),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin, "1/K"),
         if_column("softener_per_salt", softener_per_salt),
-        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
-        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml, "g/mL"),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin, "1/K"),
         if_column("most_solids", most_solids),
-        if_column("cavity_volume_ml", cavity_volume_ml),
+        if_column("cavity_volume_ml", cavity_volume_ml, "mL"),
         if_column("feed", feed),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
     ]
     found = columnar(
         lib.pour_salt_reach_n,
@@ -476,10 +638,10 @@ def salt_for_density(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("base_volume_ml", base_volume_ml),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("salt_density_g_per_ml", salt_density_g_per_ml),
-        column("finished_density_g_per_ml", finished_density_g_per_ml),
+        column("base_volume_ml", base_volume_ml, "mL"),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("salt_density_g_per_ml", salt_density_g_per_ml, "g/mL"),
+        column("finished_density_g_per_ml", finished_density_g_per_ml, "g/mL"),
         if_column("voids", voids),
         if_column("most_solids", most_solids),
     ]
@@ -579,32 +741,32 @@ def salt_for_sink_rate(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("base_volume_ml", base_volume_ml),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("salt_density_g_per_ml", salt_density_g_per_ml),
-        column("sink_rate_cm_per_s", sink_rate_cm_per_s),
-        column("cavity_volume_ml", cavity_volume_ml),
-        column("diameter_mm", diameter_mm),
-        column("water_temperature_celsius", water_temperature_celsius),
-        if_column("length_mm", length_mm),
-        if_column("mix_mass_g", mix_mass_g),
-        if_column("mix_volume_ml", mix_volume_ml),
-        if_column("hot_volume_ml", hot_volume_ml),
-        if_column("shot_temperature_celsius", shot_temperature_celsius),
+        column("base_volume_ml", base_volume_ml, "mL"),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("salt_density_g_per_ml", salt_density_g_per_ml, "g/mL"),
+        column("sink_rate_cm_per_s", sink_rate_cm_per_s, "cm/s"),
+        column("cavity_volume_ml", cavity_volume_ml, "mL"),
+        column("diameter_mm", diameter_mm, "mm"),
+        column("water_temperature_celsius", water_temperature_celsius, "°C"),
+        if_column("length_mm", length_mm, "mm"),
+        if_column("mix_mass_g", mix_mass_g, "g"),
+        if_column("mix_volume_ml", mix_volume_ml, "mL"),
+        if_column("hot_volume_ml", hot_volume_ml, "mL"),
+        if_column("shot_temperature_celsius", shot_temperature_celsius, "°C"),
         if_column("voids", voids),
-        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin),
+        if_column("salt_expansion_per_kelvin", salt_expansion_per_kelvin, "1/K"),
         if_column("softener_per_salt", softener_per_salt),
-        if_column("softener_density_g_per_ml", softener_density_g_per_ml),
-        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin),
+        if_column("softener_density_g_per_ml", softener_density_g_per_ml, "g/mL"),
+        if_column("softener_expansion_per_kelvin", softener_expansion_per_kelvin, "1/K"),
         if_column("most_solids", most_solids),
         if_column("feed", feed),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
         if_column("salinity_practical", salinity_practical),
         if_column("salinity_absolute", salinity_absolute),
-        if_column("drop_depth_m", drop_depth_m),
-        if_column("drop_time_s", drop_time_s),
-        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+        if_column("drop_depth_m", drop_depth_m, "m"),
+        if_column("drop_time_s", drop_time_s, "s"),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml, "g/mL"),
     ]
     found = columnar(
         lib.pour_salt_for_sink_rate_n,
@@ -677,13 +839,13 @@ def shot_fill(
     """
     columns = [
         column("cavities", cavities),
-        column("cavity_volume_ml", cavity_volume_ml),
-        column("cold_density_g_per_ml", cold_density_g_per_ml),
-        if_column("hot_density_g_per_ml", hot_density_g_per_ml),
+        column("cavity_volume_ml", cavity_volume_ml, "mL"),
+        column("cold_density_g_per_ml", cold_density_g_per_ml, "g/mL"),
+        if_column("hot_density_g_per_ml", hot_density_g_per_ml, "g/mL"),
         if_column("voids", voids),
         if_column("feed", feed),
-        if_column("sprue_volume_ml", sprue_volume_ml),
-        if_column("topped_mass_g", topped_mass_g),
+        if_column("sprue_volume_ml", sprue_volume_ml, "mL"),
+        if_column("topped_mass_g", topped_mass_g, "g"),
         if_column("layer_share", layer_share),
     ]
     found = columnar(
@@ -738,9 +900,9 @@ def piece_mass(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("cavity_volume_ml", cavity_volume_ml),
-        column("cold_density_g_per_ml", cold_density_g_per_ml),
-        if_column("hot_density_g_per_ml", hot_density_g_per_ml),
+        column("cavity_volume_ml", cavity_volume_ml, "mL"),
+        column("cold_density_g_per_ml", cold_density_g_per_ml, "g/mL"),
+        if_column("hot_density_g_per_ml", hot_density_g_per_ml, "g/mL"),
         if_column("voids", voids),
         if_column("feed", feed),
     ]
@@ -844,10 +1006,10 @@ def injector_loads(
     """
     columns = [
         column("shots", shots),
-        column("shot_mass_g", shot_mass_g),
-        column("shot_density_g_per_ml", shot_density_g_per_ml),
-        column("injector_capacity_ml", injector_capacity_ml),
-        if_column("injector_residue_ml", injector_residue_ml),
+        column("shot_mass_g", shot_mass_g, "g"),
+        column("shot_density_g_per_ml", shot_density_g_per_ml, "g/mL"),
+        column("injector_capacity_ml", injector_capacity_ml, "mL"),
+        if_column("injector_residue_ml", injector_residue_ml, "mL"),
     ]
     found = columnar(
         lib.pour_injector_loads_n,
@@ -932,15 +1094,15 @@ def batch_need(
     columns = [
         column("pieces", pieces),
         column("cavities", cavities),
-        column("shot_mass_g", shot_mass_g),
-        column("shot_density_g_per_ml", shot_density_g_per_ml),
-        column("injector_capacity_ml", injector_capacity_ml),
-        if_column("injector_residue_ml", injector_residue_ml),
+        column("shot_mass_g", shot_mass_g, "g"),
+        column("shot_density_g_per_ml", shot_density_g_per_ml, "g/mL"),
+        column("injector_capacity_ml", injector_capacity_ml, "mL"),
+        if_column("injector_residue_ml", injector_residue_ml, "mL"),
         if_column("cleanings", cleanings),
-        if_column("sprue_mass_g", sprue_mass_g),
+        if_column("sprue_mass_g", sprue_mass_g, "g"),
         if_column("returned", returned),
-        if_column("pot_film_g", pot_film_g),
-        if_column("pot_heel_g", pot_heel_g),
+        if_column("pot_film_g", pot_film_g, "g"),
+        if_column("pot_heel_g", pot_heel_g, "g"),
         if_column("rejects", rejects),
         if_column("confidence", confidence),
     ]
@@ -999,12 +1161,12 @@ def base_to_mark(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("mix_needed_g", mix_needed_g),
+        column("mix_needed_g", mix_needed_g, "g"),
         column("base_fraction", base_fraction),
-        column("base_density_g_per_ml", base_density_g_per_ml),
-        column("cup_capacity_ml", cup_capacity_ml),
-        if_column("cup_mark_ml", cup_mark_ml),
-        if_column("shot_mass_g", shot_mass_g),
+        column("base_density_g_per_ml", base_density_g_per_ml, "g/mL"),
+        column("cup_capacity_ml", cup_capacity_ml, "mL"),
+        if_column("cup_mark_ml", cup_mark_ml, "mL"),
+        if_column("shot_mass_g", shot_mass_g, "g"),
     ]
     found = columnar(
         lib.pour_base_to_mark_n,
@@ -1016,6 +1178,48 @@ def base_to_mark(
         statuses,
     )
     return BaseToMarkColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class LeastPotColumns:
+    """The results of :func:`least_pot`.
+
+    Attributes:
+        mix_mass_g: Mass of the mix. Unit: g.
+        base_mass_g: Mass of base in it. Unit: g.
+    """
+
+    mix_mass_g: Floats
+    base_mass_g: Floats
+
+
+def least_pot(
+    doses: Lists,
+    base_fraction: Column,
+    *,
+    oven_least_g: Column | None = None,
+    injector_least_g: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> LeastPotColumns:
+    """Columns of :func:`pourwright.least_pot`.
+
+    Args:
+        doses: The doses: of each its smallest step, its tolerance and its ratio to the base.
+        base_fraction: Share of base in the mix, by mass.
+        oven_least_g: Smallest mix that the oven heats evenly.
+        injector_least_g: Smallest mix that the injector can draw from.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "doses": doses,
+        "base_fraction": base_fraction,
+        "oven_least_g": oven_least_g,
+        "injector_least_g": injector_least_g,
+    }
+    found = by_rows("least_pot", given, out, statuses)
+    return LeastPotColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -1065,6 +1269,79 @@ def reject_rate(
         statuses,
     )
     return RejectRateColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class BenchMeasureColumns:
+    """The results of :func:`bench_measure`.
+
+    Attributes:
+        mass_g: Mass that it gives. Unit: g.
+        deviation: (given − needed)/needed. Unit: 1.
+        tool: The tool: balance, cup, spoons or drops. 1 balance, 2 cup, 3 spoons, 4 drops.
+        acts: Amount of handling: readings, fillings, spoonfuls, tens of drops.
+        drops: Number of drops.
+        spoonfuls: Number of level spoonfuls of each spoon, in the order of the spoons. A row of them for each
+            row.
+        cup: Which cup, counted from 1; 0 without one.
+        cup_fillings: Number of times that cup is filled to its last mark.
+        cup_mark: Mark to which it is filled once more, counted from 1; 0 where it is not.
+    """
+
+    mass_g: Floats
+    deviation: Floats
+    tool: Floats
+    acts: Floats
+    drops: Floats
+    spoonfuls: Floats
+    cup: Floats
+    cup_fillings: Floats
+    cup_mark: Floats
+
+
+def bench_measure(
+    mass_to_measure_g: Column,
+    *,
+    tolerance: Column | None = None,
+    balance_readability_g: Column | None = None,
+    balance_capacity_g: Column | None = None,
+    balance_least_load_g: Column | None = None,
+    spoons_ml: Lists | None = None,
+    cups: Lists | None = None,
+    as_measured_density_g_per_ml: Column | None = None,
+    drop_mass_g: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> BenchMeasureColumns:
+    """Columns of :func:`pourwright.bench_measure`.
+
+    Args:
+        mass_to_measure_g: Mass to measure.
+        tolerance: Largest relative error that is accepted.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        balance_capacity_g: Highest load of the balance.
+        balance_least_load_g: Minimum load for which the balance is trusted.
+        spoons_ml: Volumes of the measuring spoons.
+        cups: The cups with evenly spaced marks: of each the distance between marks and the capacity.
+        as_measured_density_g_per_ml: Density of the material in a measure: of a liquid its density, of a
+            powder its bulk density, level and not tapped.
+        drop_mass_g: Mass of one drop.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "mass_to_measure_g": mass_to_measure_g,
+        "tolerance": tolerance,
+        "balance_readability_g": balance_readability_g,
+        "balance_capacity_g": balance_capacity_g,
+        "balance_least_load_g": balance_least_load_g,
+        "spoons_ml": spoons_ml,
+        "cups": cups,
+        "as_measured_density_g_per_ml": as_measured_density_g_per_ml,
+        "drop_mass_g": drop_mass_g,
+    }
+    found = by_rows("bench_measure", given, out, statuses)
+    return BenchMeasureColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -1136,20 +1413,20 @@ def sink_rate(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("piece_density_g_per_ml", piece_density_g_per_ml),
-        column("piece_volume_ml", piece_volume_ml),
-        column("diameter_mm", diameter_mm),
-        column("water_temperature_celsius", water_temperature_celsius),
-        if_column("length_mm", length_mm),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        column("piece_density_g_per_ml", piece_density_g_per_ml, "g/mL"),
+        column("piece_volume_ml", piece_volume_ml, "mL"),
+        column("diameter_mm", diameter_mm, "mm"),
+        column("water_temperature_celsius", water_temperature_celsius, "°C"),
+        if_column("length_mm", length_mm, "mm"),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
         if_column("salinity_practical", salinity_practical),
         if_column("salinity_absolute", salinity_absolute),
-        if_column("density_uncertainty_g_per_ml", density_uncertainty_g_per_ml),
-        if_column("depth_m", depth_m),
-        if_column("drop_depth_m", drop_depth_m),
-        if_column("drop_time_s", drop_time_s),
-        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+        if_column("density_uncertainty_g_per_ml", density_uncertainty_g_per_ml, "g/mL"),
+        if_column("depth_m", depth_m, "m"),
+        if_column("drop_depth_m", drop_depth_m, "m"),
+        if_column("drop_time_s", drop_time_s, "s"),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml, "g/mL"),
     ]
     found = columnar(
         lib.pour_sink_rate_n,
@@ -1203,18 +1480,18 @@ def density_for_sink_rate(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("sink_rate_cm_per_s", sink_rate_cm_per_s),
-        column("piece_volume_ml", piece_volume_ml),
-        column("diameter_mm", diameter_mm),
-        column("water_temperature_celsius", water_temperature_celsius),
-        if_column("length_mm", length_mm),
-        if_column("hook_mass_g", hook_mass_g),
-        if_column("hook_volume_ml", hook_volume_ml),
+        column("sink_rate_cm_per_s", sink_rate_cm_per_s, "cm/s"),
+        column("piece_volume_ml", piece_volume_ml, "mL"),
+        column("diameter_mm", diameter_mm, "mm"),
+        column("water_temperature_celsius", water_temperature_celsius, "°C"),
+        if_column("length_mm", length_mm, "mm"),
+        if_column("hook_mass_g", hook_mass_g, "g"),
+        if_column("hook_volume_ml", hook_volume_ml, "mL"),
         if_column("salinity_practical", salinity_practical),
         if_column("salinity_absolute", salinity_absolute),
-        if_column("drop_depth_m", drop_depth_m),
-        if_column("drop_time_s", drop_time_s),
-        if_column("drop_density_g_per_ml", drop_density_g_per_ml),
+        if_column("drop_depth_m", drop_depth_m, "m"),
+        if_column("drop_time_s", drop_time_s, "s"),
+        if_column("drop_density_g_per_ml", drop_density_g_per_ml, "g/mL"),
     ]
     found = columnar(
         lib.pour_density_for_sink_rate_n,
@@ -1226,6 +1503,82 @@ def density_for_sink_rate(
         statuses,
     )
     return found["piece_density_g_per_ml"]
+
+
+def hardness(
+    points: Lists,
+    scale: Scale,
+    softener_ratio: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.hardness`.
+
+    Args:
+        points: The shop's own measured points, by rising ratio: of each the ratio and the durometer reading.
+        scale: The scale of the durometer.
+        softener_ratio: Softener or hardener, mass per mass of base; between the measured points.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "points": points,
+        "scale": scale,
+        "softener_ratio": softener_ratio,
+    }
+    found = by_rows("hardness", given, None if out is None else {"hardness": out}, statuses)
+    return found["hardness"]
+
+
+def softener_ratio(
+    points: Lists,
+    scale: Scale,
+    hardness: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.softener_ratio`.
+
+    Args:
+        points: The shop's own measured points, by rising ratio: of each the ratio and the durometer reading.
+        scale: The scale of the durometer.
+        hardness: Durometer reading.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "points": points,
+        "scale": scale,
+        "hardness": hardness,
+    }
+    found = by_rows("softener_ratio", given, None if out is None else {"softener_ratio": out}, statuses)
+    return found["softener_ratio"]
+
+
+def salted_softener(
+    salted_points: Lists,
+    salt_of_base: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.salted_softener`.
+
+    Args:
+        salted_points: The shop's own measured points, by rising salt: of each the salt and the softener, mass
+            per mass of base.
+        salt_of_base: Salt, mass per mass of base; between the measured points.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "salted_points": salted_points,
+        "salt_of_base": salt_of_base,
+    }
+    found = by_rows("salted_softener", given, None if out is None else {"softener_ratio": out}, statuses)
+    return found["softener_ratio"]
 
 
 def water_density(
@@ -1242,7 +1595,7 @@ def water_density(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("water_temperature_celsius", water_temperature_celsius),
+        column("water_temperature_celsius", water_temperature_celsius, "°C"),
     ]
     found = columnar(
         lib.pour_water_density_n,
@@ -1274,9 +1627,9 @@ def cavity_of_water(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("water_mass_g", water_mass_g),
-        column("water_temperature_celsius", water_temperature_celsius),
-        if_column("air_pressure_kpa", air_pressure_kpa),
+        column("water_mass_g", water_mass_g, "g"),
+        column("water_temperature_celsius", water_temperature_celsius, "°C"),
+        if_column("air_pressure_kpa", air_pressure_kpa, "kPa"),
     ]
     found = columnar(
         lib.pour_cavity_of_water_n,
@@ -1304,7 +1657,7 @@ def standard_pressure(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("altitude_m", altitude_m),
+        column("altitude_m", altitude_m, "m"),
     ]
     found = columnar(
         lib.pour_standard_pressure_n,
@@ -1335,8 +1688,8 @@ def station_pressure(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("reported_pressure_kpa", reported_pressure_kpa),
-        column("altitude_m", altitude_m),
+        column("reported_pressure_kpa", reported_pressure_kpa, "kPa"),
+        column("altitude_m", altitude_m, "m"),
     ]
     found = columnar(
         lib.pour_station_pressure_n,
@@ -1397,14 +1750,14 @@ def swollen_volume(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("liquid_volume_ml", liquid_volume_ml),
+        column("liquid_volume_ml", liquid_volume_ml, "mL"),
         column("entrained_air", entrained_air),
-        column("station_pressure_kpa", station_pressure_kpa),
-        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
-        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
-        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
-        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
-        if_column("damp_at_celsius", damp_at_celsius),
+        column("station_pressure_kpa", station_pressure_kpa, "kPa"),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa, "kPa"),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa, "kPa"),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa, "kPa"),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa, "kPa"),
+        if_column("damp_at_celsius", damp_at_celsius, "°C"),
     ]
     found = columnar(
         lib.pour_swollen_volume_n,
@@ -1449,12 +1802,12 @@ def entrained_air(
     """
     columns = [
         column("rise", rise),
-        column("station_pressure_kpa", station_pressure_kpa),
-        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
-        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
-        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
-        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
-        if_column("damp_at_celsius", damp_at_celsius),
+        column("station_pressure_kpa", station_pressure_kpa, "kPa"),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa, "kPa"),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa, "kPa"),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa, "kPa"),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa, "kPa"),
+        if_column("damp_at_celsius", damp_at_celsius, "°C"),
     ]
     found = columnar(
         lib.pour_entrained_air_n,
@@ -1525,17 +1878,17 @@ def degas_vessel(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("liquid_volume_ml", liquid_volume_ml),
+        column("liquid_volume_ml", liquid_volume_ml, "mL"),
         column("entrained_air", entrained_air),
-        column("station_pressure_kpa", station_pressure_kpa),
-        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa),
-        if_column("absolute_pressure_kpa", absolute_pressure_kpa),
-        if_column("dial_tolerance_kpa", dial_tolerance_kpa),
-        if_column("vapor_pressure_kpa", vapor_pressure_kpa),
-        if_column("damp_at_celsius", damp_at_celsius),
+        column("station_pressure_kpa", station_pressure_kpa, "kPa"),
+        if_column("gauge_vacuum_kpa", gauge_vacuum_kpa, "kPa"),
+        if_column("absolute_pressure_kpa", absolute_pressure_kpa, "kPa"),
+        if_column("dial_tolerance_kpa", dial_tolerance_kpa, "kPa"),
+        if_column("vapor_pressure_kpa", vapor_pressure_kpa, "kPa"),
+        if_column("damp_at_celsius", damp_at_celsius, "°C"),
         if_column("vessel_spare", vessel_spare),
-        if_column("vessel_brim_ml", vessel_brim_ml),
-        if_column("vessel_mark_ml", vessel_mark_ml),
+        if_column("vessel_brim_ml", vessel_brim_ml, "mL"),
+        if_column("vessel_mark_ml", vessel_mark_ml, "mL"),
     ]
     found = columnar(
         lib.pour_degas_vessel_n,
@@ -1547,6 +1900,109 @@ def degas_vessel(
         statuses,
     )
     return DegasVesselColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class FlakeCountColumns:
+    """The results of :func:`flake_count`.
+
+    Attributes:
+        particles: Number of particles, not rounded. Unit: 1.
+        area_cm2: Area of film, one face of every particle. Unit: cm2.
+    """
+
+    particles: Floats
+    area_cm2: Floats
+
+
+def flake_count(
+    cut: Texts,
+    thickness_um: Column,
+    film_density_g_per_ml: Column,
+    flake_dose_g: Column,
+    *,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> FlakeCountColumns:
+    """Columns of :func:`pourwright.flake_count`.
+
+    Args:
+        cut: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
+        thickness_um: Thickness of the film; below the size of the cut.
+        film_density_g_per_ml: Density of the film that the flake is cut from.
+        flake_dose_g: Mass of the dose of flake.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "cut": cut,
+        "thickness_um": thickness_um,
+        "film_density_g_per_ml": film_density_g_per_ml,
+        "flake_dose_g": flake_dose_g,
+    }
+    found = by_rows("flake_count", given, out, statuses)
+    return FlakeCountColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class FlakeSwapColumns:
+    """The results of :func:`flake_swap`.
+
+    Attributes:
+        mass_g: Mass of the other flake. Unit: g.
+        scoop_ml: Volume to scoop of it, where its bulk density is given. Unit: mL.
+        count_ratio: Particles of the other dose over those of the first. Unit: 1.
+        area_ratio: Area of the other dose over that of the first. Unit: 1.
+    """
+
+    mass_g: Floats
+    scoop_ml: Floats
+    count_ratio: Floats
+    area_ratio: Floats
+
+
+def flake_swap(
+    cut: Texts,
+    thickness_um: Column,
+    film_density_g_per_ml: Column,
+    flake_dose_g: Column,
+    other_cut: Texts,
+    other_thickness_um: Column,
+    other_film_density_g_per_ml: Column,
+    *,
+    other_as_scooped_g_per_ml: Column | None = None,
+    alike: Alike | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> FlakeSwapColumns:
+    """Columns of :func:`pourwright.flake_swap`.
+
+    Args:
+        cut: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
+        thickness_um: Thickness of the film; below the size of the cut.
+        film_density_g_per_ml: Density of the film that the flake is cut from.
+        flake_dose_g: Mass of the dose of flake.
+        other_cut: Size and shape of the other flake.
+        other_thickness_um: Thickness of the film of the other flake; below the size of its cut.
+        other_film_density_g_per_ml: Density of the film of the other flake.
+        other_as_scooped_g_per_ml: Bulk density of the other flake, level in the spoon.
+        alike: What the two doses of flake have in common: the number of particles or the area of film.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "cut": cut,
+        "thickness_um": thickness_um,
+        "film_density_g_per_ml": film_density_g_per_ml,
+        "flake_dose_g": flake_dose_g,
+        "other_cut": other_cut,
+        "other_thickness_um": other_thickness_um,
+        "other_film_density_g_per_ml": other_film_density_g_per_ml,
+        "other_as_scooped_g_per_ml": other_as_scooped_g_per_ml,
+        "alike": alike,
+    }
+    found = by_rows("flake_swap", given, out, statuses)
+    return FlakeSwapColumns(**found)
 
 
 def color_difference(
@@ -1592,6 +2048,32 @@ def color_difference(
     return found["difference"]
 
 
+def equivalent_time(
+    readings: Lists,
+    activation_energy_kj_per_mol: Column,
+    reference_temperature_celsius: Column,
+    *,
+    out: Floats | None = None,
+    statuses: Statuses | None = None,
+) -> Floats:
+    """Columns of :func:`pourwright.equivalent_time`.
+
+    Args:
+        readings: Temperatures in the order of time, taken as straight between.
+        activation_energy_kj_per_mol: Activation energy of the decay in the heat; state its source in a book.
+        reference_temperature_celsius: Temperature at which the time is counted.
+        out: Where the result goes; a new array if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "readings": readings,
+        "activation_energy_kj_per_mol": activation_energy_kj_per_mol,
+        "reference_temperature_celsius": reference_temperature_celsius,
+    }
+    found = by_rows("equivalent_time", given, None if out is None else {"equivalent_time_s": out}, statuses)
+    return found["equivalent_time_s"]
+
+
 @dataclass(frozen=True, eq=False, slots=True)
 class BudgetLeftColumns:
     """The results of :func:`budget_left`.
@@ -1632,11 +2114,11 @@ def budget_left(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("heat_budget_s", heat_budget_s),
-        column("equivalent_time_s", equivalent_time_s),
+        column("heat_budget_s", heat_budget_s, "s"),
+        column("equivalent_time_s", equivalent_time_s, "s"),
         if_column("budget_with", budget_with),
         if_column("stabilizer_dose", stabilizer_dose),
-        if_column("extra_time_s", extra_time_s),
+        if_column("extra_time_s", extra_time_s, "s"),
         if_column("extra_most", extra_most),
     ]
     found = columnar(
@@ -1649,6 +2131,172 @@ def budget_left(
         statuses,
     )
     return BudgetLeftColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class HeatTimeColumns:
+    """The results of :func:`heat_time`.
+
+    Attributes:
+        heat_time_s: Heating time. Unit: s.
+        heat_time_uncertainty_s: Its standard uncertainty for one more heating. Unit: s.
+        power_w: Power that reaches mix and vessel. Unit: W.
+        beyond: How far the amount is outside those that were timed, as a factor; none inside them. Unit: 1.
+    """
+
+    heat_time_s: Floats
+    heat_time_uncertainty_s: Floats
+    power_w: Floats
+    beyond: Floats
+
+
+def heat_time(
+    pot_mass_g: Column,
+    specific_heat_j_per_g_k: Column,
+    heated_from_celsius: Column,
+    heated_to_celsius: Column,
+    *,
+    timings: Lists | None = None,
+    oven_power_w: Column | None = None,
+    setting: Column | None = None,
+    specific_heat_rise_per_kelvin: Column | None = None,
+    timed_specific_heat_j_per_g_k: Column | None = None,
+    vessel_mass_g: Column | None = None,
+    vessel_specific_heat_j_per_g_k: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> HeatTimeColumns:
+    """Columns of :func:`pourwright.heat_time`.
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot.
+        specific_heat_j_per_g_k: Specific heat of the mix, its salt counted.
+        heated_from_celsius: The temperature before heating.
+        heated_to_celsius: The temperature after heating, above that before.
+        timings: Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+            temperatures before and after and the time; needed without the rated power.
+        oven_power_w: Rated power of the oven, its output at full power: a first guess, not used once there
+            are timings; needed without them.
+        setting: Setting of the oven, as a share of full power.
+        specific_heat_rise_per_kelvin: Rise of the specific heat per kelvin, as a share of that at 25 °C, of
+            what is heated and of what was timed.
+        timed_specific_heat_j_per_g_k: Specific heat of what was timed.
+        vessel_mass_g: Mass of the vessel.
+        vessel_specific_heat_j_per_g_k: Specific heat of the vessel.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "pot_mass_g": pot_mass_g,
+        "specific_heat_j_per_g_k": specific_heat_j_per_g_k,
+        "heated_from_celsius": heated_from_celsius,
+        "heated_to_celsius": heated_to_celsius,
+        "timings": timings,
+        "oven_power_w": oven_power_w,
+        "setting": setting,
+        "specific_heat_rise_per_kelvin": specific_heat_rise_per_kelvin,
+        "timed_specific_heat_j_per_g_k": timed_specific_heat_j_per_g_k,
+        "vessel_mass_g": vessel_mass_g,
+        "vessel_specific_heat_j_per_g_k": vessel_specific_heat_j_per_g_k,
+    }
+    found = by_rows("heat_time", given, out, statuses)
+    return HeatTimeColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class NextBurstColumns:
+    """The results of :func:`next_burst`.
+
+    Attributes:
+        burst_s: The next burst; none where the pot is hot enough. Unit: s.
+        expected_celsius: The expected reading after it. Unit: °C.
+        shoot_from_celsius: Shoot from this reading on. Unit: °C.
+        shoot_to_celsius: Shoot up to this reading; above it, stop and let the pot cool. Unit: °C.
+        bursts: Number of bursts that are expected from this reading on.
+        oven_time_s: Time that the oven is expected to run in them. Unit: s.
+    """
+
+    burst_s: Floats
+    expected_celsius: Floats
+    shoot_from_celsius: Floats
+    shoot_to_celsius: Floats
+    bursts: Floats
+    oven_time_s: Floats
+
+
+def next_burst(
+    pot_mass_g: Column,
+    specific_heat_j_per_g_k: Column,
+    reading_celsius: Column,
+    window_bottom_celsius: Column,
+    window_top_celsius: Column,
+    *,
+    timings: Lists | None = None,
+    oven_power_w: Column | None = None,
+    setting: Column | None = None,
+    specific_heat_rise_per_kelvin: Column | None = None,
+    timed_specific_heat_j_per_g_k: Column | None = None,
+    vessel_mass_g: Column | None = None,
+    vessel_specific_heat_j_per_g_k: Column | None = None,
+    aim_celsius: Column | None = None,
+    thermometer_kelvin: Column | None = None,
+    burst_step_s: Column | None = None,
+    longest_burst_s: Column | None = None,
+    oven_turn_s: Column | None = None,
+    measures: Measures | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> NextBurstColumns:
+    """Columns of :func:`pourwright.next_burst`.
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot.
+        specific_heat_j_per_g_k: Specific heat of the mix, its salt counted.
+        reading_celsius: Reading of the thermometer, in the stirred mix.
+        window_bottom_celsius: Lowest temperature at which the mix is shot, its material's own.
+        window_top_celsius: Highest temperature at which the mix is shot, its material's own; above the
+            lowest.
+        timings: Heatings that the shop has timed, all at one setting: of each the mass of the mix, the
+            temperatures before and after and the time; needed without the rated power.
+        oven_power_w: Rated power of the oven, its output at full power: a first guess, not used once there
+            are timings; needed without them.
+        setting: Setting of the oven, as a share of full power.
+        specific_heat_rise_per_kelvin: Rise of the specific heat per kelvin, as a share of that at 25 °C, of
+            what is heated and of what was timed.
+        timed_specific_heat_j_per_g_k: Specific heat of what was timed.
+        vessel_mass_g: Mass of the vessel.
+        vessel_specific_heat_j_per_g_k: Specific heat of the vessel.
+        aim_celsius: The temperature to heat to.
+        thermometer_kelvin: How far the thermometer may be off.
+        burst_step_s: Shortest burst that can be set, of which the others are multiples.
+        longest_burst_s: Longest burst without a stir, at least the shortest.
+        oven_turn_s: How long a turn of full power and none takes at a setting below full power.
+        measures: The system of measures: what a cup, a spoon and a fluid ounce hold.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "pot_mass_g": pot_mass_g,
+        "specific_heat_j_per_g_k": specific_heat_j_per_g_k,
+        "reading_celsius": reading_celsius,
+        "window_bottom_celsius": window_bottom_celsius,
+        "window_top_celsius": window_top_celsius,
+        "timings": timings,
+        "oven_power_w": oven_power_w,
+        "setting": setting,
+        "specific_heat_rise_per_kelvin": specific_heat_rise_per_kelvin,
+        "timed_specific_heat_j_per_g_k": timed_specific_heat_j_per_g_k,
+        "vessel_mass_g": vessel_mass_g,
+        "vessel_specific_heat_j_per_g_k": vessel_specific_heat_j_per_g_k,
+        "aim_celsius": aim_celsius,
+        "thermometer_kelvin": thermometer_kelvin,
+        "burst_step_s": burst_step_s,
+        "longest_burst_s": longest_burst_s,
+        "oven_turn_s": oven_turn_s,
+        "measures": measures,
+    }
+    found = by_rows("next_burst", given, out, statuses)
+    return NextBurstColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -1700,15 +2348,15 @@ def stays_hot(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("pot_mass_g", pot_mass_g),
-        column("hot_from_celsius", hot_from_celsius),
-        column("hot_to_celsius", hot_to_celsius),
-        column("watched_mass_g", watched_mass_g),
-        column("watched_from_celsius", watched_from_celsius),
-        column("watched_to_celsius", watched_to_celsius),
-        column("watched_time_s", watched_time_s),
-        if_column("room_celsius", room_celsius),
-        if_column("stood_s", stood_s),
+        column("pot_mass_g", pot_mass_g, "g"),
+        column("hot_from_celsius", hot_from_celsius, "°C"),
+        column("hot_to_celsius", hot_to_celsius, "°C"),
+        column("watched_mass_g", watched_mass_g, "g"),
+        column("watched_from_celsius", watched_from_celsius, "°C"),
+        column("watched_to_celsius", watched_to_celsius, "°C"),
+        column("watched_time_s", watched_time_s, "s"),
+        if_column("room_celsius", room_celsius, "°C"),
+        if_column("stood_s", stood_s, "s"),
     ]
     found = columnar(
         lib.pour_stays_hot_n,
@@ -1720,6 +2368,78 @@ def stays_hot(
         statuses,
     )
     return StaysHotColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class PotHeatsColumns:
+    """The results of :func:`pot_heats`.
+
+    Attributes:
+        reheats: Number of reheats: the heats but for the first.
+        first_shots: Number of shots in the first heat.
+        shooting_time_s: Time of all shots, without the oven. Unit: s.
+        total_time_s: Time of all shots and of the oven for each heat, where that is given. Unit: s.
+    """
+
+    reheats: Floats
+    first_shots: Floats
+    shooting_time_s: Floats
+    total_time_s: Floats
+
+
+def pot_heats(
+    pot_mass_g: Column,
+    clock_runs: Lists,
+    *,
+    hot_for_s: Column | None = None,
+    clock_from_celsius: Column | None = None,
+    clock_to_celsius: Column | None = None,
+    watched_mass_g: Column | None = None,
+    watched_from_celsius: Column | None = None,
+    watched_to_celsius: Column | None = None,
+    watched_time_s: Column | None = None,
+    room_celsius: Column | None = None,
+    oven_time_s: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> PotHeatsColumns:
+    """Columns of :func:`pourwright.pot_heats`.
+
+    Args:
+        pot_mass_g: Mass of the mix in the pot.
+        clock_runs: The pot's shots in their order, like ones together: of each run the number of shots, the
+            mass that one takes, the working time for one, the time that it sets and the number of molds in turn.
+            At most 100 000 shots.
+        hot_for_s: How long the pot stays hot at one heat, from the last burst to the last shot.
+        clock_from_celsius: Temperature after the last burst; needed with `cools`.
+        clock_to_celsius: Temperature down to which the pot can be shot, above that of the room; needed with
+            `cools`.
+        watched_mass_g: Mass of the mix in a pot that was watched to cool.
+        watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
+            stirred.
+        watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
+            above that of the room.
+        watched_time_s: Time between the two readings of a pot that was watched to cool.
+        room_celsius: Temperature of the room, below all others.
+        oven_time_s: How long the oven runs for one heat.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "pot_mass_g": pot_mass_g,
+        "clock_runs": clock_runs,
+        "hot_for_s": hot_for_s,
+        "clock_from_celsius": clock_from_celsius,
+        "clock_to_celsius": clock_to_celsius,
+        "watched_mass_g": watched_mass_g,
+        "watched_from_celsius": watched_from_celsius,
+        "watched_to_celsius": watched_to_celsius,
+        "watched_time_s": watched_time_s,
+        "room_celsius": room_celsius,
+        "oven_time_s": oven_time_s,
+    }
+    found = by_rows("pot_heats", given, out, statuses)
+    return PotHeatsColumns(**found)
 
 
 @dataclass(frozen=True, eq=False, slots=True)
@@ -1783,16 +2503,16 @@ def setting_time(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("section_thickness_mm", section_thickness_mm),
-        column("shot_at_celsius", shot_at_celsius),
-        if_column("mold_at_celsius", mold_at_celsius),
-        if_column("take_out_celsius", take_out_celsius),
-        if_column("diffusivity_m2_per_s", diffusivity_m2_per_s),
-        if_column("shot_mass_g", shot_mass_g),
-        if_column("shot_specific_heat_j_per_g_k", shot_specific_heat_j_per_g_k),
-        if_column("mold_mass_g", mold_mass_g),
-        if_column("mold_specific_heat_j_per_g_k", mold_specific_heat_j_per_g_k),
-        if_column("hands_s", hands_s),
+        column("section_thickness_mm", section_thickness_mm, "mm"),
+        column("shot_at_celsius", shot_at_celsius, "°C"),
+        if_column("mold_at_celsius", mold_at_celsius, "°C"),
+        if_column("take_out_celsius", take_out_celsius, "°C"),
+        if_column("diffusivity_m2_per_s", diffusivity_m2_per_s, "m2/s"),
+        if_column("shot_mass_g", shot_mass_g, "g"),
+        if_column("shot_specific_heat_j_per_g_k", shot_specific_heat_j_per_g_k, "J/(g.K)"),
+        if_column("mold_mass_g", mold_mass_g, "g"),
+        if_column("mold_specific_heat_j_per_g_k", mold_specific_heat_j_per_g_k, "J/(g.K)"),
+        if_column("hands_s", hands_s, "s"),
         if_column("molds", molds),
     ]
     found = columnar(
@@ -1854,12 +2574,12 @@ def stir_every(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("grain_mm", grain_mm),
-        column("grain_density_g_per_ml", grain_density_g_per_ml),
-        column("melt_density_g_per_ml", melt_density_g_per_ml),
-        column("melt_depth_mm", melt_depth_mm),
-        if_column("melt_viscosity_min_mpa_s", melt_viscosity_min_mpa_s),
-        if_column("melt_viscosity_max_mpa_s", melt_viscosity_max_mpa_s),
+        column("grain_mm", grain_mm, "mm"),
+        column("grain_density_g_per_ml", grain_density_g_per_ml, "g/mL"),
+        column("melt_density_g_per_ml", melt_density_g_per_ml, "g/mL"),
+        column("melt_depth_mm", melt_depth_mm, "mm"),
+        if_column("melt_viscosity_min_mpa_s", melt_viscosity_min_mpa_s, "mPa.s"),
+        if_column("melt_viscosity_max_mpa_s", melt_viscosity_max_mpa_s, "mPa.s"),
         if_column("solids_share", solids_share),
         if_column("unstirred", unstirred),
     ]
@@ -1897,11 +2617,11 @@ def viscosity_of_ball(
         statuses: Receives the status of each row.
     """
     columns = [
-        column("ball_diameter_mm", ball_diameter_mm),
-        column("ball_density_g_per_ml", ball_density_g_per_ml),
-        column("melt_density_g_per_ml", melt_density_g_per_ml),
-        column("ball_depth_mm", ball_depth_mm),
-        column("ball_time_s", ball_time_s),
+        column("ball_diameter_mm", ball_diameter_mm, "mm"),
+        column("ball_density_g_per_ml", ball_density_g_per_ml, "g/mL"),
+        column("melt_density_g_per_ml", melt_density_g_per_ml, "g/mL"),
+        column("ball_depth_mm", ball_depth_mm, "mm"),
+        column("ball_time_s", ball_time_s, "s"),
     ]
     found = columnar(
         lib.pour_viscosity_of_ball_n,
@@ -1913,6 +2633,247 @@ def viscosity_of_ball(
         statuses,
     )
     return found["melt_viscosity_mpa_s"]
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class CavityOfWeightsColumns:
+    """The results of :func:`cavity_of_weights`.
+
+    Attributes:
+        cavity_volume_ml: Volume of the cavity. Unit: mL.
+        cavity_volume_uncertainty_ml: Its standard uncertainty. Where the feed is not known, that of an even
+            spread from 0 to 1 counts. Unit: mL.
+        mean_g: Mean of the weights. Unit: g.
+        deviation_g: Standard deviation of one. Unit: g.
+    """
+
+    cavity_volume_ml: Floats
+    cavity_volume_uncertainty_ml: Floats
+    mean_g: Floats
+    deviation_g: Floats
+
+
+def cavity_of_weights(
+    weights_g: Lists,
+    balance_readability_g: Column,
+    cold_density_g_per_ml: Column,
+    *,
+    hot_density_g_per_ml: Column | None = None,
+    voids: Column | None = None,
+    feed: Column | None = None,
+    feed_uncertainty: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> CavityOfWeightsColumns:
+    """Columns of :func:`pourwright.cavity_of_weights`.
+
+    Args:
+        weights_g: Mass of each piece, one by one.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids.
+        hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one.
+        voids: Void fraction: share of the volume that is air.
+        feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
+            known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
+        feed_uncertainty: Standard uncertainty of the feed share, in points of it (10 %: 60 % is 50 % to 70
+            %).
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "weights_g": weights_g,
+        "balance_readability_g": balance_readability_g,
+        "cold_density_g_per_ml": cold_density_g_per_ml,
+        "hot_density_g_per_ml": hot_density_g_per_ml,
+        "voids": voids,
+        "feed": feed,
+        "feed_uncertainty": feed_uncertainty,
+    }
+    found = by_rows("cavity_of_weights", given, out, statuses)
+    return CavityOfWeightsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class FeedOfWeightsColumns:
+    """The results of :func:`feed_of_weights`.
+
+    Attributes:
+        feed: Feed share. Unit: 1.
+        feed_uncertainty: Its standard uncertainty. Unit: 1.
+        mean_g: Mean of the weights. Unit: g.
+        deviation_g: Standard deviation of one. Unit: g.
+    """
+
+    feed: Floats
+    feed_uncertainty: Floats
+    mean_g: Floats
+    deviation_g: Floats
+
+
+def feed_of_weights(
+    weights_g: Lists,
+    balance_readability_g: Column,
+    cold_density_g_per_ml: Column,
+    cavity_volume_ml: Column,
+    *,
+    hot_density_g_per_ml: Column | None = None,
+    voids: Column | None = None,
+    volume_uncertainty_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> FeedOfWeightsColumns:
+    """Columns of :func:`pourwright.feed_of_weights`.
+
+    Args:
+        weights_g: Mass of each piece, one by one.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids.
+        cavity_volume_ml: Volume of one cavity.
+        hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one.
+        voids: Void fraction: share of the volume that is air.
+        volume_uncertainty_ml: Standard uncertainty of the volume.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "weights_g": weights_g,
+        "balance_readability_g": balance_readability_g,
+        "cold_density_g_per_ml": cold_density_g_per_ml,
+        "cavity_volume_ml": cavity_volume_ml,
+        "hot_density_g_per_ml": hot_density_g_per_ml,
+        "voids": voids,
+        "volume_uncertainty_ml": volume_uncertainty_ml,
+    }
+    found = by_rows("feed_of_weights", given, out, statuses)
+    return FeedOfWeightsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class DropOfWeighingsColumns:
+    """The results of :func:`drop_of_weighings`.
+
+    Attributes:
+        drop_mass_g: Mass of one drop. Unit: g.
+        drop_mass_uncertainty_g: Its standard uncertainty. Unit: g.
+        scatter_g: Standard deviation of one drop against the next. Unit: g.
+    """
+
+    drop_mass_g: Floats
+    drop_mass_uncertainty_g: Floats
+    scatter_g: Floats
+
+
+def drop_of_weighings(
+    drops_weighed: Lists,
+    balance_readability_g: Column,
+    *,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> DropOfWeighingsColumns:
+    """Columns of :func:`pourwright.drop_of_weighings`.
+
+    Args:
+        drops_weighed: Drops that were counted and weighed together, each weighing started over.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "drops_weighed": drops_weighed,
+        "balance_readability_g": balance_readability_g,
+    }
+    found = by_rows("drop_of_weighings", given, out, statuses)
+    return DropOfWeighingsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class AsScoopedOfWeighingsColumns:
+    """The results of :func:`as_scooped_of_weighings`.
+
+    Attributes:
+        as_scooped_g_per_ml: Bulk density, level in the spoon. Unit: g/mL.
+        as_scooped_uncertainty_g_per_ml: Its standard uncertainty. Unit: g/mL.
+        spoonful_g: Mass of one spoonful. Unit: g.
+    """
+
+    as_scooped_g_per_ml: Floats
+    as_scooped_uncertainty_g_per_ml: Floats
+    spoonful_g: Floats
+
+
+def as_scooped_of_weighings(
+    scoops_weighed: Lists,
+    spoon_volume_ml: Column,
+    balance_readability_g: Column,
+    *,
+    volume_uncertainty_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> AsScoopedOfWeighingsColumns:
+    """Columns of :func:`pourwright.as_scooped_of_weighings`.
+
+    Args:
+        scoops_weighed: Level spoonfuls that were counted and weighed together, each weighing started over.
+        spoon_volume_ml: Volume of the level spoon.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        volume_uncertainty_ml: Standard uncertainty of the volume.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "scoops_weighed": scoops_weighed,
+        "spoon_volume_ml": spoon_volume_ml,
+        "balance_readability_g": balance_readability_g,
+        "volume_uncertainty_ml": volume_uncertainty_ml,
+    }
+    found = by_rows("as_scooped_of_weighings", given, out, statuses)
+    return AsScoopedOfWeighingsColumns(**found)
+
+
+@dataclass(frozen=True, eq=False, slots=True)
+class ResidueOfWeighingsColumns:
+    """The results of :func:`residue_of_weighings`.
+
+    Attributes:
+        injector_residue_ml: Volume that stays in the injector. Unit: mL.
+        injector_residue_uncertainty_ml: Its standard uncertainty. Unit: mL.
+        residue_mass_g: Its mass. Unit: g.
+    """
+
+    injector_residue_ml: Floats
+    injector_residue_uncertainty_ml: Floats
+    residue_mass_g: Floats
+
+
+def residue_of_weighings(
+    injector_weighed_g: Lists,
+    residue_density_g_per_ml: Column,
+    balance_readability_g: Column,
+    *,
+    density_uncertainty_g_per_ml: Column | None = None,
+    out: Mapping[str, Floats] | None = None,
+    statuses: Statuses | None = None,
+) -> ResidueOfWeighingsColumns:
+    """Columns of :func:`pourwright.residue_of_weighings`.
+
+    Args:
+        injector_weighed_g: Weighings of the injector, each clean and then emptied as at work.
+        residue_density_g_per_ml: Density of what stays in the injector, at the temperature at which it is
+            emptied; its uncertainty is counted.
+        balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
+        density_uncertainty_g_per_ml: Standard uncertainty of the density of the piece; its bounds are counted
+            at twice that.
+        out: Where results go, by their names; new arrays if omitted.
+        statuses: Receives the status of each row.
+    """
+    given = {
+        "injector_weighed_g": injector_weighed_g,
+        "residue_density_g_per_ml": residue_density_g_per_ml,
+        "balance_readability_g": balance_readability_g,
+        "density_uncertainty_g_per_ml": density_uncertainty_g_per_ml,
+    }
+    found = by_rows("residue_of_weighings", given, out, statuses)
+    return ResidueOfWeighingsColumns(**found)
 
 
 def price(
