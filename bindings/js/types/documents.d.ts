@@ -3879,6 +3879,11 @@ export interface StepAt {
  */
 export interface Reading {
   /**
+   * The hottest possible reading after that, from the upper end of the row. None where the oven does not run, and in a
+   * plan that was stored before this was in it.
+   */
+  at_most?: Shown | null
+  /**
    * The thermometer shows less than this; none in the last row.
    */
   below?: Shown | null
@@ -3886,6 +3891,11 @@ export interface Reading {
    * How long the oven runs then; none where it does not.
    */
   burst?: Shown | null
+  /**
+   * The expected reading after that, at most: from the upper end of the row. None where the oven does not run, and in a
+   * plan that was stored before this was in it.
+   */
+  expected?: Shown | null
   /**
    * The action, in a few words: the burst, the next step, or stop.
    */
@@ -5623,7 +5633,7 @@ export interface MixResponse {
  */
 export interface NextBurstResponse {
   /**
-   * The hottest possible reading after it.
+   * The hottest possible reading after it. None of a plan that an older version stored.
    */
   at_most?: Shown | null
   /**
@@ -5635,7 +5645,7 @@ export interface NextBurstResponse {
    */
   cautions: Caution[]
   /**
-   * The expected reading after it, at most: from the upper end of its band.
+   * The expected reading after it, at most: from the upper end of its band. None of a plan that an older version stored.
    */
   expected?: Shown | null
   /**

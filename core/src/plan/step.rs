@@ -84,7 +84,8 @@ part! {
         /// The expected reading after that, at most: from the upper end of the row. None where the oven does not run, and in a
         /// plan that was stored before this was in it.
         pub expected: Option<Shown<ThermodynamicTemperature>>,
-        /// The hottest possible reading after it; none in the same rows.
+        /// The hottest possible reading after that, from the upper end of the row. None where the oven does not run, and in a
+        /// plan that was stored before this was in it.
         pub at_most: Option<Shown<ThermodynamicTemperature>>,
         /// The action, in a few words: the burst, the next step, or stop.
         pub go: String,

@@ -66,7 +66,7 @@ response! {
         pub burst: Option<Shown<Time>>,
         /// The expected reading after it, at most: from the upper end of its band. None of a plan that an older version stored.
         pub expected: Option<Shown<ThermodynamicTemperature>>,
-        /// The hottest possible reading after it; none of such a plan.
+        /// The hottest possible reading after it. None of a plan that an older version stored.
         pub at_most: Option<Shown<ThermodynamicTemperature>>,
         /// The pot is hot from this reading on.
         pub hot_from: Option<Shown<ThermodynamicTemperature>>,

@@ -2214,7 +2214,7 @@ class NextBurstAnswer(TypedDict):
     calculate: Literal["next-burst"]
 
     at_most: Shown | None
-    """The hottest possible reading after it."""
+    """The hottest possible reading after it. None of a plan that an older version stored."""
 
     burst: Shown | None
     """How long the oven runs."""
@@ -2223,7 +2223,8 @@ class NextBurstAnswer(TypedDict):
     """Dangers."""
 
     expected: Shown | None
-    """The expected reading after it, at most: from the upper end of its band."""
+    """The expected reading after it, at most: from the upper end of its band. None of a plan that an older version
+    stored."""
 
     go: AtReading
     """What to do."""
@@ -3068,11 +3069,19 @@ class ProofReason(TypedDict):
 class Reading(TypedDict):
     """A row of the table to heat by: from the reading where the row before it ends."""
 
+    at_most: Shown | None
+    """The hottest possible reading after that, from the upper end of the row. None where the oven does not run, and in
+    a plan that was stored before this was in it."""
+
     below: Shown | None
     """The thermometer shows less than this; none in the last row."""
 
     burst: Shown | None
     """How long the oven runs then; none where it does not."""
+
+    expected: Shown | None
+    """The expected reading after that, at most: from the upper end of the row. None where the oven does not run, and in
+    a plan that was stored before this was in it."""
 
     go: str
     """The action, in a few words: the burst, the next step, or stop."""
