@@ -29,14 +29,15 @@ def properties(**values):
 
 
 class Office:
-    """`locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
+    """`oxt` is the add-in; None is an office without it. `locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
 
     def __init__(self, oxt, locale=None, headless=True):
         self.folder = Path(tempfile.mkdtemp())
         extension = self.folder / "extensions" / "pourwright.oxt"
         extension.mkdir(parents=True)
-        with zipfile.ZipFile(oxt) as packed:
-            packed.extractall(extension)
+        if oxt is not None:
+            with zipfile.ZipFile(oxt) as packed:
+                packed.extractall(extension)
         profile = self.folder / "profile" / "user"
         profile.mkdir(parents=True)
         if locale:
