@@ -3,12 +3,13 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
-use pourwright::parameter::{IfOmitted, PlainUnit};
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
-use crate::text::{of_result, paragraphs, places, plain_name};
+use crate::text::{
+    amount_unit, default, of_result, paragraphs, places, plain, plain_name, shown_unit,
+};
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
@@ -56,11 +57,6 @@ fn calculations() -> String {
     text
 }
 
-/// A text without the marks of code.
-fn plain(text: &str) -> String {
-    text.replace('`', "")
-}
-
 /// A string literal of C.
 fn literal(text: &str) -> String {
     let mut literal = String::from("\"");
@@ -92,24 +88,6 @@ fn of_words(text: &mut String, known: &mut Words, name: &str, words: &'static [&
     known.insert(words, format!("words_of_{name}"));
 }
 
-/// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
-/// it has no zero.
-pub(crate) fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
-    match unit {
-        PlainUnit::None
-        | PlainUnit::Any
-        | PlainUnit::Pure
-        | PlainUnit::Count
-        | PlainUnit::Kelvin => None,
-        unit => Some(unit.symbol()),
-    }
-}
-
-/// The unit as it is listed.
-fn shown_unit(unit: PlainUnit) -> Option<&'static str> {
-    (!matches!(unit, PlainUnit::None | PlainUnit::Any)).then(|| unit.symbol())
-}
-
 fn kind(kind: ValueKind) -> &'static str {
     match kind {
         ValueKind::Number => "NUMBER",
@@ -117,17 +95,6 @@ fn kind(kind: ValueKind) -> &'static str {
         ValueKind::Text => "TEXT",
         ValueKind::Word { .. } => "WORD",
         _ => "LIST",
-    }
-}
-
-fn default(field: &ParameterField) -> Option<String> {
-    match field.if_omitted() {
-        IfOmitted::Value(number) => Some(number.to_string()),
-        IfOmitted::Word(word) => Some(word.to_owned()),
-        IfOmitted::Zero => Some("0".to_owned()),
-        IfOmitted::As(other) => Some(format!("as {}", plain_name(other))),
-        IfOmitted::Text(text) => Some(text.to_owned()),
-        _ => None,
     }
 }
 

@@ -130,3 +130,38 @@ pub(crate) fn upper(text: &str) -> String {
         first.to_uppercase().collect::<String>() + letters.as_str()
     })
 }
+
+/// The unit that an amount as a text is converted to; none for what is not an amount. A difference of temperatures is not:
+/// it has no zero.
+pub(crate) fn amount_unit(unit: PlainUnit) -> Option<&'static str> {
+    match unit {
+        PlainUnit::None
+        | PlainUnit::Any
+        | PlainUnit::Pure
+        | PlainUnit::Count
+        | PlainUnit::Kelvin => None,
+        unit => Some(unit.symbol()),
+    }
+}
+
+/// The unit as it is listed.
+pub(crate) fn shown_unit(unit: PlainUnit) -> Option<&'static str> {
+    (!matches!(unit, PlainUnit::None | PlainUnit::Any)).then(|| unit.symbol())
+}
+
+/// The default as a door lists it; none where there is none.
+pub(crate) fn default(field: &ParameterField) -> Option<String> {
+    match field.if_omitted() {
+        IfOmitted::Value(number) => Some(number.to_string()),
+        IfOmitted::Word(word) => Some(word.to_owned()),
+        IfOmitted::Zero => Some("0".to_owned()),
+        IfOmitted::As(other) => Some(format!("as {}", plain_name(other))),
+        IfOmitted::Text(text) => Some(text.to_owned()),
+        _ => None,
+    }
+}
+
+/// A text without the marks of code.
+pub(crate) fn plain(text: &str) -> String {
+    text.replace('`', "")
+}
