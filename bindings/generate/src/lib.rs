@@ -6,7 +6,6 @@
 
 pub mod c;
 mod c_test;
-mod custom_functions;
 mod docs;
 mod ffi_test;
 mod js;
@@ -15,6 +14,7 @@ mod php;
 mod python;
 mod ruby;
 mod script;
+mod sheets;
 mod sqlite;
 mod text;
 
@@ -54,13 +54,13 @@ pub fn root() -> &'static Path {
 pub fn files() -> Vec<File> {
     [
         c::files(),
-        custom_functions::files(),
         docs::files(),
         js::files(),
         lua::files(),
         php::files(),
         python::files(),
         ruby::files(),
+        sheets::files(),
         sqlite::files(),
     ]
     .concat()
