@@ -7,7 +7,6 @@
 pub mod c;
 mod c_test;
 mod calc;
-mod custom_functions;
 mod docs;
 mod ffi_test;
 mod js;
@@ -16,6 +15,7 @@ mod php;
 mod python;
 mod ruby;
 mod script;
+mod sheets;
 mod sqlite;
 mod text;
 
@@ -56,13 +56,13 @@ pub fn files() -> Vec<File> {
     [
         c::files(),
         calc::files(),
-        custom_functions::files(),
         docs::files(),
         js::files(),
         lua::files(),
         php::files(),
         python::files(),
         ruby::files(),
+        sheets::files(),
         sqlite::files(),
     ]
     .concat()

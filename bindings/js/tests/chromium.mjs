@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import { extname, normalize } from 'node:path'
 
-import { compareVectors, lines } from './vectors.mjs'
+import { compareVectors } from './vectors.mjs'
 
 const { chromium } = await import(process.env.POURWRIGHT_PLAYWRIGHT)
 
@@ -20,6 +20,19 @@ const PAGES = {
     'text/html',
     '<!doctype html><meta charset="utf-8"><title>Plain numbers</title><script type="module" src="/scalar.js"></script>',
   ],
+  '/lines': [
+    'text/html',
+    '<!doctype html><meta charset="utf-8"><title>Lines</title><script type="module" src="/lines.js"></script>',
+  ],
+  // prettier-ignore
+  '/lines.js': ['text/javascript', `
+    import init, { answerLines } from './node_modules/pourwright/src/web.js'
+    await init()
+    const request = '{"calculate":"convert","amount":"¼ cup","to":"tsp"}'
+    const answers = []
+    for await (const answer of answerLines(new Response(request + '\\n[\\n' + request).body)) answers.push(answer)
+    globalThis.answers = answers.map((answer) => JSON.parse(answer))
+  `],
   // prettier-ignore
   '/scalar.js': ['text/javascript', `
     import init, { convert } from './node_modules/pourwright/src/scalar-web.js'
@@ -29,7 +42,7 @@ const PAGES = {
   `],
   // prettier-ignore
   '/ask.js': ['text/javascript', `
-    import init, { PourwrightError, answerLines, calculate } from './node_modules/pourwright/src/web.js'
+    import init, { PourwrightError, calculate } from './node_modules/pourwright/src/web.js'
     const started = performance.now()
     await init()
     const ready = performance.now() - started
@@ -40,11 +53,6 @@ const PAGES = {
         if (!(error instanceof PourwrightError)) throw error
         return { faults: error.faults }
       }
-    }
-    globalThis.lines = async (text) => {
-      const answers = []
-      for await (const answer of answerLines(new Response(text).body)) answers.push(answer)
-      return answers
     }
     globalThis.ask = (requests) => ({ ready, answers: requests.map(answered) })
   `],
@@ -83,13 +91,14 @@ try {
     return answers
   }
   console.log(`${await compareVectors(ask)} vectors answered alike`)
-  const [requests, answers] = ['requests', 'answers'].map((name) => lines(name).slice(0, 50))
-  assert.deepEqual(await page.evaluate((text) => globalThis.lines(text), requests.join('\n')), answers)
   await open('/scalar', 'found')
   assert.deepEqual(await page.evaluate(() => globalThis.found), {
     answer: 236.5882365,
     modules: [`${address}/node_modules/pourwright/build/pourwright_scalar_bg.wasm`],
   })
+  await open('/lines', 'answers')
+  const [first, fault, last] = await page.evaluate(() => globalThis.answers)
+  assert.deepEqual([first.result.value, fault.faults[0].code, last], [12, 'not-json', first])
   assert.deepEqual(
     troubles.filter((trouble) => !/favicon/.test(trouble)),
     [],

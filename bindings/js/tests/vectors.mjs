@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict'
 import { read } from './support.mjs'
 
-export const lines = (name) => read(`tests/vectors/${name}.jsonl`).trimEnd().split('\n')
+const lines = (name) => read(`tests/vectors/${name}.jsonl`).trimEnd().split('\n')
 
 /** Compares the answers that `ask` gives to a list of texts with those wanted, and tells how many there were. */
 export async function compareVectors(ask) {

@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use crate::File;
 use crate::js::{self, MADE, WIDTH, name_of, name_of_result, renamed};
-use crate::text::{amount_unit, of_result, places};
+use crate::text::{self, amount_unit, of_result, places};
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
@@ -104,9 +104,9 @@ fn id(name: &str) -> String {
     name.replace('_', ".")
 }
 
-/// Without the marks of code.
+/// Without the marks of code, and those that keep a sign from being one.
 fn plain(text: &str) -> String {
-    text.replace(['`', '\\'], "")
+    text::plain(text).replace('\\', "")
 }
 
 /// The function for the first result of a calculation, and the one for all of several.
