@@ -6,8 +6,10 @@
 
 pub mod c;
 mod c_test;
+mod csharp;
 mod docs;
 mod ffi_test;
+mod java;
 mod js;
 mod lua;
 mod php;
@@ -53,7 +55,9 @@ pub fn root() -> &'static Path {
 pub fn files() -> Vec<File> {
     [
         c::files(),
+        csharp::files(),
         docs::files(),
+        java::files(),
         js::files(),
         lua::files(),
         php::files(),
