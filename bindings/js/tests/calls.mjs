@@ -3,8 +3,7 @@
 const NOT_FINITE = { NaN, Infinity, '-Infinity': -Infinity }
 
 /** `cavityVolumeMl` of `cavity_volume_ml`; millipascal seconds are `MPaS`. */
-export const camel = (name) =>
-  name.replace(/_(.)/g, (_, letter) => letter.toUpperCase()).replace(/MpaS$/, 'MPaS')
+export const camel = (name) => name.replace(/_(.)/g, (_, letter) => letter.toUpperCase()).replace(/MpaS$/, 'MPaS')
 
 /** A value of a call as JavaScript has it: what is no number in JSON is written as a text. */
 function plain(kind, value) {
