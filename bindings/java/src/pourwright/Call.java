@@ -3,6 +3,7 @@ package pourwright;
 import com.sun.jna.Memory;
 import com.sun.jna.Native;
 import com.sun.jna.Pointer;
+import java.lang.ref.Reference;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,7 +62,12 @@ final class Call {
             }
         }
         arguments[arguments.length - 1] = found;
-        Library.checked("pour_" + name, arguments);
+        try {
+            Library.checked("pour_" + name, arguments);
+        } finally {
+            // A struct has addresses of memory that only the members keep.
+            Reference.reachabilityFence(this);
+        }
         return made(calculation, found);
     }
 

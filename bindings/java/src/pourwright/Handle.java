@@ -2,6 +2,7 @@ package pourwright;
 
 import com.sun.jna.Pointer;
 import java.lang.ref.Cleaner;
+import java.lang.ref.Reference;
 import java.util.List;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
@@ -35,7 +36,7 @@ abstract class Handle implements AutoCloseable {
             return call.apply(pointer);
         } finally {
             lock.readLock().unlock();
-            java.lang.ref.Reference.reachabilityFence(this);
+            Reference.reachabilityFence(this);
         }
     }
 
