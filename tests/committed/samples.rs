@@ -16,6 +16,8 @@ pub(crate) struct Sample {
     /// The request, or nothing where the text is none.
     pub(crate) request: Value,
     pub(crate) answer: Value,
+    /// Whether the request is asked of an open book.
+    pub(crate) is_open: bool,
 }
 
 /// All samples, answered.
@@ -30,19 +32,17 @@ fn sample(line: &str) -> Sample {
         let text = "x".repeat(usize::try_from(bytes).unwrap());
         let answer = pourwright::request::answer_text(&format!("{{\"calculate\":\"{text}\"}}"));
         let answer = serde_json::from_str(&answer).unwrap();
-        return Sample { code, request: Value::Null, answer };
+        return Sample { code, request: Value::Null, answer, is_open: false };
     }
     let request = request(&line);
-    // A day that cannot be planned is itself the answer.
-    let answer = match (request.get("faults"), line["asked_of"].as_str()) {
-        (Some(_), _) => request.clone(),
-        (None, None) => answer_value(&request),
-        (None, Some(_)) => {
-            let open = LoadedBook::from_text(demo::BOOK).unwrap();
-            serde_json::from_str(&open.answer_text(&request.to_string())).unwrap()
-        }
+    let is_open = line["asked_of"].is_string();
+    let answer = if is_open {
+        let open = LoadedBook::from_text(demo::BOOK).unwrap();
+        serde_json::from_str(&open.answer_text(&request.to_string())).unwrap()
+    } else {
+        answer_value(&request)
     };
-    Sample { code, request, answer }
+    Sample { code, request, answer, is_open }
 }
 
 fn request(line: &Value) -> Value {
@@ -62,7 +62,8 @@ fn request(line: &Value) -> Value {
         let orders = request.as_object_mut().unwrap().remove("orders");
         let day = json!({ "calculate": "plan", "book": request["book"], "orders": orders });
         let mut answer = answer_value(&day);
-        let Some(plan) = answer["result"].as_object_mut() else { return answer };
+        // A day that cannot be planned is itself the request.
+        let Some(plan) = answer["result"].as_object_mut() else { return day };
         plan.remove("calculate");
         request["plan"] = answer["result"].take();
     }

@@ -3,10 +3,52 @@
 use std::collections::BTreeSet;
 
 use pourwright::request::{CALCULATIONS, answer_text, answer_value};
+use pourwright_tests::demo;
 use serde_json::{Value, json};
+
+use crate::samples;
+
+/// Those written by hand.
+const WRITTEN: &str = "tests/committed/written.jsonl";
 
 fn requests() -> String {
     crate::read("tests/vectors/requests.jsonl")
+}
+
+/// The example of each request, with the demo's book, and the plan of its day, where it needs them.
+fn examples() -> Vec<String> {
+    let book = demo::json(demo::BOOK);
+    let day = json!({ "calculate": "plan", "book": book, "orders": demo::json(demo::ORDERS) });
+    let mut plan = answer_value(&day)["result"].take();
+    plan.as_object_mut().unwrap().remove("calculate");
+    let example = |name: &&str| {
+        let mut request = demo::json(&crate::read(&format!("core/examples/requests/{name}.json")));
+        for (field, document) in [("book", &book), ("plan", &plan)] {
+            if answer_value(&request).get("result").is_none() {
+                request[field] = document.clone();
+            }
+        }
+        request.to_string()
+    };
+    CALCULATIONS.iter().map(example).collect()
+}
+
+/// A request with each of the broken books, as text: some have a key twice.
+fn with_broken_books() -> Vec<String> {
+    let of = |name: &str| {
+        let book = crate::read(&format!("tests/documents/broken/{name}")).replace('\n', " ");
+        format!("{{\"calculate\":\"formula\",\"formulas\":[\"plain\"],\"book\":{book}}}")
+    };
+    crate::broken_books().iter().map(|name| of(name)).collect()
+}
+
+/// A request for each code that the others do not get.
+fn of_codes() -> Vec<String> {
+    let samples = samples::all().into_iter();
+    samples
+        .filter(|sample| !sample.request.is_null() && !sample.is_open)
+        .map(|sample| sample.request.to_string())
+        .collect()
 }
 
 /// The request `line`; where it asks for a record, with the plan that the library makes today from what the plan in it
@@ -51,11 +93,15 @@ fn record(book: &Value, orders: &Value, day: &Value) -> Value {
 
 #[test]
 fn the_answers_are_fresh() {
-    let lines: Vec<String> = requests().lines().map(with_fresh_plan).collect();
+    let written: Vec<String> = crate::read(WRITTEN).lines().map(with_fresh_plan).collect();
+    crate::fresh(WRITTEN, &(written.join("\n") + "\n"));
+    let lines = [written, examples(), of_codes(), with_broken_books()].concat();
     crate::fresh("tests/vectors/requests.jsonl", &(lines.join("\n") + "\n"));
     let answers: Vec<String> = lines.iter().map(|line| answer_text(line)).collect();
     assert!(answers.iter().all(|answer| !answer.contains('\n')));
-    crate::fresh("tests/vectors/answers.jsonl", &(answers.join("\n") + "\n"));
+    let answers = answers.join("\n") + "\n";
+    crate::fresh("tests/vectors/answers.jsonl", &answers);
+    crate::write_answers("rust.requests", &answers);
 }
 
 /// Every calculation is answered once at least, and refused once at least.

@@ -154,6 +154,19 @@ static inline void add(struct text *text, const char *format, ...)
     }
 }
 
+/* Writes answers to the folder that POURWRIGHT_ANSWERS names, if it does. */
+static inline void write_answers(const char *name, const struct text *answers)
+{
+    const char *folder = getenv("POURWRIGHT_ANSWERS");
+    struct text path = {NULL, 0, 0};
+    FILE *file;
+    if (folder == NULL || *folder == '\0') return;
+    add(&path, "%s/%s.jsonl", folder, name);
+    file = fopen(path.start, "wb");
+    CHECK(file != NULL && fwrite(answers->start, 1, answers->len, file) == answers->len && fclose(file) == 0);
+    free(path.start);
+}
+
 static inline int outcome(const char *name)
 {
     if (failures != 0) fprintf(stderr, "%s: %d checks failed\n", name, failures);

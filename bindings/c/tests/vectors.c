@@ -1,4 +1,5 @@
-/* Sends every request of tests/vectors through C and compares the answers byte by byte: vectors REQUESTS ANSWERS. */
+/* Sends every request of tests/vectors through C and compares the answers byte by byte: vectors REQUESTS ANSWERS. Where
+ * POURWRIGHT_ANSWERS names a folder, the answers are written there: tests/doors. */
 #include "check.h"
 
 /* Cuts off the next line of `rest`; NULL after the last. */
@@ -14,6 +15,7 @@ static char *next_line(char **rest)
 int main(int argc, char **argv)
 {
     char *requests, *answers, *request, *answer, *next_request, *next_answer;
+    struct text all = {NULL, 0, 0};
     size_t len, count = 0;
     if (argc != 3) {
         fprintf(stderr, "Usage: vectors REQUESTS ANSWERS\n");
@@ -33,12 +35,15 @@ int main(int argc, char **argv)
                     answer == NULL ? "(no answer)" : answer);
             failures++;
         }
+        add(&all, "%s\n", found);
         CHECK(in_one != NULL && strcmp(in_one, found) == 0);
         pour_string_free(in_one);
         pour_string_free(out);
         pour_error_free(error);
     }
     CHECK(count > 100 && next_line(&next_answer) == NULL);
+    write_answers("c.requests", &all);
+    free(all.start);
     free(answers);
     free(requests);
     return outcome("vectors");

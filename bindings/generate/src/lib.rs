@@ -7,8 +7,10 @@
 pub mod c;
 mod c_test;
 mod calc;
+mod csharp;
 mod docs;
 mod ffi_test;
+mod java;
 mod js;
 mod lua;
 mod php;
@@ -56,7 +58,9 @@ pub fn files() -> Vec<File> {
     [
         c::files(),
         calc::files(),
+        csharp::files(),
         docs::files(),
+        java::files(),
         js::files(),
         lua::files(),
         php::files(),

@@ -1,13 +1,15 @@
 //! What the doors have in common that call the C library through a foreign function interface: each calculation as lists of
 //! its parameters and results, which their own code goes through.
 
+use std::fs;
+
 use pourwright::parameter::Parameter;
 use pourwright::table::{
     Argument, CALCULATIONS, Calculation, ParameterField, ResultField, Value, ValueKind,
 };
 
 use crate::c::members;
-use crate::text;
+use crate::{root, text};
 
 /// The kind of a parameter or result, as their code knows it.
 pub(crate) fn kind(kind: ValueKind) -> &'static str {
@@ -52,6 +54,18 @@ pub(crate) fn word_list(words: &[&str]) -> &'static str {
 /// The member of C that has the length of a list.
 pub(crate) fn count_of(field: &ParameterField) -> Option<String> {
     members(field).into_iter().nth(1).map(|member| member.name)
+}
+
+/// The constants of the header that are whole numbers, by name.
+pub(crate) fn constants() -> Vec<(String, u64)> {
+    let header = fs::read_to_string(root().join("ffi/include/pourwright.cdef.h"));
+    let header = header.expect("it is committed");
+    let lines = header.lines().filter_map(|line| line.trim().strip_suffix(','));
+    let named = lines.filter_map(|line| line.split_once(" = "));
+    named
+        .filter(|(name, _)| name.starts_with("POUR_"))
+        .filter_map(|(name, number)| Some((name.to_owned(), number.parse().ok()?)))
+        .collect()
 }
 
 /// How a language writes values.

@@ -5,7 +5,7 @@ import { readFile } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import { extname, normalize } from 'node:path'
 
-import { compareVectors } from './vectors.mjs'
+import { CALCULATIONS, compareCalls, compareVectors } from './vectors.mjs'
 
 const { chromium } = await import(process.env.POURWRIGHT_PLAYWRIGHT)
 
@@ -42,7 +42,9 @@ const PAGES = {
   `],
   // prettier-ignore
   '/ask.js': ['text/javascript', `
-    import init, { PourwrightError, calculate } from './node_modules/pourwright/src/web.js'
+    import init, * as pourwright from './node_modules/pourwright/src/web.js'
+    import { answerTo, jsonOf } from './calls.mjs'
+    const { PourwrightError, calculate } = pourwright
     const started = performance.now()
     await init()
     const ready = performance.now() - started
@@ -55,7 +57,9 @@ const PAGES = {
       }
     }
     globalThis.ask = (requests) => ({ ready, answers: requests.map(answered) })
+    globalThis.call = (calculations, calls) => jsonOf(calls.map((call) => answerTo(pourwright, calculations, call)))
   `],
+  '/calls.mjs': ['text/javascript', await readFile('calls.mjs')],
 }
 
 const server = createServer(async ({ url }, response) => {
@@ -90,7 +94,10 @@ try {
     console.log(`ready after ${ready.toFixed(1)} ms in Chromium ${browser.version()}`)
     return answers
   }
-  console.log(`${await compareVectors(ask)} vectors answered alike`)
+  console.log(`${await compareVectors('chromium', ask)} vectors answered alike`)
+  const call = async (calls) =>
+    JSON.parse(await page.evaluate(([table, list]) => globalThis.call(table, list), [CALCULATIONS, calls]))
+  console.log(`${await compareCalls('chromium', call)} calls answered alike`)
   await open('/scalar', 'found')
   assert.deepEqual(await page.evaluate(() => globalThis.found), {
     answer: 236.5882365,

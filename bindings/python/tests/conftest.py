@@ -74,6 +74,11 @@ def vectors() -> list[tuple[str, str]]:
     return list(zip(requests, answers))
 
 
+def calls() -> list[dict[str, Any]]:
+    """Calls on plain numbers and their answers, in every door."""
+    return [json.loads(line) for line in (VECTORS / "calls.jsonl").read_text("utf-8").splitlines()]
+
+
 def parsed(text: str) -> Any:
     """JSON as Python values."""
     return json.loads(text)

@@ -6,7 +6,9 @@ tested without a change here.
 
 import json
 import math
+import os
 import random
+import re
 import sqlite3
 import struct
 import sys
@@ -225,8 +227,44 @@ class EveryCalculation(unittest.TestCase):
                     call("try", f"pour_{name}", *arguments)
 
 
+NOT_FINITE = {"NaN": math.nan, "Infinity": math.inf, "-Infinity": -math.inf}
+FAULT = re.compile(r"^(?:([a-z0-9_/]+): )?.* \[([a-z0-9-]+)\]$", re.MULTILINE)
+
+
+def carried(parameter, value):
+    """A value of a call as SQL has it; None for what SQL has no value for."""
+    if isinstance(value, list):
+        # JSON has no such numbers.
+        return None if any(text in json.dumps(value) for text in NOT_FINITE) else json.dumps(value)
+    if parameter["kind"] not in ("text", "word"):
+        value = NOT_FINITE.get(value, value)
+    return None if isinstance(value, float) and math.isnan(value) else value
+
+
+def answer_to(of):
+    """What the extension answers to a call, as the vectors have it."""
+    calculation = next(one for one in CALCULATIONS if one["name"] == of["call"])
+    given = [of["given"].get(parameter["field"]) for parameter in calculation["parameters"]]
+    arguments = [carried(*pair) for pair in zip(calculation["parameters"], given)]
+    if any(value is not None and argument is None for value, argument in zip(given, arguments)):
+        return {"not_carried": "SQL has no such number"}
+    why = call("why", f"pour_{of['call']}", *arguments)
+    if why is not None:
+        faults = [{"code": code, "path": f"/{path}" if path else ""} for path, code in FAULT.findall(why)]
+        return {"faults": faults}
+    found = row(of["call"], *arguments).values()
+    results = zip(calculation["results"], found)
+    return {"results": {r["field"]: json.loads(v) if r["kind"] == "list" else v for r, v in results}}
+
+
+def write_answers(name, answers):
+    """Writes them to the folder that POURWRIGHT_ANSWERS names, if it does: tests/doors."""
+    if folder := os.environ.get("POURWRIGHT_ANSWERS"):
+        (Path(folder) / f"sqlite.{name}.jsonl").write_text("".join(f"{answer}\n" for answer in answers))
+
+
 class Vectors(unittest.TestCase):
-    """The vectors of every door: each request as a text, and each conversion as a function."""
+    """The vectors of every door: each call, each request as a text, and each conversion as a function."""
 
     VECTORS = list(
         zip(
@@ -235,10 +273,25 @@ class Vectors(unittest.TestCase):
         )
     )
 
+    def test_calls(self):
+        calls = [json.loads(line) for line in (ROOT / "tests/vectors/calls.jsonl").read_text().splitlines()]
+        self.assertGreater(len(calls), 600)
+        answers = [answer_to(of) for of in calls]
+        write_answers("calls", map(json.dumps, answers))
+        for of, answer in zip(calls, answers):
+            if "not_carried" not in answer:
+                wanted = {key: of[key] for key in ("results", "faults") if key in of}
+                with self.subTest(of["call"], case=of["case"]):
+                    self.assertEqual(json.dumps(answer), json.dumps(wanted))
+        carried = [answer for answer in answers if "not_carried" not in answer]
+        self.assertGreater(len(carried), 0.8 * len(calls))
+
     def test_requests(self):
-        self.assertGreater(len(self.VECTORS), 200)
-        for request, answer in self.VECTORS:
-            self.assertEqual(call("answer", request), answer, request)
+        self.assertGreater(len(self.VECTORS), 400)
+        answers = [call("answer", request) for request, _ in self.VECTORS]
+        write_answers("requests", answers)
+        for (request, answer), found in zip(self.VECTORS, answers):
+            self.assertEqual(found, answer, request)
             self.assertEqual(call("answer", request.encode()), answer, request)
 
     def test_conversions(self):

@@ -58,7 +58,7 @@ impl PotLimits<'_> {
     /// to q/2; and mix not below what oven and injector ask for.
     ///
     /// # Errors
-    /// A number out of its range.
+    /// A number out of its range; a mix that is not finite, from a tolerance or a base fraction next to 0.
     pub fn least(&self) -> Result<LeastPot, BatchError> {
         let fraction = self.base_fraction;
         let mut check = Check::new();
@@ -88,6 +88,10 @@ impl PotLimits<'_> {
         }
         if let Some(injector) = self.injector {
             raise(injector, PotLimit::Injector);
+        }
+        // Next to no tolerance asks for more than any pot holds.
+        if !least.mix.is_finite() {
+            Parameter::MixNeeded.check_si(least.mix.value)?;
         }
         Ok(least)
     }
@@ -169,5 +173,14 @@ mod tests {
     #[case(dose(0.1, 0.1, -0.1))]
     fn refuses(#[case] dose: DoseStep) {
         assert_eq!(limits(&[dose]).least().unwrap_err().code(), "out-of-range");
+    }
+
+    #[test]
+    fn a_pot_beyond_all_numbers_is_refused() {
+        let doses = [dose(0.1, f64::from_bits(1), 0.1)];
+        assert_eq!(limits(&doses).least().unwrap_err().code(), "not-finite");
+        let little_base =
+            PotLimits { base_fraction: Ratio::from(f64::from_bits(1)), ..limits(&doses[..0]) };
+        assert_eq!(little_base.least().unwrap().mix, g(0.0));
     }
 }

@@ -77,7 +77,7 @@ fn whole() -> &'static [Value] {
         let made = plan(Some(demo()), ORDERS.as_bytes()).map_err(|error| error_json(&error));
         let (_, made) =
             read_plan(Some(&made.unwrap())).map_err(|error| error_json(&error)).unwrap();
-        let requests = include_str!("../../vectors/requests.jsonl").lines();
+        let requests = include_str!("../../committed/written.jsonl").lines();
         // As often as all requests together, which are some hundreds.
         let demo = [BOOK, ORDERS, &made].repeat(100);
         // Some requests are no JSON.
