@@ -61,7 +61,7 @@ class Workbook:
             "molds": molds,
             "materials": materials,
         }
-        tools, lists = inputs.tools(document)
+        tools, lists, self.between_tools = inputs.tools(document)
         shop, self.rest_of_book = inputs.shop(document, lists, materials)
         self.write_texts()
         self.write_readme()
@@ -223,22 +223,25 @@ class Workbook:
     def write_readme(self):
         page, orders = self.readme, self.tables["orders"]
         page.widths(42, 140, 110)
-        end = last("Orders")
-        below = f"COUNTA({orders.page.at(span(0, end + 1, orders.columns - 1, end + 800))})"
-        unread = f'SUMPRODUCT(({orders.column(0)}<>"")*({orders.column(orders.json)}=""))'
         faults = f'COUNTIF($A${FAULTS}:$A${FAULTS + FAULT_ROWS - 1};"?*")'
         page.put(0, 3, "State", "pour section")
-        page.put(
-            1,
-            3,
-            (
-                f'=IF({below}>0;"Not planned: orders below row {end + 1} of the sheet Orders do not count. Move them up.";'
-                f'IF({unread}>0;"Not planned: a row of the sheet Orders has lost its formula in the column As JSON. Copy it from another row.";'
-                f'IF(ISERROR({VERSION}());"Not planned: the add-in pourwright is not installed here.";'
-                f'IF({faults}>0;"Not planned: "&{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS};'
-                f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."))))'
-            ),
-        )
+        # Conditions under which there is no plan, or not of all that is filled in; the first that holds is told.
+        reasons = []
+        for table in self.tables.values():
+            row = last(table.name) + 1
+            reasons.append(
+                (f"{table.below()}>0", f'"rows below row {row} of the sheet {table.name} do not count. Move them up."')
+            )
+            lost = f'"a row of the sheet {table.name} has lost its formula in the column As JSON. Copy it from another row."'
+            reasons.append((f"{table.unread()}>0", lost))
+        filled = "+".join(f"COUNTA({row})" for row in self.between_tools)
+        reasons.append((f"{filled}>0", '"the row below a table of the sheet Tools does not count. Empty it."'))
+        reasons.append((f"ISERROR({VERSION}())", '"the add-in pourwright is not installed here."'))
+        reasons.append((f"{faults}>0", f'{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS}'))
+        state = f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."'
+        for condition, reason in reversed(reasons):
+            state = f'IF({condition};"Not planned: "&{reason};{state})'
+        page.put(1, 3, f"={state}")
         page.range(1, 3).IsTextWrapped = True
         self.judge(page, 1, 3)
         counts = ", ".join(
