@@ -457,7 +457,7 @@ def orders(document, products_sheet):
         "Orders",
         page_help,
         [*[words(path) for path in LINE], "To put right"],
-        [18, 56, 20, 18, 18, 18, 36, 80],
+        [18, 56, 20, 18, 18, 18, 36, 110],
         [*[DAYS.meaning("OrderLine", path) for path in LINE], "What the library refuses in this line."],
         results=1,
     )
@@ -502,16 +502,16 @@ def orders(document, products_sheet):
     return table
 
 
-def show_faults(orders, paths, messages):
-    """Next to each order line, what is wrong with it: `paths` and `messages` of the list of faults."""
+def show_faults(orders, paths, messages, helps):
+    """Next to each order line, what is wrong with it and what would fix it, from the columns of the list of faults."""
     page, column = orders.page, len(LINE)
     page.style("pour fault", column, FIRST, column, last("Orders"))
     lines = []
     for row in range(FIRST, last("Orders") + 1):
         number = cell(orders.number, row)
-        place = f'"/orders/lines/"&{number}-1'
-        found = f'IFERROR(INDEX({messages};MATCH({place}&"/*";{paths};0));IFERROR(INDEX({messages};MATCH({place};{paths};0));""))'
-        lines.append((f'=IF({number}="";"";{found})',))
+        line = f'"/orders/lines/"&{number}-1'
+        found = f'IFERROR(MATCH({line}&"/*";{paths};0);MATCH({line};{paths};0))'
+        lines.append((f'=IF({number}="";"";IFERROR(INDEX({messages};{found})&" "&INDEX({helps};{found});""))',))
     page.formulas(column, FIRST, lines)
 
 

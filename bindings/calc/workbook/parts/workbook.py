@@ -222,7 +222,7 @@ class Workbook:
 
     def write_readme(self):
         page, orders = self.readme, self.tables["orders"]
-        page.widths(42, 140, 110)
+        page.widths(42, 150, 100)
         faults = f'COUNTIF($A${FAULTS}:$A${FAULTS + FAULT_ROWS - 1};"?*")'
         page.put(0, 3, "State", "pour section")
         # Conditions under which there is no plan, or not of all that is filled in; the first that holds is told.
@@ -241,7 +241,7 @@ class Workbook:
         state = f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."'
         for condition, reason in reversed(reasons):
             state = f'IF({condition};"Not planned: "&{reason};{state})'
-        page.put(1, 3, f"={state}")
+        page.put(1, 3, f"={state}", "pour text")
         page.range(1, 3).IsTextWrapped = True
         self.judge(page, 1, 3)
         counts = ", ".join(
@@ -297,6 +297,7 @@ class Workbook:
         page.range(0, 5, 0, 5 + len(texts) - 1).CharWeight = 150.0
         page.range(0, 3, 1, 5 + len(texts) - 1).Rows.OptimalHeight = True
         row = FAULTS - 1
+        page.sheet.Rows.getByIndex(3).Height = 1000
         page.put(0, row - 3, "To put right", "pour section")
         page.style("pour section", 0, row - 3, 2, row - 3)
         page.put(1, row - 3, "What the library refuses, and where: /orders/lines/0 is the first order line.")
@@ -307,7 +308,7 @@ class Workbook:
         end = row + FAULT_ROWS - 1
         page.style("pour text", 0, row, 2, end)
         self.rows(page, self.texts["plan"], "faults", page.at(span(0, row - 2, 2, row - 2)), (0, row, 2, end))
-        inputs.show_faults(orders, page.at(span(0, row, 0, end)), page.at(span(1, row, 1, end)))
+        inputs.show_faults(orders, *(page.at(span(column, row, column, end)) for column in range(3)))
         page.print_range(2, row + 4)
         page.sheet.setPrintTitleRows(False)
 
@@ -338,7 +339,7 @@ class Workbook:
         self.ask.headings(2, ["As it was when this file was made"])
         self.ask.widths(40, 140, 60)
         self.cell(self.state).Formula = (
-            f'=IF(AND({";".join(kept)});"{self.state_text[:-1]} when this file was made. It does not calculate.";'
+            f'=IF(AND({";".join(kept)});"{self.state_text[:-1]} when this file was made; values only.";'
             '"Not planned: these values no longer hold, as orders, book or salt were changed. Use shop.ods with the add-in.")'
         )
         self.salt.put(2, 2, f'=IF(LEFT({self.state};7)="Planned";"";{self.state})')

@@ -294,12 +294,11 @@ with Office(extension, "de-DE") as office:
         True,
         f"The state of a wrong order: {book.state}",
     )
+    fault = refused["faults"][0]
+    expect(fault["path"], "/orders/lines/0/pieces", "The place of the first fault")
     expect(
-        book.at("Orders", "H5").String,
-        refused["faults"][0]["message"],
-        "What is wrong with the first order line, next to it",
+        book.at("Orders", "H5").String, f"{fault['message']} {fault['help']}", "What is wrong, next to the order line"
     )
-    expect(refused["faults"][0]["path"], "/orders/lines/0/pieces", "The place of the first fault")
     for name in RESULTS[:6]:
         expect(book.at(name, "A2").String, book.state, f"The state on the sheet {name}")
     book.document.close(True)
