@@ -11,7 +11,7 @@ from com.sun.star.sheet import XAddIn, XCompatibilityNames
 from pourwright import XCalc
 
 from pourwright_calc import functions
-from pourwright_calc.documents import Document, Table
+from pourwright_calc.documents import Document
 from pourwright_calc.parts import Calculation, Own, shown_name
 
 # In files a function is this and its method: POURWRIGHT.CALC.PIECEMASS.
@@ -112,7 +112,7 @@ def document_of(model: Any) -> Document:
     return Document(folder, date(first.Year, first.Month, first.Day))
 
 
-def method_of(function: Union[Calculation, Own]) -> Callable[..., Table]:
+def method_of(function: Union[Calculation, Own]) -> Callable[..., Any]:
     if isinstance(function, Calculation):
         return lambda self, *given: functions.calculate(function, given)
     if function.name == "why":

@@ -29,7 +29,7 @@ def properties(**values):
 
 
 class Office:
-    """`locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
+    """`oxt` is the add-in; None is an office without it. `locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
 
     def __init__(self, oxt, locale=None, headless=True):
         self.folder = Path(tempfile.mkdtemp())

@@ -265,6 +265,8 @@ class Arguments(unittest.TestCase):
         value, why = one("WHY", Formula('"POUR_MASS_OF_VOLUME"'), 1.0, 2.0, 3.0)
         self.assertEqual(value, "It takes 2 arguments, not 3: volume_ml, density_g_per_ml. [wrong-type]")
         self.assertEqual(why, "")
+        value, _ = one("WHY", Formula('"POUR_PLAN"'), 1.0, 2.0, 3.0, 4.0)
+        self.assertEqual(value, "It takes 3 arguments, not 4: book, orders, columns. [wrong-type]")
 
     def test_lists(self):
         density = 120 / (100 / 1.03 + 20 / 2.165)
@@ -311,15 +313,16 @@ class Columns(unittest.TestCase):
         self.assertEqual(in_bits(found[:2]), in_bits(single))
         self.assertEqual(found[2:], [["", "", ""], *[[VALUE] * 3] * 2])
         rows.clearContents(1023)
-        why = DOCUMENT.Sheets.getByIndex(0).getCellRangeByName("E1:E5")
-        why.setArrayFormula('=POUR_WHY("POUR_PIECE_MASS";A1:A5;B1:B5;0.98)')
-        reasons = [row[0] for row in read(why)]
-        self.assertEqual(reasons[:3], ["", "", ""])
-        self.assertEqual(reasons[3].split(".")[0], "cavity_volume_ml: It is missing")
-        self.assertEqual(len(reasons[4].splitlines()), 2)
-        why.setArrayFormula('=POUR_WHY("POUR_PIECE_MASS";A1:A5;B1:B4;0.98)')
-        self.assertIn("cold_density_g_per_ml: It has 4 rows, and another argument has 5.", read(why)[0][0])
-        why.clearContents(1023)
+        why = DOCUMENT.Sheets.getByIndex(0).getCellRangeByName("E1").getCellByPosition(0, 0)
+        why.setFormula('=POUR_WHY("POUR_PIECE_MASS";A1:A5;B1:B5;0.98)')
+        reasons = why.getString().splitlines()
+        self.assertEqual([reason.split(".")[0] for reason in reasons[:1]], ["row 4: cavity_volume_ml: It is missing"])
+        self.assertEqual([reason.split(":")[0] for reason in reasons], ["row 4", "row 5", "row 5"])
+        why.setFormula('=POUR_WHY("POUR_PIECE_MASS";A1:A2;B1:B2;0.98)')
+        self.assertEqual(why.getString(), "")
+        why.setFormula('=POUR_WHY("POUR_PIECE_MASS";A1:A5;B1:B4;0.98)')
+        self.assertIn("cold_density_g_per_ml: It has 4 rows, and another argument has 5.", why.getString())
+        why.setString("")
         cells.clearContents(1023)
 
     def test_ten_thousand_rows(self):
@@ -525,6 +528,12 @@ class Documents(unittest.TestCase):
         self.assertEqual(bits(sheet.getCellByPosition(1, 0).getValue()), bits(data["mass"]["value"]))
         sheet.getCellByPosition(1, 0).setFormula('=POUR_FIELD(A1;"/result/parts/1")')
         self.assertEqual(json.loads(sheet.getCellByPosition(1, 0).getString()), data["parts"][1])
+        sheet.getCellByPosition(1, 0).setFormula('=POUR_FIELD(A1;"/result/mass")')
+        self.assertEqual(bits(sheet.getCellByPosition(1, 0).getValue()), bits(data["mass"]["value"]))
+        # A text that is one value compares as any other.
+        sheet.getCellByPosition(1, 0).setFormula('=POUR_FIELD(A1;"result/calculate")')
+        sheet.getCellByPosition(2, 0).setFormula('=IF(B1="formula";MATCH("formula";B1:B1;0);"no")')
+        self.assertEqual(sheet.getCellByPosition(2, 0).getValue(), 1.0)
         wanted = [[part["material"], bits(part["mass"]["value"]), bits(float(place)), bits(data["mass"]["value"])] for place, part in enumerate(data["parts"], 1)]
         sheet.getCellByPosition(30, 0).setFormula('=POUR_ROWS(A1;"result/parts";"material, mass/value, #, nothing")')
         self.assertEqual(sheet.getCellByPosition(30, 0).getString(), wanted[0][0])
@@ -539,6 +548,11 @@ class Documents(unittest.TestCase):
             self.assertEqual(why, one("WHY", "POUR_CONVERT", "6 oz", "g")[0])
         self.assertIn("`result/x` leads nowhere: there is no `x`", one("FIELD", with_book, "result/x")[1])
         self.assertEqual(one("FIELD", '{"a":null}', "a"), (NOT_AVAILABLE, ""))
+        for value, wanted in {
+            '{"value":2,"unit":"g","text":"2 g"}': 2.0, '{"amount":"7.25","currency":"USD"}': 7.25, '["a","b"]': "a + b",
+            '{"amount":"x","currency":[]}': "x", '[1]': "[1]", '[]': "[]", '{"value":{"value":1},"unit":1}': '{"value": 1}',
+        }.items():  # fmt: skip
+            self.assertEqual(one("FIELD", '{"a":' + value + "}", "a"), (wanted, ""))
         self.assertEqual(one("FIELD", '{"a/b":[1,true]}', "a~1b/1"), (1.0, ""))
         self.assertIn("It is not JSON", one("FIELD", "{", "a")[1])
         self.assertIn("It is not JSON", one("FIELD", "[" * 100000, "a")[1])

@@ -26,6 +26,8 @@ struct Own {
     name: &'static str,
     /// Whether it is given the document that it is in, to find files next to it.
     knows_document: bool,
+    /// Whether it gives one value. Calc 7.4 compares a text of a table with no other: it is not in its pool of texts.
+    gives_one: bool,
     text: &'static str,
     parameters: &'static [OwnParameter],
 }
@@ -81,6 +83,7 @@ const OWN: &[Own] = &[
     Own {
         name: "answer",
         knows_document: true,
+        gives_one: true,
         text: "Answers a request of the library, JSON in, JSON out: {\"result\": ...}, or {\"faults\": [...]} of a request with \
                faults.",
         parameters: &[
@@ -95,6 +98,7 @@ const OWN: &[Own] = &[
     Own {
         name: "cost",
         knows_document: true,
+        gives_one: false,
         text: "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, \
                packages, to_buy.",
         parameters: &[BOOK, FORMULAS, BASE_AMOUNT, FINISHED_AMOUNT, COLUMNS],
@@ -102,19 +106,21 @@ const OWN: &[Own] = &[
     Own {
         name: "field",
         knows_document: false,
+        gives_one: true,
         text: "A field of a JSON text, such as POUR_ANSWER gives. #N/A if it is null.",
         parameters: &[
             required("json", "The JSON text."),
             required(
                 "path",
-                "The names on the way to the field, with slashes between them: \"result/value\", \"result/pots/0/id\"; or cells \
-                 with a path each. A list or an object is given as JSON.",
+                "The names on the way to the field, with slashes between them: \"result/value\", \"result/pots/0/id\". A quantity \
+                 gives its number, money its amount, a list of names \"dusk + plain\", any other list or object JSON.",
             ),
         ],
     },
     Own {
         name: "formula",
         knows_document: true,
+        gives_one: false,
         text: "Recipe of formulas of a book for an amount: a row for each material. Columns: material, mass_g, ratio, \
                of_finished.",
         parameters: &[BOOK, FORMULAS, BASE_AMOUNT, FINISHED_AMOUNT, COLUMNS],
@@ -122,6 +128,7 @@ const OWN: &[Own] = &[
     Own {
         name: "grams",
         knows_document: true,
+        gives_one: false,
         text: "Grams of the materials of a formula that is in the sheet, for a batch: a column, one row for each material.",
         parameters: &[
             BOOK,
@@ -141,6 +148,7 @@ const OWN: &[Own] = &[
     Own {
         name: "plan",
         knows_document: true,
+        gives_one: false,
         text: "A day's plan: a row for each pot. Columns: pot, name, cup, cup_ml, stages, mass_g, volume_ml, shots, \
                pieces_ordered, pieces_made, heats, lost_g, left_over_g, sprues_g.",
         parameters: &[BOOK, ORDERS, COLUMNS],
@@ -148,6 +156,7 @@ const OWN: &[Own] = &[
     Own {
         name: "rows",
         knows_document: false,
+        gives_one: false,
         text: "A list in a JSON text, such as POUR_ANSWER gives, as rows: one for each entry.",
         parameters: &[
             required("json", "The JSON text."),
@@ -165,12 +174,14 @@ const OWN: &[Own] = &[
     Own {
         name: "version",
         knows_document: false,
+        gives_one: true,
         text: "Version of the library.",
         parameters: &[],
     },
     Own {
         name: "weigh",
         knows_document: true,
+        gives_one: false,
         text: "What to weigh on a day: a row for each line. Columns: pot, stage, line, formula, material, kind, add_when, \
                portions, mass_g, tool, measure, gives_g, deviation, tolerance, uncertainty.",
         parameters: &[BOOK, ORDERS, COLUMNS],
@@ -178,6 +189,7 @@ const OWN: &[Own] = &[
     Own {
         name: "why",
         knows_document: true,
+        gives_one: true,
         text: "Why a function gives an error: all that is wrong with the call, a line for each fault. An empty text if nothing \
                is. Example: POUR_WHY(\"POUR_CONVERT\"; \"6 oz\"; \"g\").",
         parameters: &[
@@ -229,25 +241,22 @@ fn method(name: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }
 
-/// Each method gives a table: Calc shows its first cell, or all in an array formula.
+/// A method that gives a table: Calc shows its first cell, or all in an array formula.
+const TABLE: &str = "sequence< sequence<any> >";
+
 fn interface() -> String {
     let mut text = String::from(
         "// The functions of the add-in. Made by `cargo run -p pourwright-generate`; do not edit.\n\n\
          module pourwright {\n\ninterface XCalc : com::sun::star::uno::XInterface {\n",
     );
-    let mut write = |name: &str, parameters: &[String]| {
-        writeln!(
-            text,
-            "    sequence< sequence<any> > {}({});",
-            method(name),
-            parameters.join(", ")
-        )
-        .unwrap();
+    // Calc shows the first cell of a table, or all of it in an array formula.
+    let mut write = |found: &str, name: &str, parameters: &[String]| {
+        writeln!(text, "    {found} {}({});", method(name), parameters.join(", ")).unwrap();
     };
     let given = |index: usize| format!("[in] any a{index}");
     for calculation in CALCULATIONS {
         let parameters: Vec<String> = (0..calculation.parameters.len()).map(given).collect();
-        write(calculation.name, &parameters);
+        write(TABLE, calculation.name, &parameters);
     }
     for own in OWN {
         let document = own
@@ -260,7 +269,8 @@ fn interface() -> String {
                 given(index)
             }
         });
-        write(own.name, &document.into_iter().chain(parameters).collect::<Vec<_>>());
+        let found = if own.gives_one { "any" } else { TABLE };
+        write(found, own.name, &document.into_iter().chain(parameters).collect::<Vec<_>>());
     }
     text + "};\n\n};\n"
 }
@@ -334,8 +344,9 @@ fn table() -> String {
             text.push_str("            ),\n");
         }
         text.push_str("        ),\n");
-        let document = if own.knows_document { "True" } else { "False" };
-        writeln!(text, "        knows_document={document},\n    ),").unwrap();
+        let python = |is: bool| if is { "True" } else { "False" };
+        writeln!(text, "        knows_document={},", python(own.knows_document)).unwrap();
+        writeln!(text, "        gives_one={},\n    ),", python(own.gives_one)).unwrap();
     }
     text + ")\n"
 }

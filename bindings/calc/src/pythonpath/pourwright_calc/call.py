@@ -67,9 +67,7 @@ class Function:
         """The results of each call: of one, or of one for each row where columns of cells are given."""
         parameters = self.calculation.parameters
         if len(given) > len(parameters):
-            names = ", ".join(parameter.name for parameter in parameters)
-            message = "It takes {} arguments, not {}: {}.".format(len(parameters), len(given), names)
-            raise refuse("", message, "", "wrong-type")
+            raise too_many(parameters, len(given))
         faults = Faults()
         values: List[Any] = []
         columns: Dict[int, List[Union[Cell, Refused]]] = {}
@@ -150,6 +148,12 @@ class Function:
             if isinstance(word, str) and word.lower() in words:
                 return words.index(word.lower()) + 1
         return 0
+
+
+def too_many(parameters: Sequence[Parameter], given: int) -> Refused:
+    names = ", ".join(parameter.name for parameter in parameters)
+    message = "It takes {} arguments, not {}: {}.".format(len(parameters), given, names)
+    return refuse("", message, "", "wrong-type")
 
 
 def _type_of_result(result: Result) -> Any:
@@ -276,10 +280,13 @@ def _without_results(function: Function, row: Optional[Refused]) -> Tuple[Any, .
     return ("" if row is None else error_of_calc(REFUSED),) * function.width
 
 
-def reasons(function: Function, given: Sequence[Any]) -> Tuple[Tuple[str, ...], ...]:
-    """Why each call is refused; an empty text where it is not."""
+def reasons(function: Function, given: Sequence[Any]) -> str:
+    """Why a call is refused, or with which rows of its columns; an empty text where it is not."""
     try:
         rows = function.rows(given)
     except Refused as refused:
-        return ((str(refused),),)
-    return tuple((str(row) if isinstance(row, Refused) else "",) for row in rows)
+        rows = [refused]
+    if len(rows) == 1:
+        return str(rows[0]) if isinstance(rows[0], Refused) else ""
+    refused_rows = [(place, row) for place, row in enumerate(rows, 1) if isinstance(row, Refused)]
+    return "\n".join("row {}: {}".format(place, fault) for place, row in refused_rows for fault in row.faults)

@@ -190,7 +190,7 @@ def cell_of(value: Any, absent: Any) -> Any:
     if isinstance(value, dict) and "value" in value and "unit" in value:
         return cell_of(value["value"], absent)
     if isinstance(value, dict) and "amount" in value and "currency" in value:
-        return float(value["amount"])
+        return money_of(value["amount"])
     if isinstance(value, list) and value and all(isinstance(one, str) for one in value):
         return " + ".join(value)
     if isinstance(value, (dict, list)):
@@ -201,6 +201,14 @@ def cell_of(value: Any, absent: Any) -> Any:
         return float(value)
     except OverflowError:
         return str(value)
+
+
+def money_of(amount: Any) -> Any:
+    """An amount of money, which documents have as decimals."""
+    try:
+        return float(amount)
+    except (TypeError, ValueError):
+        return cell_of(amount, "")
 
 
 def answer_faults(value: Any) -> List[Fault]:
@@ -222,22 +230,13 @@ def nowhere(json_value: Any, at: str, path: str, step: str) -> Refused:
     return refuse(at, "`{}` leads nowhere: there is no `{}`.".format(path, step), "See the names in the JSON text.", "unknown-field")
 
 
-def field(document: Document, json_text: Any, path: Any) -> Table:
+def field(document: Document, json_text: Any, path: Any) -> Any:
     value = json_of(json_text)
-    rows = path if isinstance(path, tuple) else ((path,),)
-
-    def found(cell: Cell) -> Any:
-        if cell is None:
-            return ""
-        name = cell if isinstance(cell, str) else decimal(cell)
-        try:
-            return cell_of(walk(value, steps(name)), error_of_calc(NOT_KNOWN))
-        except Nowhere as at:
-            raise nowhere(value, "path", name, str(at)) from None
-
-    if not several(path):
-        raise missing("path", "Give a path: \"result/value\".")
-    return tuple(tuple(found(plain(cell)) for cell in row) for row in rows)
+    name = name_cell(path, "path", "Give a path: \"result/value\".")
+    try:
+        return cell_of(walk(value, steps(name)), error_of_calc(NOT_KNOWN))
+    except Nowhere as at:
+        raise nowhere(value, "path", name, str(at)) from None
 
 
 class Entry:
@@ -370,9 +369,9 @@ def recipe(kind: str, document: Document, book: Any, formulas: Any, base: Any, f
 
 _FORMULA: Dict[str, Callable[[Any], Any]] = {
     "material": at("material"),
-    "mass_g": at("mass/value"),
+    "mass_g": at("mass"),
     "ratio": at("ratio"),
-    "of_finished": at("of_finished/value"),
+    "of_finished": at("of_finished"),
 }
 
 
@@ -383,23 +382,12 @@ def formula(
     return named(_FORMULA, found["parts"], columns)
 
 
-def money(path: str) -> Callable[[Any], Any]:
-    """An amount of money, which documents have as decimals."""
-    of_amount = at(path + "/amount")
-
-    def found(value: Any) -> Any:
-        decimals = of_amount(value)
-        return None if decimals is None else float(decimals)
-
-    return found
-
-
 _COST: Dict[str, Callable[[Any], Any]] = {
     "material": at("material"),
-    "mass_g": at("mass/value"),
-    "cost": money("cost"),
+    "mass_g": at("mass"),
+    "cost": at("cost"),
     "packages": at("packages"),
-    "to_buy": money("to_buy"),
+    "to_buy": at("to_buy"),
 }
 
 
@@ -579,17 +567,17 @@ _PLAN: Dict[str, Callable[[Any], Any]] = {
     "pot": at("pot"),
     "name": at("id"),
     "cup": at("cup_name"),
-    "cup_ml": at("cup/value"),
+    "cup_ml": at("cup"),
     "stages": lambda pot: len(pot["stages"]),
-    "mass_g": lambda pot: pot["stages"][0]["holds"]["value"],
-    "volume_ml": lambda pot: pot["stages"][0]["fills"]["value"],
+    "mass_g": lambda pot: pot["stages"][0]["holds"],
+    "volume_ml": lambda pot: pot["stages"][0]["fills"],
     "shots": lambda pot: sum(draw["shots"] for draw in draws(pot)),
     "pieces_ordered": lambda pot: pieces(pot, "ordered"),
     "pieces_made": lambda pot: pieces(pot, "made"),
     "heats": at("heats/count"),
-    "lost_g": at("lost/value"),
-    "left_over_g": at("left_over/value"),
-    "sprues_g": at("sprues/value"),
+    "lost_g": at("lost"),
+    "left_over_g": at("left_over"),
+    "sprues_g": at("sprues"),
 }
 
 
@@ -601,18 +589,18 @@ _WEIGH: Dict[str, Callable[[Any], Any]] = {
     "pot": within("^^pot"),
     "stage": within("^#"),
     "line": within("#"),
-    "formula": lambda entry: " + ".join(entry.at("^formulas")),
+    "formula": within("^formulas"),
     "material": within("material"),
     "kind": within("kind"),
     "add_when": within("add/when"),
     "portions": within("add/portions"),
-    "mass_g": within("wanted/value"),
+    "mass_g": within("wanted"),
     "tool": within("best/tool"),
     "measure": within("best/measure"),
-    "gives_g": within("best/gives/value"),
-    "deviation": within("best/off/value"),
-    "tolerance": within("tolerance/value"),
-    "uncertainty": within("doubt/uncertainty/value"),
+    "gives_g": within("best/gives"),
+    "deviation": within("best/off"),
+    "tolerance": within("tolerance"),
+    "uncertainty": within("doubt/uncertainty"),
 }
 
 
@@ -624,18 +612,18 @@ def weigh(document: Document, book: Any, orders: Any, columns: Any = None) -> Ta
 # --- Others
 
 
-def answer(document: Document, request: Any, book: Any = None) -> Table:
+def answer(document: Document, request: Any, book: Any = None) -> str:
     def opened() -> Optional[str]:
         return open_book(book, document) if several(book) else None
 
     text, in_book = both(lambda: text_of(request, "request", document), opened)
     try:
-        return ((library.answer(text, in_book),),)
+        return library.answer(text, in_book)
     except Refused as refused:
         faults = [dict(zip(("path", "message", "help", "code"), fault)) for fault in refused.faults]
         ordered = [{"code": one["code"], **one, "path": "/" + one["path"] if one["path"] else ""} for one in faults]
-        return ((json.dumps({"faults": ordered}, ensure_ascii=False, separators=(",", ":")),),)
+        return json.dumps({"faults": ordered}, ensure_ascii=False, separators=(",", ":"))
 
 
-def version(document: Document) -> Table:
-    return ((library.version(),),)
+def version(document: Document) -> str:
+    return library.version()

@@ -4,7 +4,7 @@ import functools
 from typing import Any, Callable, Dict, Optional, Sequence, Union
 
 from . import documents
-from .call import REFUSED, Function, error_of_calc, reasons, table_of
+from .call import REFUSED, Function, error_of_calc, reasons, table_of, too_many
 from .cells import plain
 from .documents import Document, Table
 from .fault import Refused
@@ -12,7 +12,7 @@ from .parts import Calculation, Own, Parameter, shown_name
 from .table import AMOUNT_EXAMPLES, CALCULATIONS, EXAMPLES, OWN
 
 # What each function on documents does; `why` is below.
-_DOES: Dict[str, Callable[..., Table]] = {
+_DOES: Dict[str, Callable[..., Any]] = {
     "answer": documents.answer,
     "cost": documents.cost,
     "field": documents.field,
@@ -37,33 +37,33 @@ def calculate(calculation: Calculation, given: Sequence[Any]) -> Table:
     return table_of(_function(calculation.name), given)
 
 
-def document_function(own: Own, document: Document, given: Sequence[Any]) -> Table:
+def document_function(own: Own, document: Document, given: Sequence[Any]) -> Any:
     """A function on documents; a call that is refused is one cell with an error."""
     try:
         return _DOES[own.name](document, *given)
     except Refused:
-        return ((error_of_calc(REFUSED),),)
+        refused = error_of_calc(REFUSED)
+        return refused if own.gives_one else ((refused,),)
 
 
-def why(document: Document, name: Any, given: Sequence[Any]) -> Table:
-    """Why a call is refused."""
+def why(document: Document, name: Any, given: Sequence[Any]) -> str:
+    """Why a call is refused; an empty text where it is not."""
     shown = plain(name)
     known = _BY_SHOWN.get(shown.upper()) if isinstance(shown, str) else None
     if known is None:
-        return (("There is no function `{}`. Write its name in quotes: \"POUR_CONVERT\".".format(name),),)
+        return "There is no function `{}`. Write its name in quotes: \"POUR_CONVERT\".".format(shown)
     if isinstance(known, Calculation):
         return reasons(_function(known.name), given)
     if known.name == "why":
-        return (("",),)
+        return ""
     needed = sum(not parameter.optional for parameter in known.parameters)
-    if len(given) > len(known.parameters):
-        names = ", ".join(parameter.name for parameter in known.parameters)
-        return (("It takes {} arguments, not {}: {}.".format(len(known.parameters), len(given), names),),)
     try:
+        if len(given) > len(known.parameters):
+            raise too_many(known.parameters, len(given))
         _DOES[known.name](document, *given, *[None] * (needed - len(given)))
     except Refused as refused:
-        return ((str(refused),),)
-    return (("",),)
+        return str(refused)
+    return ""
 
 
 # --- The function wizard

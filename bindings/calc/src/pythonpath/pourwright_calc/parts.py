@@ -69,6 +69,8 @@ class Own(NamedTuple):
     parameters: Tuple[Parameter, ...]
     # Whether it is given the document that it is in.
     knows_document: bool
+    # Whether it gives one value; a table of cells otherwise.
+    gives_one: bool
 
 
 def shown_name(name: str) -> str:

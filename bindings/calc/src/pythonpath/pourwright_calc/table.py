@@ -3983,6 +3983,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=True,
     ),
     Own(
         "cost",
@@ -4019,6 +4020,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=False,
     ),
     Own(
         "field",
@@ -4033,10 +4035,11 @@ OWN = (
             Parameter(
                 "path",
                 "any",
-                "The names on the way to the field, with slashes between them: \"result/value\", \"result/pots/0/id\"; or cells with a path each. A list or an object is given as JSON.",
+                "The names on the way to the field, with slashes between them: \"result/value\", \"result/pots/0/id\". A quantity gives its number, money its amount, a list of names \"dusk + plain\", any other list or object JSON.",
             ),
         ),
         knows_document=False,
+        gives_one=True,
     ),
     Own(
         "formula",
@@ -4073,6 +4076,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=False,
     ),
     Own(
         "grams",
@@ -4106,6 +4110,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=False,
     ),
     Own(
         "plan",
@@ -4130,6 +4135,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=False,
     ),
     Own(
         "rows",
@@ -4154,6 +4160,7 @@ OWN = (
             ),
         ),
         knows_document=False,
+        gives_one=False,
     ),
     Own(
         "version",
@@ -4162,6 +4169,7 @@ OWN = (
         (
         ),
         knows_document=False,
+        gives_one=True,
     ),
     Own(
         "weigh",
@@ -4186,6 +4194,7 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=False,
     ),
     Own(
         "why",
@@ -4205,5 +4214,6 @@ OWN = (
             ),
         ),
         knows_document=True,
+        gives_one=True,
     ),
 )
