@@ -54,6 +54,7 @@ class Table:
         # Columns to fill in, then those that are calculated.
         self.name, self.columns = name, len(headings) - results
         self.json, self.number = len(headings), len(headings) + 1
+        self.written = [self.json]
         self.page.headings(0, [*headings, "As JSON", "No."], notes=notes)
         self.page.widths(*widths, 30, 10)
         self.page.style("pour input", 0, FIRST, self.columns - 1, last(name))
@@ -81,6 +82,15 @@ class Table:
                 )
             )
         self.page.formulas(self.json, FIRST, lines)
+
+    def below(self):
+        """The formula of the number of cells that are filled in below the table."""
+        return f"COUNTA({self.page.at(span(0, last(self.name) + 1, self.columns - 1, last(self.name) + 800))})"
+
+    def unread(self):
+        """The formula of the number of rows that are filled in and have no JSON, such as one that was put in."""
+        written = "&".join(self.column(place) for place in self.written)
+        return f'SUMPRODUCT((({self.column(0)}&{self.column(1)})<>"")*(({written})=""))'
 
     def object(self):
         """The formula of all entries as the members of an object."""
@@ -290,6 +300,7 @@ def molds(document):
     page = table.page
     # Two columns further: the shape of a row, and it with those of the rows below that belong to the same mold.
     shape, chain = table.number + 1, table.number + 2
+    table.written.append(shape)
     page.headings(shape, ["Shape", "Shapes"])
     page.style("pour json", shape, FIRST, chain, last("Molds"))
     kinds = {path: BOOKS.kind("MoldEntry", path) for path in MOLD}
@@ -446,7 +457,7 @@ def orders(document, products_sheet):
         "Orders",
         page_help,
         [*[words(path) for path in LINE], "To put right"],
-        [18, 56, 20, 18, 18, 18, 36, 80],
+        [18, 56, 20, 18, 18, 18, 36, 110],
         [*[DAYS.meaning("OrderLine", path) for path in LINE], "What the library refuses in this line."],
         results=1,
     )
@@ -491,16 +502,16 @@ def orders(document, products_sheet):
     return table
 
 
-def show_faults(orders, paths, messages):
-    """Next to each order line, what is wrong with it: `paths` and `messages` of the list of faults."""
+def show_faults(orders, paths, messages, helps):
+    """Next to each order line, what is wrong with it and what would fix it, from the columns of the list of faults."""
     page, column = orders.page, len(LINE)
     page.style("pour fault", column, FIRST, column, last("Orders"))
     lines = []
     for row in range(FIRST, last("Orders") + 1):
         number = cell(orders.number, row)
-        place = f'"/orders/lines/"&{number}-1'
-        found = f'IFERROR(INDEX({messages};MATCH({place}&"/*";{paths};0));IFERROR(INDEX({messages};MATCH({place};{paths};0));""))'
-        lines.append((f'=IF({number}="";"";{found})',))
+        line = f'"/orders/lines/"&{number}-1'
+        found = f'IFERROR(MATCH({line}&"/*";{paths};0);MATCH({line};{paths};0))'
+        lines.append((f'=IF({number}="";"";IFERROR(INDEX({messages};{found})&" "&INDEX({helps};{found});""))',))
     page.formulas(column, FIRST, lines)
 
 
@@ -511,7 +522,7 @@ TOOLS = {("bench", "spoons"): 8, ("bench", "cups"): 6, ("bench", "oven", "timing
 
 def tools(document):
     page = Page(document, "Tools", "Tools", "Spoons, cups, timings of the oven and what goes into a pack, one a row.")
-    widths, lists, row, json = [24] * 9, {}, HEAD, 9
+    widths, lists, between, row, json = [24] * 9, {}, [], HEAD, 9
     page.widths(*widths, 30)
     for path, count in TOOLS.items():
         entries = BOOK
@@ -554,11 +565,12 @@ def tools(document):
             lines.append((f'=IF(COUNTA({cell(0, at_row)}:{cell(len(heads) - 1, at_row)})=0;"";{one})',))
         page.formulas(json, first, lines)
         lists[path] = page.at(span(json, first, json, end))
+        between.append(page.at(span(0, end + 1, json - 1, end + 1)))
         row = end + 2
     page.freeze(0, HELP + 1)
     page.print_range(json - 1, row - 2)
     page.sheet.setPrintTitleRows(False)
-    return page, lists
+    return page, lists, between
 
 
 def shop(document, lists, materials_sheet):

@@ -61,7 +61,7 @@ class Workbook:
             "molds": molds,
             "materials": materials,
         }
-        tools, lists = inputs.tools(document)
+        tools, lists, self.between_tools = inputs.tools(document)
         shop, self.rest_of_book = inputs.shop(document, lists, materials)
         self.write_texts()
         self.write_readme()
@@ -222,23 +222,26 @@ class Workbook:
 
     def write_readme(self):
         page, orders = self.readme, self.tables["orders"]
-        page.widths(42, 140, 110)
-        end = last("Orders")
-        below = f"COUNTA({orders.page.at(span(0, end + 1, orders.columns - 1, end + 800))})"
-        unread = f'SUMPRODUCT(({orders.column(0)}<>"")*({orders.column(orders.json)}=""))'
+        page.widths(42, 150, 100)
         faults = f'COUNTIF($A${FAULTS}:$A${FAULTS + FAULT_ROWS - 1};"?*")'
         page.put(0, 3, "State", "pour section")
-        page.put(
-            1,
-            3,
-            (
-                f'=IF({below}>0;"Not planned: orders below row {end + 1} of the sheet Orders do not count. Move them up.";'
-                f'IF({unread}>0;"Not planned: a row of the sheet Orders has lost its formula in the column As JSON. Copy it from another row.";'
-                f'IF(ISERROR({VERSION}());"Not planned: the add-in pourwright is not installed here.";'
-                f'IF({faults}>0;"Not planned: "&{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS};'
-                f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."))))'
-            ),
-        )
+        # Conditions under which there is no plan, or not of all that is filled in; the first that holds is told.
+        reasons = []
+        for table in self.tables.values():
+            row = last(table.name) + 1
+            reasons.append(
+                (f"{table.below()}>0", f'"rows below row {row} of the sheet {table.name} do not count. Move them up."')
+            )
+            lost = f'"a row of the sheet {table.name} has lost its formula in the column As JSON. Copy it from another row."'
+            reasons.append((f"{table.unread()}>0", lost))
+        filled = "+".join(f"COUNTA({row})" for row in self.between_tools)
+        reasons.append((f"{filled}>0", '"the row below a table of the sheet Tools does not count. Empty it."'))
+        reasons.append((f"ISERROR({VERSION}())", '"the add-in pourwright is not installed here."'))
+        reasons.append((f"{faults}>0", f'{faults}&" to put right, listed on the sheet Read me. "&$B${FAULTS}'))
+        state = f'"Planned: "&MAX({orders.column(orders.number)})&" order lines, by pourwright "&{VERSION}()&"."'
+        for condition, reason in reversed(reasons):
+            state = f'IF({condition};"Not planned: "&{reason};{state})'
+        page.put(1, 3, f"={state}", "pour text")
         page.range(1, 3).IsTextWrapped = True
         self.judge(page, 1, 3)
         counts = ", ".join(
@@ -294,6 +297,7 @@ class Workbook:
         page.range(0, 5, 0, 5 + len(texts) - 1).CharWeight = 150.0
         page.range(0, 3, 1, 5 + len(texts) - 1).Rows.OptimalHeight = True
         row = FAULTS - 1
+        page.sheet.Rows.getByIndex(3).Height = 1000
         page.put(0, row - 3, "To put right", "pour section")
         page.style("pour section", 0, row - 3, 2, row - 3)
         page.put(1, row - 3, "What the library refuses, and where: /orders/lines/0 is the first order line.")
@@ -304,7 +308,7 @@ class Workbook:
         end = row + FAULT_ROWS - 1
         page.style("pour text", 0, row, 2, end)
         self.rows(page, self.texts["plan"], "faults", page.at(span(0, row - 2, 2, row - 2)), (0, row, 2, end))
-        inputs.show_faults(orders, page.at(span(0, row, 0, end)), page.at(span(1, row, 1, end)))
+        inputs.show_faults(orders, *(page.at(span(column, row, column, end)) for column in range(3)))
         page.print_range(2, row + 4)
         page.sheet.setPrintTitleRows(False)
 
@@ -335,7 +339,7 @@ class Workbook:
         self.ask.headings(2, ["As it was when this file was made"])
         self.ask.widths(40, 140, 60)
         self.cell(self.state).Formula = (
-            f'=IF(AND({";".join(kept)});"{self.state_text[:-1]} when this file was made. It does not calculate.";'
+            f'=IF(AND({";".join(kept)});"{self.state_text[:-1]} when this file was made; values only.";'
             '"Not planned: these values no longer hold, as orders, book or salt were changed. Use shop.ods with the add-in.")'
         )
         self.salt.put(2, 2, f'=IF(LEFT({self.state};7)="Planned";"";{self.state})')

@@ -294,37 +294,43 @@ with Office(extension, "de-DE") as office:
         True,
         f"The state of a wrong order: {book.state}",
     )
+    fault = refused["faults"][0]
+    expect(fault["path"], "/orders/lines/0/pieces", "The place of the first fault")
     expect(
-        book.at("Orders", "H5").String,
-        refused["faults"][0]["message"],
-        "What is wrong with the first order line, next to it",
+        book.at("Orders", "H5").String, f"{fault['message']} {fault['help']}", "What is wrong, next to the order line"
     )
-    expect(refused["faults"][0]["path"], "/orders/lines/0/pieces", "The place of the first fault")
     for name in RESULTS[:6]:
         expect(book.at(name, "A2").String, book.state, f"The state on the sheet {name}")
     book.document.close(True)
 
-    # A row is taken out; one that is put in has no formula, and the state says so.
+    # A row is taken out.
     book = Book(office.open(folder / "shop.ods"))
     book.sheet("Orders").Rows.removeByIndex(6, 1)
     check(library, book, BOOK, changed(lines=[*ORDERS["lines"][:2], *ORDERS["lines"][3:]]), "a row less")
-    book.sheet("Orders").Rows.insertByIndex(6, 1)
-    book.at("Orders", "A7").String = "lost"
-    expect(
-        book.state.startswith("Not planned: a row of the sheet Orders has lost its formula"),
-        True,
-        f"The state of a row put in: {book.state}",
-    )
     book.document.close(True)
 
-    # A row below the table does not count, and the state says so.
+    # What is filled in where it does not count.
     book = Book(office.open(folder / "shop.ods"))
-    book.at("Orders", "A70").String = "lost"
+    for name in SCROLLED[:5]:
+        book.at(name, "A70").String = "lost"
+        expect(
+            book.state.startswith(f"Not planned: rows below row 64 of the sheet {name}"),
+            True,
+            f"The state: {book.state}",
+        )
+        book.at(name, "A70").String = ""
+        book.sheet(name).Rows.insertByIndex(20, 1)
+        book.at(name, "A21").String = "lost"
+        expect(
+            book.state.startswith(f"Not planned: a row of the sheet {name} has lost"), True, f"The state: {book.state}"
+        )
+        book.sheet(name).Rows.removeByIndex(20, 1)
+    book.at("Tools", "A14").String = "1 tbsp"
     expect(
-        book.state.startswith("Not planned: orders below row 64"),
-        True,
-        f"The state of an order below the table: {book.state}",
+        book.state.startswith("Not planned: the row below a table of the sheet Tools"), True, f"The state: {book.state}"
     )
+    book.at("Tools", "A14").String = ""
+    check(library, book, BOOK, ORDERS, "all of it undone")
     book.document.close(True)
 
 # What stays in view, in both files.
