@@ -142,6 +142,7 @@ registry! {
     bench::MeasureError,
     calibrate::CalibrateError,
     color::ColorError,
+    color::reading::ReadingError,
     cost::CostError,
     flake::FlakeError,
     flake::CutError,

@@ -14,7 +14,11 @@ use crate::show;
 pub mod difference;
 pub mod kubelka_munk;
 pub mod lab;
+pub mod light;
 pub mod match_color;
+pub mod next_drop;
+pub mod pot;
+pub mod reading;
 
 /// Errors of a color.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -44,6 +48,9 @@ pub enum ColorError {
         /// How many each reading has.
         wanted: usize,
     },
+    /// Bands that are not those of a spectrum.
+    #[error("Reflectances must be every 10 or 20 nm, at whole tens, and reach from 400 to 700 nm.")]
+    Spectrum,
     /// Readings of a film that no film gives.
     #[error("No film gives these two readings over these backings.")]
     NoFilm,
@@ -74,6 +81,7 @@ impl Diagnose for ColorError {
         Self::Range { .. } => "out-of-range",
         Self::OutsideSrgb { .. } => "color-outside-srgb",
         Self::Bands { .. } => "color-wrong-bands",
+        Self::Spectrum => "color-no-spectrum",
         Self::NoFilm => "color-no-film",
         Self::TooFewLetDowns => "color-too-few-let-downs",
         Self::Doses { .. } => "color-wrong-doses",
@@ -88,6 +96,7 @@ impl Diagnose for ColorError {
             }
             Self::OutsideSrgb { .. } => "Give a color that a screen can show, or read it in more bands.",
             Self::Bands { .. } => "Read the base, every let-down and the target in the same bands.",
+            Self::Spectrum => "Export them every 10 nm: \"from_nm\": 400, \"step_nm\": 10 and 31 values.",
             Self::NoFilm => {
                 "Read one piece over a light and over a dark backing, and give the backings' own readings."
             }
@@ -119,6 +128,7 @@ mod tests {
             ColorError::Range { what: "a share", range: "from 0 to 1" },
             ColorError::OutsideSrgb { channel: "red", value: 1.5 },
             ColorError::Bands { found: 2, wanted: 3 },
+            ColorError::Spectrum,
             ColorError::NoFilm,
             ColorError::TooFewLetDowns,
             ColorError::Doses { found: 2, wanted: 3 },
