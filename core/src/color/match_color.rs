@@ -32,7 +32,7 @@ pub const STARTING_POINT: &str =
     "This formula is a starting point: pour a test piece, and let the eye decide.";
 
 /// The most drops of one colorant in a formula.
-const MOST_DROPS: u32 = 10_000;
+pub(super) const MOST_DROPS: u32 = 10_000;
 
 /// Relative standard uncertainty of a photographed reflectance: about 1 in L\* of a middle tone.
 pub(super) const READ: f64 = 0.03;
@@ -47,6 +47,23 @@ pub struct LetDown<'a> {
     pub dose: Ratio,
     /// Reflectance in each band, above 0 and at most 1.
     pub reflectance: &'a [f64],
+}
+
+/// A test piece as it was photographed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TestPiece {
+    /// Mass of colorant per mass of base, above zero.
+    pub dose: Ratio,
+    /// Reflectance in the bands of a photograph.
+    pub reflectance: [f64; 3],
+}
+
+impl TestPiece {
+    /// It as a calibration takes it.
+    #[must_use]
+    pub const fn as_let_down(&self) -> LetDown<'_> {
+        LetDown { dose: self.dose, reflectance: &self.reflectance }
+    }
 }
 
 /// A base and its colorants, calibrated.

@@ -1,9 +1,10 @@
-//! Color: readings, differences, and a starting formula for a color.
+//! Color: readings, differences, a starting formula for a color, and the next drop.
 //!
-//! A reading becomes CIE L\*a\*b\* ([`lab`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow
-//! Kubelka and Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants
-//! ([`match_color`]). That formula is always a starting point: a photograph is not the eye, and plastic is not
-//! paint. Pour a test piece and look at it.
+//! A photograph with a card becomes a color and its uncertainty ([`reading`]); a color is CIE L\*a\*b\* ([`lab`]), and from
+//! bands it is known under several lights ([`light`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow Kubelka and
+//! Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants ([`match_color`]). What is seen of a pot
+//! corrects the strengths of what is in it ([`pot`]), and says what to add next ([`next_drop`]). All of it is a starting
+//! point: a photograph is not the eye, and plastic is not paint. Pour a test piece and look at it.
 
 use alloc::borrow::Cow;
 

@@ -6,7 +6,8 @@
 //! **The step.** Nothing can be taken out, so of each colorant only that part goes in that is certain at one side:
 //! a − 1.645 u(a) (95 %), rounded down. u(a) follows from the covariance C of the expected color and the target's reading:
 //! U = A⁺ (C + U_t) A⁺ᵀ with A = ∂(L\*a\*b\*)/∂a of the colorants that go in and A⁺ = (AᵀA)⁻¹Aᵀ. Where that leaves no whole
-//! drop, one drop of the colorant that helps most goes in, if it helps. Then look again.
+//! drop, half of the way goes in, or one drop of the colorant that helps most, whichever is expected to leave less. Then
+//! look again.
 //!
 //! **Stop.** The difference now is below what is close enough; or all the way would not better it by more than its own
 //! uncertainty, so that the readings cannot tell any finer. If it stays far off, then either a colorant is too much
@@ -26,17 +27,24 @@ use crate::color::ColorError;
 use crate::color::difference::ciede2000;
 use crate::color::kubelka_munk::Medium;
 use crate::color::lab::Lab;
-use crate::color::match_color::Palette;
+use crate::color::match_color::{MOST_DROPS, Palette};
 use crate::color::pot::{ColorPot, Difference, Expected, dot, inverse, times};
 use crate::color::reading::Reading;
 use crate::quantity::Ratio;
 use crate::words::words;
+
+/// The sentence that comes with every color.
+pub const THE_EYE_DECIDES: &str =
+    "The eye decides: hold a cooled sample next to the target, in the light that it is for.";
 
 /// ΔE₀₀ that is close enough, if nothing else is asked for: about what a trained eye just sees.
 pub const CLOSE_ENOUGH: f64 = 1.0;
 
 /// 95 % at one side.
 const ONE_SIDED: f64 = 1.645;
+
+/// The most of a colorant that is ever added, per base: more is taken for a slip (common practice, no source).
+const MOST_DOSE: f64 = 0.3;
 
 /// The largest pot that is offered, in pots.
 const LARGEST: f64 = 20.0;
@@ -126,11 +134,18 @@ impl ColorPot<'_> {
 
         let now = self.expected()?;
         let difference_now = now.difference(target);
-        let exact = reach.additions(1.0)?;
+        let mut exact = reach.additions(1.0)?;
+        for (exact, unit) in exact.iter_mut().zip(units) {
+            let most =
+                unit.map_or(0.0, |unit| MOST_DOSE.min(f64::from(MOST_DROPS) * unit.dose.value));
+            *exact = exact.min(most);
+        }
         let doses: Vec<f64> =
             units.iter().map(|unit| unit.map_or(1.0, |unit| unit.dose.value)).collect();
         let palette = reach.palette(1.0);
-        let all_the_way = palette.whole_drops(&exact, &doses, &usable, &target.lab)?;
+        let used: Vec<usize> =
+            exact.iter().enumerate().filter(|(_, dose)| **dose > 0.0).map(|(j, _)| j).collect();
+        let all_the_way = palette.whole_drops(&exact, &doses, &used, &target.lab)?;
         let best = self.expected_with(&all_the_way, units)?.difference(target);
 
         let mut next = NextDrop {
@@ -187,18 +202,22 @@ impl ColorPot<'_> {
             return Ok(step);
         }
         let mut least = self.expected()?.difference(target).typical;
-        let mut best = None;
+        let half: Vec<u32> = all.iter().map(|count| count.div_euclid(2)).collect();
+        let mut tried = vec![half];
         for (j, _) in units.iter().enumerate().filter(|(_, unit)| unit.is_some()) {
             let mut one = vec![0; all.len()];
             if let Some(count) = one.get_mut(j) {
                 *count = 1;
             }
+            tried.push(one);
+        }
+        for one in tried {
             let typical = self.expected_with(&one, units)?.difference(target).typical;
             if typical < least {
-                (least, best) = (typical, Some(one));
+                (least, step) = (typical, one);
             }
         }
-        Ok(best.unwrap_or(step))
+        Ok(step)
     }
 
     /// Standard uncertainty of the dose of each colorant that goes all the way; of those that do not go in, 0.

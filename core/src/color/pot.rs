@@ -190,6 +190,19 @@ impl<'a> ColorPot<'a> {
         Ok(())
     }
 
+    /// Thins all colorants by more base: `share` of their doses stays.
+    ///
+    /// # Errors
+    /// [`ColorError::Range`] unless it is above 0 and at most 1.
+    pub fn thin(&mut self, share: f64) -> Result<(), ColorError> {
+        if !(share > 0.0 && share <= 1.0) {
+            let range = "above 0 and at most 1";
+            return Err(ColorError::Range { what: "the share that stays", range });
+        }
+        self.doses.iter_mut().for_each(|dose| *dose *= share);
+        Ok(())
+    }
+
     /// Mass per mass of base of each colorant in it.
     #[must_use]
     pub fn doses(&self) -> Vec<Ratio> {

@@ -18,7 +18,8 @@ use alloc::borrow::Cow;
 use alloc::vec::Vec;
 
 use crate::codes::codes;
-use crate::color::lab::{Lab, decoded};
+use crate::color::ColorError;
+use crate::color::lab::{D65, Lab, Xyz, decoded};
 use crate::fault::Diagnose;
 use crate::show;
 
@@ -33,6 +34,28 @@ pub const INSTRUMENT: f64 = 0.3;
 /// study of phone cameras found a mean ΔE₀₀ above 10 by plain sRGB, about half of that with a chart in the picture, and
 /// plastic pieces as the hardest (abstract: lawdata.com.tw, no. 475787); a mean of 5 is about 3 in each.
 pub const OTHER_INSTRUMENT: f64 = 3.0;
+
+/// Standard uncertainties that converting L\*, a\*, b\* from D50 to D65 adds: root mean squares over the reflectances of two
+/// color charts, converted as here and calculated from the spectra, both by colour-science 0.4.7.
+pub const FROM_D50: [f64; 3] = [0.4, 0.9, 0.9];
+
+/// White of D50 (ASTM E308, observer of 2°).
+const D50: Xyz = Xyz { x: 0.964_22, y: 1.0, z: 0.825_21 };
+
+/// L\*a\*b\* in D65 of one in D50, by the Bradford transform (ICC.1:2022, annex E).
+///
+/// # Errors
+/// [`ColorError::Range`] for a color darker than any.
+pub fn from_d50(lab: &Lab) -> Result<Lab, ColorError> {
+    const ROWS: [[f64; 3]; 3] = [
+        [0.955_536_672_049_144_9, -0.023_060_172_744_971, 0.063_218_489_685_554_7],
+        [-0.028_315_374_694_589_3, 1.009_951_412_211_142, 0.021_025_967_180_323_9],
+        [0.012_308_753_211_801_8, -0.020_500_599_193_419_2, 1.330_194_743_073_174_4],
+    ];
+    let Xyz { x, y, z } = lab.xyz(&D50);
+    let [x, y, z] = ROWS.map(|[a, b, c]| a * x + b * y + c * z);
+    Lab::of(&Xyz { x, y, z }, &D65)
+}
 
 /// Pixels that count as one.
 const ALIKE: f64 = 16.0;
@@ -540,6 +563,16 @@ mod tests {
             &super::tests::card(&[0.9], dim, 1.0),
         );
         assert!(matches!(found.unwrap().notes[..], [PhotoNote::DarkCard(_)]));
+    }
+
+    /// D50 white is white, and a red by colour-science 0.4.7: `chromatic_adaptation_VonKries`, Bradford.
+    #[test]
+    fn d50_is_converted() {
+        let white = from_d50(&Lab::new(100.0, 0.0, 0.0).unwrap()).unwrap();
+        assert!(white.parts().iter().zip([100.0, 0.0, 0.0]).all(|(a, b)| (a - b).abs() < 1e-9));
+        let red = from_d50(&Lab::new(50.0, 60.0, 40.0).unwrap()).unwrap();
+        let wanted = [49.248_006_12, 59.073_413_26, 38.461_879_58];
+        assert!(red.parts().iter().zip(wanted).all(|(a, b)| (a - b).abs() < 1e-6), "{red:?}");
     }
 
     /// s/√n by hand: L* of 50, 51 and 52 have s = 1.
