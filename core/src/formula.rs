@@ -30,6 +30,7 @@ use self::base::Base;
 pub use self::error::FormulaError;
 use self::solve::{Dosed, Share, solve};
 pub use self::write::{WrittenDose, WrittenFormula};
+use crate::color::reading::Reading;
 use crate::mix::{MaterialId, Materials, Mix, MixError, Phase};
 use crate::quantity::{
     Amount, Basis, By, Dimension, Mass, MassDensity, Measurable, System, Volume,
@@ -86,6 +87,8 @@ pub struct Formula {
     pub base: Vec<Dose>,
     /// The doses.
     pub doses: Vec<Dose>,
+    /// The color that a piece of it had.
+    pub color: Option<Reading>,
 }
 
 impl Formula {

@@ -8,6 +8,9 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use crate::codes::codes;
+use crate::color::match_color::TestPiece;
+use crate::color::pot::Strength;
+use crate::color::reading::Reading;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
@@ -197,6 +200,12 @@ pub struct Material {
     pub most: Option<MostDose>,
     /// Of a softener or hardener: what the shop has measured of pieces with it.
     pub hardness: Option<MeasuredHardness>,
+    /// Of a plastisol: the color of a piece of it alone.
+    pub color: Option<Reading>,
+    /// Of a colorant: its test pieces.
+    pub let_downs: Vec<TestPiece>,
+    /// Of a colorant: its strength as pots have shown it.
+    pub strength: Option<Strength>,
     /// Anything else worth knowing.
     pub notes: Option<String>,
     /// Which of its densities the book does not state, so that a usual one is used.
@@ -256,6 +265,9 @@ impl Material {
             tolerance: None,
             most: None,
             hardness: None,
+            color: None,
+            let_downs: Vec::new(),
+            strength: None,
             notes: None,
             borrowed: Vec::new(),
         }

@@ -9,7 +9,7 @@ use pourwright::quantity::{Mass, MassDensity, Measurable, Measured, Ratio, Volum
 use pourwright::shot::Melt;
 use pourwright::uncertainty::ToolUncertainty;
 
-use crate::chance::{Chance, shown};
+use pourwright_tests::chance::{Chance, shown};
 
 const SHOPS: u32 = 2000;
 

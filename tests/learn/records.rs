@@ -5,8 +5,8 @@ use pourwright::request::LearnResponse;
 use pourwright_tests::demo::{BOOK, json};
 use serde_json::{Value, json};
 
-use crate::chance::Chance;
 use crate::shop::{AS_IN_THE_BOOK, Shop, Truth, change, date};
+use pourwright_tests::chance::Chance;
 
 const OTHER: Truth = Truth {
     plum: 0.052,

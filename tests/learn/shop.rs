@@ -4,7 +4,7 @@ use pourwright::document::{LoadedBook, OpenPlan};
 use pourwright_tests::demo::{BOOK, json};
 use serde_json::{Value, json};
 
-use crate::chance::{Chance, shown};
+use pourwright_tests::chance::{Chance, shown};
 
 /// The shop as it really is.
 #[derive(Debug, Clone, Copy)]

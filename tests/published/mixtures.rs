@@ -44,6 +44,7 @@ fn plasticized(row: &Row, (resin, plasticizer): (f64, f64)) -> (Mix, Materials) 
     let formula = Formula {
         name: row.id.clone(),
         per: None,
+        color: None,
         base: vec![dose(0, "1 g")],
         doses: vec![dose(1, &format!("{} % of base", row.number("phr")))],
     };
@@ -188,6 +189,7 @@ fn mixtures() {
                 let formula = Formula {
                     name: "x".into(),
                     per: None,
+                    color: None,
                     base: vec![Dose {
                         material: MaterialId(0),
                         amount: Amount::parse("1 g").unwrap(),

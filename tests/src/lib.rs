@@ -2,6 +2,7 @@
 //!
 //! Slow and short on purpose. Nothing in [`mod@reference`] calls the library; the tests compare the two.
 
+pub mod chance;
 pub mod demo;
 pub mod generate;
 pub mod oracle;

@@ -49,6 +49,18 @@ pub fn ciede2000(one: &Lab, other: &Lab) -> f64 {
     libm::sqrt((l * l + c * c + h * h + rotation * c * h).max(0.0))
 }
 
+/// How a ΔE₀₀ looks, in words (common practice, no source).
+#[must_use]
+pub const fn in_words(difference: f64) -> &'static str {
+    match difference {
+        d if d < 1.0 => "alike to the eye",
+        d if d < 2.0 => "just visible side by side",
+        d if d < 5.0 => "visible side by side",
+        d if d < 10.0 => "clearly different",
+        _ => "another color",
+    }
+}
+
 /// Chroma and hue of a color after the stretch.
 struct Polar {
     chroma: f64,

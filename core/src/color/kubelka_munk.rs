@@ -219,6 +219,13 @@ impl Surface {
         self.inward + through * inside / (1.0 - self.outward * inside)
     }
 
+    /// The derivative of [`Surface::read_of`].
+    pub(crate) fn slope(&self, inside: f64) -> f64 {
+        let through = (1.0 - self.inward) * (1.0 - self.outward);
+        let past = 1.0 - self.outward * inside;
+        through / (past * past)
+    }
+
     /// The medium's own reflectance where `read` is read.
     ///
     /// # Errors

@@ -90,6 +90,32 @@ impl Lab {
         Ok(Self::of_compressed(f(xyz.x, white.x)?, f(xyz.y, white.y)?, f(xyz.z, white.z)?))
     }
 
+    /// The color of linear light in the channels of sRGB, each zero or above.
+    pub(crate) fn of_linear(linear: &[f64; 3]) -> Self {
+        let Xyz { x, y, z } = Xyz::of_bands(linear, &SRGB_BANDS);
+        Self::of_compressed(compressed(x / D65.x), compressed(y / D65.y), compressed(z / D65.z))
+    }
+
+    /// A color from numbers that are known to be one, or that lie near one.
+    pub(crate) const fn unchecked(lightness: f64, a: f64, b: f64) -> Self {
+        Self { lightness, a, b }
+    }
+
+    /// L\*, a\*, b\*.
+    pub(crate) const fn parts(&self) -> [f64; 3] {
+        [self.lightness, self.a, self.b]
+    }
+
+    /// How L\*, a\*, b\* of `xyz` next to `white` change with the light of a band, per its part of it.
+    pub(crate) fn slopes(xyz: &Xyz, white: &Xyz, band: &Xyz) -> [f64; 3] {
+        let [x, y, z] = [
+            slope(xyz.x / white.x) * band.x / white.x,
+            slope(xyz.y / white.y) * band.y / white.y,
+            slope(xyz.z / white.z) * band.z / white.z,
+        ];
+        [116.0 * y, 500.0 * (x - y), 200.0 * (y - z)]
+    }
+
     fn of_compressed(fx: f64, fy: f64, fz: f64) -> Self {
         Self { lightness: 116.0 * fy - 16.0, a: 500.0 * (fx - fy), b: 200.0 * (fy - fz) }
     }
@@ -199,8 +225,7 @@ impl Srgb {
     /// The color in L\*a\*b\*, next to [`D65`].
     #[must_use]
     pub fn lab(&self) -> Lab {
-        let Xyz { x, y, z } = self.xyz();
-        Lab::of_compressed(compressed(x / D65.x), compressed(y / D65.y), compressed(z / D65.z))
+        Lab::of_linear(&self.linear())
     }
 }
 
@@ -226,8 +251,14 @@ fn expanded(f: f64) -> f64 {
     if f > TURN { f * f * f } else { 3.0 * TURN * TURN * (f - 4.0 / 29.0) }
 }
 
+/// The derivative of [`compressed`].
+fn slope(t: f64) -> f64 {
+    let root = libm::cbrt(t);
+    if t > TURN * TURN * TURN { 1.0 / (3.0 * root * root) } else { 1.0 / (3.0 * TURN * TURN) }
+}
+
 /// Linear light of an sRGB channel.
-fn decoded(v: f64) -> f64 {
+pub(crate) fn decoded(v: f64) -> f64 {
     if v <= 0.040_45 { v / 12.92 } else { libm::pow((v + 0.055) / 1.055, 2.4) }
 }
 

@@ -23,7 +23,7 @@ use crate::check::is_positive;
 use crate::color::ColorError;
 use crate::color::difference::ciede2000;
 use crate::color::kubelka_munk::{Medium, Surface, k_over_s, opaque};
-use crate::color::lab::{Lab, Xyz};
+use crate::color::lab::{Lab, SRGB_BANDS, Xyz};
 use crate::nnls;
 use crate::quantity::Ratio;
 
@@ -32,7 +32,10 @@ pub const STARTING_POINT: &str =
     "This formula is a starting point: pour a test piece, and let the eye decide.";
 
 /// The most drops of one colorant in a formula.
-const MOST_DROPS: u32 = 10_000;
+pub(super) const MOST_DROPS: u32 = 10_000;
+
+/// Relative standard uncertainty of a photographed reflectance: about 1 in L\* of a middle tone.
+pub(super) const READ: f64 = 0.03;
 
 /// Drops in a step of the search, large ones first.
 const STEPS: [u32; 4] = [64, 16, 4, 1];
@@ -46,23 +49,57 @@ pub struct LetDown<'a> {
     pub reflectance: &'a [f64],
 }
 
+/// A test piece as it was photographed.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TestPiece {
+    /// Mass of colorant per mass of base, above zero.
+    pub dose: Ratio,
+    /// Reflectance in the bands of a photograph.
+    pub reflectance: [f64; 3],
+}
+
+impl TestPiece {
+    /// It as a calibration takes it.
+    #[must_use]
+    pub const fn as_let_down(&self) -> LetDown<'_> {
+        LetDown { dose: self.dose, reflectance: &self.reflectance }
+    }
+}
+
 /// A base and its colorants, calibrated.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Colorants {
-    bands: Vec<Xyz>,
-    white: Xyz,
-    surface: Surface,
+    pub(super) bands: Bands,
     /// K/S of the base in each band; its scattering is 1.
-    base: Vec<f64>,
-    colorants: Vec<Colorant>,
+    pub(super) base: Vec<f64>,
+    pub(super) colorants: Vec<Colorant>,
+}
+
+/// The bands that all is read in.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Bands {
+    pub(super) xyz: Vec<Xyz>,
+    pub(super) white: Xyz,
+    pub(super) surface: Surface,
 }
 
 #[derive(Debug, Clone, PartialEq)]
-struct Colorant {
+pub(super) struct Colorant {
     /// In each band, per unit of dose.
-    media: Vec<Medium>,
-    strongest: Ratio,
-    fit: f64,
+    pub(super) media: Vec<Medium>,
+    /// Relative standard uncertainty of that in each band, by the readings of its let-downs.
+    pub(super) unsure: Vec<f64>,
+    pub(super) strongest: Ratio,
+    pub(super) fit: f64,
+}
+
+/// What is in the cup, and what can go into it.
+pub(super) struct Palette<'a> {
+    pub(super) bands: &'a Bands,
+    /// Absorption and scattering in each band, per scattering of the base.
+    pub(super) cup: Vec<Medium>,
+    /// Of each colorant, per unit of dose.
+    pub(super) media: Vec<&'a [Medium]>,
 }
 
 /// A starting formula; [`STARTING_POINT`] says what it is worth.
@@ -110,10 +147,9 @@ impl Colorants {
         }
         let white = Xyz::of_bands(&vec![1.0; bands.len()], bands);
         Lab::of(&white, &white)?;
-        let mut colorants =
-            Self { bands: bands.to_vec(), white, surface, base: Vec::new(), colorants: Vec::new() };
-        colorants.base = colorants.inside(base)?;
-        Ok(colorants)
+        let bands = Bands { xyz: bands.to_vec(), white, surface };
+        let base = bands.inside(base)?;
+        Ok(Self { bands, base, colorants: Vec::new() })
     }
 
     /// Adds a colorant by its let-downs; the answer is the greatest ΔE₀₀ between one of them as read and as the
@@ -126,20 +162,22 @@ impl Colorants {
         let strongest = strongest(let_downs)?;
         let mut readings = Vec::with_capacity(let_downs.len());
         for let_down in let_downs {
-            readings.push((let_down.dose.value, self.inside(let_down.reflectance)?));
+            readings.push((let_down.dose.value, self.bands.inside(let_down.reflectance)?));
         }
         let mut media = Vec::with_capacity(self.base.len());
+        let mut unsure = Vec::with_capacity(self.base.len());
         for (band, &base) in self.base.iter().enumerate() {
-            let points = readings.iter().filter_map(|(c, q)| Some((*c, *q.get(band)?)));
-            media.push(calibrated(base, points)?);
+            let points = || readings.iter().filter_map(|(c, q)| Some((*c, *q.get(band)?)));
+            media.push(calibrated(base, points())?);
+            unsure.push(unsure_of(base, points().map(|(_, q)| q)));
         }
         let mut fit: f64 = 0.0;
         for let_down in let_downs {
-            let read = self.lab_of(let_down.reflectance)?;
-            let model = self.color([(let_down.dose.value, media.as_slice())])?;
+            let read = self.bands.lab(let_down.reflectance)?;
+            let model = self.with(&[&media]).color(&[let_down.dose.value])?;
             fit = fit.max(ciede2000(&read, &model));
         }
-        self.colorants.push(Colorant { media, strongest, fit });
+        self.colorants.push(Colorant { media, unsure, strongest, fit });
         Ok(fit)
     }
 
@@ -149,8 +187,8 @@ impl Colorants {
     /// [`ColorError::Doses`]; [`ColorError::Range`] unless the doses are zero or above.
     pub fn reflectance(&self, doses: &[Ratio]) -> Result<Vec<f64>, ColorError> {
         self.check_count(doses.len())?;
-        let doses = doses.iter().map(|dose| dose.value);
-        self.readings(doses.zip(self.media()))
+        let doses: Vec<f64> = doses.iter().map(|dose| dose.value).collect();
+        self.palette().readings(&doses)
     }
 
     /// The color that the model expects of `doses`, one for each colorant.
@@ -158,8 +196,7 @@ impl Colorants {
     /// # Errors
     /// As [`Colorants::reflectance`].
     pub fn lab(&self, doses: &[Ratio]) -> Result<Lab, ColorError> {
-        self.check_count(doses.len())?;
-        self.color(doses.iter().map(|dose| dose.value).zip(self.media()))
+        self.bands.lab(&self.reflectance(doses)?)
     }
 
     /// A starting formula for a piece that reads `target` in each band; `drops` says for each colorant what
@@ -181,10 +218,15 @@ impl Colorants {
         if !drops.iter().all(|drop| is_positive(drop.value)) {
             return Err(ColorError::Range { what: "a drop", range: "above zero" });
         }
-        let wanted = self.lab_of(target)?;
-        let exact = self.exact(&self.inside(target)?)?;
-        let exact_color = self.color(exact.iter().copied().zip(self.media()))?;
-        let counts = self.whole_drops(&exact, drops, &wanted)?;
+        let wanted = self.bands.lab(target)?;
+        let palette = self.palette();
+        let units: Vec<f64> = drops.iter().map(|drop| drop.value).collect();
+        let exact = palette.exact(&self.bands.inside(target)?)?;
+        let exact_color = palette.color(&exact)?;
+        // Only colorants that the exact formula has: a drop of one more is not worth a bottle opened.
+        let used: Vec<usize> =
+            exact.iter().enumerate().filter(|(_, dose)| **dose > 0.0).map(|(j, _)| j).collect();
+        let counts = palette.whole_drops(&exact, &units, &used, &wanted)?;
         let doses: Vec<StartingDose> = self
             .colorants
             .iter()
@@ -195,7 +237,8 @@ impl Colorants {
                 StartingDose { exact: Ratio::from(exact), drops: count, dose, beyond_let_downs }
             })
             .collect();
-        let expected = self.color(doses.iter().map(|dose| dose.dose.value).zip(self.media()))?;
+        let whole: Vec<f64> = doses.iter().map(|dose| dose.dose.value).collect();
+        let expected = palette.color(&whole)?;
         let used = self.colorants.iter().zip(&counts).filter(|(_, count)| **count > 0);
         Ok(StartingFormula {
             expected,
@@ -206,17 +249,67 @@ impl Colorants {
         })
     }
 
-    /// Doses for the target's K/S in each band (equation: [module](self)).
-    fn exact(&self, target: &[f64]) -> Result<Vec<f64>, ColorError> {
+    /// A cup of base, and all colorants.
+    pub(super) fn palette(&self) -> Palette<'_> {
+        let media: Vec<&[Medium]> =
+            self.colorants.iter().map(|colorant| colorant.media.as_slice()).collect();
+        self.with(&media)
+    }
+
+    fn with<'a>(&'a self, media: &[&'a [Medium]]) -> Palette<'a> {
+        let cup = self.base.iter().map(|&absorption| Medium { absorption, scattering: 1.0 });
+        Palette { bands: &self.bands, cup: cup.collect(), media: media.to_vec() }
+    }
+
+    fn check_count(&self, found: usize) -> Result<(), ColorError> {
+        let wanted = self.colorants.len();
+        if found == wanted { Ok(()) } else { Err(ColorError::Doses { found, wanted }) }
+    }
+}
+
+impl Bands {
+    /// The color of a reading.
+    pub(super) fn lab(&self, reading: &[f64]) -> Result<Lab, ColorError> {
+        Lab::of(&Xyz::of_bands(reading, &self.xyz), &self.white)
+    }
+
+    /// The reading in the three bands of a photograph that has the color `lab`.
+    ///
+    /// # Errors
+    /// [`ColorError::Bands`] if it is read in others; [`ColorError::OutsideSrgb`].
+    pub(super) fn reading_of(&self, lab: &Lab) -> Result<Vec<f64>, ColorError> {
+        if self.xyz != SRGB_BANDS {
+            return Err(ColorError::Bands { found: SRGB_BANDS.len(), wanted: self.xyz.len() });
+        }
+        Ok(lab.srgb()?.linear().to_vec())
+    }
+
+    /// K/S in each band of a reading.
+    pub(super) fn inside(&self, reading: &[f64]) -> Result<Vec<f64>, ColorError> {
+        if reading.len() != self.xyz.len() {
+            return Err(ColorError::Bands { found: reading.len(), wanted: self.xyz.len() });
+        }
+        let mut inside = Vec::with_capacity(reading.len());
+        for &read in reading {
+            inside.push(k_over_s(self.surface.inside(read)?)?);
+        }
+        Ok(inside)
+    }
+}
+
+impl Palette<'_> {
+    /// Doses, added to what is in the cup, for the target's K/S in each band (equation: [module](self)).
+    pub(super) fn exact(&self, target: &[f64]) -> Result<Vec<f64>, ColorError> {
         // The weights hold the scattering, which the doses change: a few rounds settle them.
         const ROUNDS: u32 = 8;
-        let mut scattering = vec![1.0; target.len()];
+        let mut scattering: Vec<f64> = self.cup.iter().map(|cup| cup.scattering).collect();
         let mut doses = Vec::new();
         for _ in 0..ROUNDS {
             let weights: Vec<f64> =
                 target.iter().zip(&scattering).map(|(&q, s)| slope(q) / s).collect();
             let columns: Vec<Vec<f64>> = self
-                .media()
+                .media
+                .iter()
                 .map(|media| {
                     let terms = media.iter().zip(target).zip(&weights);
                     terms.map(|((m, q), w)| w * (m.absorption - q * m.scattering)).collect()
@@ -224,44 +317,40 @@ impl Colorants {
                 .collect();
             let sides: Vec<f64> = target
                 .iter()
-                .zip(&self.base)
+                .zip(&self.cup)
                 .zip(&weights)
-                .map(|((q, base), w)| w * (q - base))
+                .map(|((q, cup), w)| w * (q * cup.scattering - cup.absorption))
                 .collect();
             doses =
                 nnls::solve(&columns, &sides).ok_or(ColorError::NoFormula { most: MOST_DROPS })?;
-            scattering = self
-                .mixture(doses.iter().copied().zip(self.media()))
-                .map(|m| m.scattering)
-                .collect();
+            scattering = self.mixture(&doses).iter().map(|m| m.scattering).collect();
         }
         Ok(doses)
     }
 
-    /// Whole drops near `exact`, by steps that bring the color nearer to `wanted`.
-    fn whole_drops(
+    /// Whole drops near `exact`, by steps of the colorants `used` that bring the color nearer to `wanted`.
+    pub(super) fn whole_drops(
         &self,
         exact: &[f64],
-        drops: &[Ratio],
+        units: &[f64],
+        used: &[usize],
         wanted: &Lab,
     ) -> Result<Vec<u32>, ColorError> {
         let mut counts = Vec::with_capacity(exact.len());
-        for (dose, drop) in exact.iter().zip(drops) {
-            counts.push(nearest_count(dose / drop.value)?);
+        for (dose, unit) in exact.iter().zip(units) {
+            counts.push(nearest_count(dose / unit)?);
         }
         let off = |counts: &[u32]| {
-            let doses = counts.iter().zip(drops).map(|(&n, drop)| f64::from(n) * drop.value);
-            Ok(ciede2000(wanted, &self.color(doses.zip(self.media()))?))
+            let doses: Vec<f64> =
+                counts.iter().zip(units).map(|(&n, unit)| f64::from(n) * unit).collect();
+            Ok(ciede2000(wanted, &self.color(&doses)?))
         };
-        // Only colorants that the exact formula has: a drop of one more is not worth a bottle opened.
-        let used: Vec<usize> =
-            exact.iter().enumerate().filter(|(_, dose)| **dose > 0.0).map(|(j, _)| j).collect();
         let mut least = off(&counts)?;
         for by in STEPS {
             // Each step lowers the difference; the bound only says when enough is enough.
             for _ in 0..MOST_DROPS {
                 let mut best: Option<(Vec<u32>, f64)> = None;
-                for step in steps(&counts, &used, by) {
+                for step in steps(&counts, used, by) {
                     let difference = off(&step)?;
                     if difference < best.as_ref().map_or(least, |(_, best)| *best) {
                         best = Some((step, difference));
@@ -274,61 +363,27 @@ impl Colorants {
         Ok(counts)
     }
 
-    fn media(&self) -> impl Iterator<Item = &[Medium]> {
-        self.colorants.iter().map(|colorant| colorant.media.as_slice())
-    }
-
-    /// Absorption and scattering in each band, per scattering of the base, of doses of media.
-    fn mixture<'a>(
-        &self,
-        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
-    ) -> impl Iterator<Item = Medium> {
-        let mut sum: Vec<Medium> =
-            self.base.iter().map(|&absorption| Medium { absorption, scattering: 1.0 }).collect();
-        for (dose, media) in parts {
-            for (sum, medium) in sum.iter_mut().zip(media) {
+    /// Absorption and scattering in each band, per scattering of the base, with `doses` added.
+    pub(super) fn mixture(&self, doses: &[f64]) -> Vec<Medium> {
+        let mut sum = self.cup.clone();
+        for (dose, media) in doses.iter().zip(&self.media) {
+            for (sum, medium) in sum.iter_mut().zip(*media) {
                 sum.absorption += dose * medium.absorption;
                 sum.scattering += dose * medium.scattering;
             }
         }
-        sum.into_iter()
+        sum
     }
 
-    /// The reading in each band of doses of media.
-    fn readings<'a>(
-        &self,
-        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
-    ) -> Result<Vec<f64>, ColorError> {
-        self.mixture(parts).map(|medium| Ok(self.surface.read_of(medium.reflectance()?))).collect()
+    /// The reading in each band with `doses` added.
+    pub(super) fn readings(&self, doses: &[f64]) -> Result<Vec<f64>, ColorError> {
+        let mixture = self.mixture(doses);
+        mixture.iter().map(|m| Ok(self.bands.surface.read_of(m.reflectance()?))).collect()
     }
 
-    fn color<'a>(
-        &self,
-        parts: impl IntoIterator<Item = (f64, &'a [Medium])>,
-    ) -> Result<Lab, ColorError> {
-        self.lab_of(&self.readings(parts)?)
-    }
-
-    /// The color of a reading.
-    fn lab_of(&self, reading: &[f64]) -> Result<Lab, ColorError> {
-        Lab::of(&Xyz::of_bands(reading, &self.bands), &self.white)
-    }
-
-    /// K/S in each band of a reading.
-    fn inside(&self, reading: &[f64]) -> Result<Vec<f64>, ColorError> {
-        if reading.len() != self.bands.len() {
-            return Err(ColorError::Bands { found: reading.len(), wanted: self.bands.len() });
-        }
-        let mut inside = Vec::with_capacity(reading.len());
-        for &read in reading {
-            inside.push(k_over_s(self.surface.inside(read)?)?);
-        }
-        Ok(inside)
-    }
-
-    fn check_count(&self, found: usize) -> Result<(), ColorError> {
-        let wanted = self.colorants.len();
-        if found == wanted { Ok(()) } else { Err(ColorError::Doses { found, wanted }) }
+    /// The color with `doses` added.
+    pub(super) fn color(&self, doses: &[f64]) -> Result<Lab, ColorError> {
+        self.bands.lab(&self.readings(doses)?)
     }
 }
 
@@ -360,6 +415,19 @@ fn calibrated(base: f64, points: impl Iterator<Item = (f64, f64)>) -> Result<Med
         Some(&[absorption, scattering]) => Ok(Medium { absorption, scattering }),
         _ => Err(ColorError::NoFormula { most: MOST_DROPS }),
     }
+}
+
+/// Relative standard uncertainty of what a colorant adds in one band, from the K/S of its let-downs in a base of K/S
+/// `base`, each reading of reflectance unsure by [`READ`]: u(q) = READ (1 − R²)/(2R), and the weighted mean of all.
+fn unsure_of(base: f64, let_downs: impl Iterator<Item = f64>) -> f64 {
+    // Beyond it a band says nothing about the colorant, and the first order of logarithms does not hold.
+    const MOST: f64 = 0.5;
+    let weight = let_downs.fold(0.0, |sum, q| {
+        let r = opaque(q);
+        let relative = READ * (1.0 - r * r) / (2.0 * r) / (q - base).abs().max(1e-6);
+        sum + 1.0 / (relative * relative)
+    });
+    if weight > 0.0 { (1.0 / libm::sqrt(weight)).min(MOST) } else { MOST }
 }
 
 /// −dR/dq = 2R²/(1 − R²), held finite for a white that absorbs nothing.
@@ -401,7 +469,7 @@ mod tests {
     use rstest::rstest;
 
     use super::*;
-    use crate::color::lab::{SRGB_BANDS, Srgb};
+    use crate::color::lab::Srgb;
 
     /// Colorants as nature has them, for tests alone: K and S per unit of dose in three bands.
     type Truth = [[(f64, f64); 3]; 3];
@@ -510,8 +578,8 @@ mod tests {
             fits.push(colorants.add(&let_downs).unwrap());
             let model = colorants.colorants.last().unwrap().media.clone();
             let off = let_downs.map(|let_down| {
-                let read = colorants.lab_of(let_down.reflectance).unwrap();
-                let expected = colorants.color([(let_down.dose.value, model.as_slice())]).unwrap();
+                let read = colorants.bands.lab(let_down.reflectance).unwrap();
+                let expected = colorants.with(&[&model]).color(&[let_down.dose.value]).unwrap();
                 ciede2000(&read, &expected)
             });
             assert_eq!(fits.last(), Some(&f64::max(off[0], off[1])));
@@ -665,7 +733,7 @@ mod tests {
             let colorants = calibrated_on(&PAINTS);
             let target = pour(&PAINTS, &mix);
             let found = colorants.starting_formula(&target, &doses(&[drop; 3])).unwrap();
-            let wanted = colorants.lab_of(&target).unwrap();
+            let wanted = colorants.bands.lab(&target).unwrap();
             for j in (0..3).filter(|&j| found.doses[j].exact.value > 0.0) {
                 for by in [-1.0, 1.0] {
                     let mut other: Vec<f64> = found.doses.iter().map(|d| d.dose.value).collect();

@@ -1,9 +1,10 @@
-//! Color: readings, differences, and a starting formula for a color.
+//! Color: readings, differences, a starting formula for a color, and the next drop.
 //!
-//! A reading becomes CIE L\*a\*b\* ([`lab`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow
-//! Kubelka and Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants
-//! ([`match_color`]). That formula is always a starting point: a photograph is not the eye, and plastic is not
-//! paint. Pour a test piece and look at it.
+//! A photograph with a card becomes a color and its uncertainty ([`reading`]); a color is CIE L\*a\*b\* ([`lab`]), and from
+//! bands it is known under several lights ([`light`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow Kubelka and
+//! Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants ([`match_color`]). What is seen of a pot
+//! corrects the strengths of what is in it ([`pot`]), and says what to add next ([`next_drop`]). All of it is a starting
+//! point: a photograph is not the eye, and plastic is not paint. Pour a test piece and look at it.
 
 use alloc::borrow::Cow;
 
@@ -14,7 +15,11 @@ use crate::show;
 pub mod difference;
 pub mod kubelka_munk;
 pub mod lab;
+pub mod light;
 pub mod match_color;
+pub mod next_drop;
+pub mod pot;
+pub mod reading;
 
 /// Errors of a color.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -44,6 +49,9 @@ pub enum ColorError {
         /// How many each reading has.
         wanted: usize,
     },
+    /// Bands that are not those of a spectrum.
+    #[error("Reflectances must be every 10 or 20 nm, at whole tens, and reach from 400 to 700 nm.")]
+    Spectrum,
     /// Readings of a film that no film gives.
     #[error("No film gives these two readings over these backings.")]
     NoFilm,
@@ -74,6 +82,7 @@ impl Diagnose for ColorError {
         Self::Range { .. } => "out-of-range",
         Self::OutsideSrgb { .. } => "color-outside-srgb",
         Self::Bands { .. } => "color-wrong-bands",
+        Self::Spectrum => "color-no-spectrum",
         Self::NoFilm => "color-no-film",
         Self::TooFewLetDowns => "color-too-few-let-downs",
         Self::Doses { .. } => "color-wrong-doses",
@@ -88,6 +97,7 @@ impl Diagnose for ColorError {
             }
             Self::OutsideSrgb { .. } => "Give a color that a screen can show, or read it in more bands.",
             Self::Bands { .. } => "Read the base, every let-down and the target in the same bands.",
+            Self::Spectrum => "Export them every 10 nm: \"from_nm\": 400, \"step_nm\": 10 and 31 values.",
             Self::NoFilm => {
                 "Read one piece over a light and over a dark backing, and give the backings' own readings."
             }
@@ -119,6 +129,7 @@ mod tests {
             ColorError::Range { what: "a share", range: "from 0 to 1" },
             ColorError::OutsideSrgb { channel: "red", value: 1.5 },
             ColorError::Bands { found: 2, wanted: 3 },
+            ColorError::Spectrum,
             ColorError::NoFilm,
             ColorError::TooFewLetDowns,
             ColorError::Doses { found: 2, wanted: 3 },

@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
+use super::color::{ColorEntry, LetDownEntry, StrengthEntry};
 use super::costing::CostingEntry;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
@@ -139,6 +140,15 @@ entry! {
             /// Of a softener or hardener: readings of the shop's own pieces by how much of it is in them. Default: not known;
             /// how much to add to a pot that is too thick or too soft is then not calculated.
             hardness: MeasuredHardnessEntry,
+            /// Of a plastisol: color of a test piece of it alone, thick enough to hide what is behind it. Default: not known;
+            /// colors are then not calculated in it.
+            color: ColorEntry,
+            /// Of a colorant: its test pieces, at two or more doses, each in the base that the book has by default. Default: none;
+            /// it is then not in the calculation of colors.
+            let_downs: Vec<LetDownEntry>,
+            /// Of a colorant: its strength as pots have shown it, next to its test pieces; "color-next" offers it. Default: 1 ± 10 %
+            /// in all, ± 5 % of each (common practice, no source).
+            strength: StrengthEntry,
             /// Its full name. Default: none. Example: `"clear plastisol, medium"`.
             name: String,
             /// Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
@@ -293,6 +303,8 @@ entry! {
             /// `{ "soft": "3 cup", "hard": "1 cup" }`. Default: that of the formulas it is combined with, else
             /// `default_base`. Example: `"clear-base"`.
             base: BaseEntry,
+            /// Color that a piece of it had. Default: not known.
+            color: ColorEntry,
             /// Anything worth keeping with it. Default: none. Example: `"The unsalted body."`.
             notes: String,
             /// Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
@@ -632,6 +644,7 @@ impl crate::json::read_back::ReadBack for FormulaEntry {
             doses: Default::default(),
             per: None,
             base: None,
+            color: None,
             notes: None,
             sure: None,
             ext: None,

@@ -5,6 +5,7 @@
 //! reported together, each with its path, what was found and what would fix it.
 
 pub mod book;
+pub mod color;
 pub mod costing;
 pub mod loaded;
 pub mod open_plan;

@@ -44,7 +44,7 @@ fn doses(doses: &[(&str, &str)]) -> Vec<Dose> {
 
 fn formula(name: &str, per: &str, base: &[(&str, &str)], of: &[(&str, &str)]) -> Formula {
     let per = (!per.is_empty()).then(|| amount(per));
-    Formula { name: name.into(), per, base: doses(base), doses: doses(of) }
+    Formula { name: name.into(), per, base: doses(base), doses: doses(of), color: None }
 }
 
 const CLEAR: &[(&str, &str)] = &[("clear", "1 g")];
@@ -251,6 +251,7 @@ proptest! {
         let formula = Formula {
             name: "x".into(),
             per: Some(amount("1 kg")),
+            color: None,
             base: Vec::from([dose("clear", "1 g".into())]),
             doses: Vec::from([
                 dose("firm", percent(a, "base")),

@@ -149,7 +149,8 @@ pub(crate) fn formula(
     }
     let base = if names_base { parts_of_base(base, per, materials)? } else { Vec::new() };
     let doses = written.iter().map(|dose| Dose { material: dose.material, amount: dose.amount });
-    let formula = Formula { name: name.into(), per: Some(per), base, doses: doses.collect() };
+    let formula =
+        Formula { name: name.into(), per: Some(per), base, doses: doses.collect(), color: None };
     Ok(WrittenFormula { formula, doses: written })
 }
 
@@ -324,7 +325,8 @@ impl crate::document::book::FormulaEntry {
             _ => Some(BaseEntry::Blend(base)),
         };
         let doses = amounts(&formula.doses)?;
-        let entry = Self { doses, per: formula.per, base, notes: None, sure: None, ext: None };
+        let entry =
+            Self { doses, per: formula.per, base, color: None, notes: None, sure: None, ext: None };
         let sure = (!entry.unusual(materials, system).is_empty()).then_some(true);
         Ok(Self { sure, ..entry })
     }

@@ -319,10 +319,14 @@ parameters! {
         "The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots.";
     ClockTo clock_to Celsius (-73 to 427) (nothing)
         "Temperature down to which the pot can be shot, above that of the room; needed with `cools`.";
+    CloseEnough close_enough Pure (0.1 to 20) (= 1)
+        "Difference in ΔE₀₀ that is close enough; about 1 is what a trained eye just sees side by side.";
     ColdDensity cold_density GramPerMilliliter (density) (required)
         "Density of the finished plastic at 20 °C, without voids.";
     Color color None (text "a color") (required)
-        "A color, as lab or srgb.";
+        "A color, as lab, srgb, hex or bands.";
+    Colorant colorant None (text "a colorant of the book") (required)
+        "The colorant.";
     Colorants colorants None (text "one or more") (required)
         "The colorants by name, each with its test pieces.";
     Confidence confidence Pure (above 0 to 0.999999999) (= 0.9)
@@ -476,10 +480,14 @@ parameters! {
         "Weighings of the injector, each clean and then emptied as at work.";
     Instead instead None (text "a multiple, a difference or an amount by material, or by a kind of which one material is in the pot") (required)
         "What went in instead of what was meant: `twice`, `half`, `3 times`, `none`, `+ 10 drops`, `- 3 g`, or an amount.";
+    Instrument instrument None (text "a color") (text "none; then pictures")
+        "Reading of an instrument, or of a picture that was balanced already.";
     Kind kind None (text "a kind of material") (required)
         "What the material is for; powders (pearl, flake, salt) are measured as scooped.";
     LayerShare layer_share Pure (above 0 to 1) (= 1)
         "Share of the cavity that this layer of a laminated piece fills.";
+    LeaveOut leave_out None (text "colorants of the book") (nothing)
+        "Colorants that may not go in.";
     Length length Millimeter (positive 1e-6 to 1e6) (nothing)
         "Length of a stick, at least 2.01 diameters; not used for a ball.";
     Lightness lightness Pure (0 to 100) (required)
@@ -598,6 +606,8 @@ parameters! {
         "The base that the dose is for, as it is measured: weighed (a mass) or by cup (a volume).";
     Phase phase None (text "liquid or fused") (word "fused")
         "Whether the plastisol is liquid or fused.";
+    Pictures pictures None (text "one or a list") (text "none; then an instrument's reading")
+        "Pictures of the piece with a white or gray card in each, by the statistics of their pixels.";
     PieceDensity piece_density GramPerMilliliter (density) (required)
         "Density of the piece, its salt and voids counted.";
     PieceMass piece_mass Gram (positive 1e-12 to 1e15) (required)
@@ -708,6 +718,8 @@ parameters! {
         "Shape of the thickest part of a piece.";
     SectionThickness section_thickness Millimeter (0.2 to 200) (required)
         "Thickness of the thickest part of a piece; of a rod or a ball its diameter.";
+    Seen seen None (text "a color") (text "as the last look of the trial's log says")
+        "How a cooled sample of the cup looks now.";
     Sets sets Second (0 to 1e6) (zero)
         "Time that a shot sets in its mold.";
     Setting setting Pure (above 0 to 1) (text "that of the timings")
@@ -781,6 +793,8 @@ parameters! {
         "The color to match.";
     Temperature temperature Celsius (-50 to 400) (= 20)
         "Temperature of the mix.";
+    TestPiece test_piece Gram (positive 1 to 10000) (= 25)
+        "Mass of base that fills the dish of a test piece so deep that nothing shows through.";
     Thermometer thermometer Kelvin (0 to 100) (= 2)
         "How far the thermometer may be off.";
     Thickness thickness Micrometer (positive 1e-3 to 6350) (required)

@@ -1,8 +1,9 @@
 //! How far apart two colors look.
 
-use super::color::{ColorEntry, ShownLab};
+use super::color::ShownLab;
 use super::{request, response};
 use crate::color::difference::ciede2000;
+use crate::document::color::ColorEntry;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::json::path::Path::At;

@@ -3,12 +3,12 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::color::{Color, ColorEntry, ShownLab};
+use super::color::ShownLab;
 use super::{request, response};
-use crate::codes::code;
 use crate::color::kubelka_munk::Surface;
 use crate::color::lab::SRGB_BANDS;
-use crate::color::match_color::{Colorants, LetDown, STARTING_POINT, StartingFormula};
+use crate::color::match_color::{Colorants, STARTING_POINT, StartingFormula, TestPiece};
+use crate::document::color::{ColorEntry, LetDownEntry};
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
@@ -16,7 +16,7 @@ use crate::json::Named;
 use crate::json::entry::entry;
 use crate::json::path::Path::{self, At};
 use crate::parameter::Parameter;
-use crate::quantity::{Amount, Mass, Ratio, System};
+use crate::quantity::{Mass, Ratio, System};
 use crate::show::{Shown, text};
 
 request! {
@@ -43,21 +43,6 @@ entry! {
             drop: Written<Mass>,
             /// The test pieces.
             let_downs: Vec<LetDownEntry>,
-        }
-        optional {}
-    }
-}
-
-entry! {
-    /// A test piece of base with one colorant.
-    pub struct LetDownEntry {
-        required {
-            /// How much colorant: "20 drops", or a mass.
-            dose: Amount,
-            /// In how much base.
-            base_mass: Written<Mass>,
-            /// Color of the piece.
-            color: ColorEntry,
         }
         optional {}
     }
@@ -123,10 +108,7 @@ impl ColorMatchRequest {
         let mut drops = Vec::new();
         for (name, colorant) in read {
             let (drop, let_downs) = colorant?;
-            let let_downs: Vec<LetDown<'_>> = let_downs
-                .iter()
-                .map(|(dose, reflectance)| LetDown { dose: *dose, reflectance })
-                .collect();
+            let let_downs: Vec<_> = let_downs.iter().map(TestPiece::as_let_down).collect();
             resolver.keep(&At("/colorants").key(name), colorants.add(&let_downs))?;
             drops.push(drop / base_mass?);
         }
@@ -155,52 +137,26 @@ impl ColorMatchRequest {
     }
 }
 
-/// The dose of a test piece per mass of base, and what it reflects.
-type Read = (Ratio, [f64; 3]);
-
 impl ColorantEntry {
     /// The mass of a drop, and the test pieces.
-    fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<(Mass, Vec<Read>)> {
+    fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<(Mass, Vec<TestPiece>)> {
         let drop = resolver.keep(&path.key("drop"), self.drop.to(resolver.system));
         let let_downs =
             resolver.each(&path.key("let_downs"), &self.let_downs, |resolver, path, entry| {
-                entry.read_at(path, drop, resolver)
+                let dose = match entry.dose.drops() {
+                    Some(drops) => drop.map(|drop| drop * drops.to_f64()),
+                    None => resolver.keep(&path.key("dose"), entry.dose.to(resolver.system)),
+                };
+                entry.read_at(path, dose, resolver)
             });
         Some((drop?, let_downs?))
-    }
-}
-
-impl LetDownEntry {
-    fn read_at(
-        &self,
-        path: &Path<'_>,
-        drop: Option<Mass>,
-        resolver: &mut Resolver,
-    ) -> Option<Read> {
-        let dose = match self.dose.drops() {
-            Some(drops) => drop.map(|drop| drop * drops.to_f64()),
-            None => resolver.keep(&path.key("dose"), self.dose.to(resolver.system)),
-        };
-        let base = resolver.keep(&path.key("base_mass"), self.base_mass.to(resolver.system));
-        let color = bands(&path.key("color"), &self.color, resolver);
-        let (dose, base): (Mass, Mass) = (dose?, base?);
-        if base <= Mass::default() {
-            resolver.fault(
-                code!("out-of-range"),
-                &path.key("base_mass"),
-                &"There is no base to let the colorant down in.",
-                &"Write the mass of base of the test piece's pot.",
-            );
-            return None;
-        }
-        Some((dose / base, color?))
     }
 }
 
 /// Reflectance of a color in the three bands of a photograph.
 fn bands(path: &Path<'_>, entry: &ColorEntry, resolver: &mut Resolver) -> Option<[f64; 3]> {
     let color = entry.read_at(path, resolver)?;
-    resolver.keep(path, Color::srgb(&color)).map(|srgb| srgb.linear())
+    resolver.keep(path, color.srgb()).map(|srgb| srgb.linear())
 }
 
 #[cfg(test)]

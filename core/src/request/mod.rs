@@ -26,8 +26,13 @@ mod calibrate_one;
 mod change;
 mod clock;
 mod color;
+mod color_book;
 mod color_difference;
+mod color_lights;
 mod color_match;
+mod color_nearest;
+mod color_next;
+mod color_reading;
 mod convert;
 mod cooling;
 mod correct;
@@ -43,6 +48,7 @@ mod heat_history;
 mod instead;
 mod learn;
 mod leftovers;
+mod let_down_series;
 mod lines;
 mod measure;
 mod mix;
@@ -71,10 +77,14 @@ pub use calibrate_one::{
 };
 pub use change::Change;
 pub use clock::{ClockHeat, ClockRequest, ClockResponse, RunEntry};
-pub use color::{ColorEntry, ShownLab};
+pub use color::{ShownDifference, ShownLab};
 pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
-pub use color_match::{
-    ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry, LetDownEntry,
+pub use color_lights::{ColorInLight, ColorLightsRequest, ColorLightsResponse};
+pub use color_match::{ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry};
+pub use color_nearest::{ColorNearestRequest, ColorNearestResponse, FormulaNotKnown, NearFormula};
+pub use color_next::{ColorAddition, ColorNextRequest, ColorNextResponse, ColorStrength};
+pub use color_reading::{
+    ColorReadingRequest, ColorReadingResponse, GrayStepEntry, PatchEntry, PictureEntry,
 };
 pub use convert::{ConvertRequest, ConvertResponse};
 pub use cooling::{CoolingRequest, CoolingResponse};
@@ -91,6 +101,7 @@ pub use heat_history::{HeatHistoryRequest, HeatHistoryResponse, ReadingEntry};
 pub use instead::Instead;
 pub use learn::{BookChange, BookQuestion, LearnRequest, LearnResponse, LearnSheet};
 pub use leftovers::{LeftoversRequest, LeftoversResponse, PotLeftOvers};
+pub use let_down_series::{LetDownSeriesRequest, LetDownSeriesResponse, TestPieceToPour};
 pub use lines::{AnsweredLines, answer_lines};
 pub use measure::{MeasureRequest, MeasureResponse};
 pub use mix::{MixPart, MixRequest, MixResponse};
@@ -290,6 +301,10 @@ calculations! {
         ColorDifference = "color-difference": ColorDifferenceRequest => ColorDifferenceResponse;
         /// A formula to begin with for a wanted color.
         ColorMatch = "color-match": ColorMatchRequest => ColorMatchResponse;
+        /// A color from pictures with a card, or from an instrument.
+        ColorReading = "color-reading": ColorReadingRequest => ColorReadingResponse;
+        /// How far two pieces are apart in other lights than daylight.
+        ColorLights = "color-lights": ColorLightsRequest => ColorLightsResponse;
     }
     of_book {
         /// Recipe of formulas for an amount of base or of finished mix.
@@ -314,6 +329,12 @@ calculations! {
         Troubles = "troubles": TroublesRequest => TroublesResponse;
         /// What the records of many days say about the numbers of a book.
         Learn = "learn": LearnRequest => LearnResponse;
+        /// The next drops that bring a cup nearer to a color.
+        ColorNext = "color-next": ColorNextRequest => ColorNextResponse;
+        /// The formulas of a book that are nearest to a color.
+        ColorNearest = "color-nearest": ColorNearestRequest => ColorNearestResponse;
+        /// Which test pieces of a colorant to pour.
+        LetDownSeries = "let-down-series": LetDownSeriesRequest => LetDownSeriesResponse;
     }
 }
 

@@ -9,6 +9,7 @@ use super::saving::Saving;
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::document::book::{BookDocument, FormulaEntry};
+use crate::document::color::ColorEntry;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
 use crate::formula::{Formula, Overlap, WrittenDose, WrittenFormula, WrittenIn};
@@ -20,7 +21,9 @@ use crate::plan::Doubt;
 use crate::plan::tool_names::ToolNames;
 use crate::quantity::{Amount, Mass, Ratio, Volume};
 use crate::show::{Shown, text};
-use crate::trial::{Trial, TrialBody, TrialEntry, TrialError, TrialFormulas, TrialNames};
+use crate::trial::{
+    Trial, TrialBody, TrialEntry, TrialError, TrialFormulas, TrialNames, TrialStep,
+};
 use crate::words::words;
 
 request! {
@@ -137,7 +140,7 @@ fn response(
     let is_per = matches!(found, Err(TrialError::NoStart(_)));
     let found = resolver.keep(if is_per { &At("/per") } else { &At("/trial") }, found)?;
     let shown = Show { trial: &trial, found: &found, book };
-    let response = resolver.keep(&At("/trial"), shown.response(entry.notes.as_ref()))?;
+    let response = resolver.keep(&At("/trial"), shown.response(entry))?;
     let (color, own_body) = (response.color.as_ref(), response.own_body.as_ref());
     let write = saving.changes(color, own_body, book, resolver)?;
     let mut text = shown.lines(&response);
@@ -153,7 +156,7 @@ struct Show<'a> {
 }
 
 impl Show<'_> {
-    fn response(&self, notes: Option<&String>) -> Result<TrialResponse, MixError> {
+    fn response(&self, trial: &TrialEntry) -> Result<TrialResponse, MixError> {
         let (book, found) = (self.book, self.found);
         let volume = self.trial.mix().volume(&book.materials, Phase::Liquid)?;
         let entry = |formula: &Formula| FormulaEntry::of(formula, &book.materials, book.system);
@@ -162,7 +165,19 @@ impl Show<'_> {
             TrialBody::Own(body) => Some(entry(&body.formula)?),
             TrialBody::OfBook(_) => None,
         };
-        let noted = |entry: FormulaEntry| FormulaEntry { notes: notes.cloned(), ..entry };
+        // A look after the last addition is one at what the formula says.
+        let looks = trial.log.iter().flatten().rev();
+        let mut looks =
+            looks.take_while(|step| !matches!(step, TrialStep::Added(..) | TrialStep::Again));
+        let seen = looks.find_map(|step| match step {
+            TrialStep::Looks(color, _) => Some(ColorEntry::clone(color)),
+            _ => None,
+        });
+        let noted = |entry: FormulaEntry| FormulaEntry {
+            notes: trial.notes.clone(),
+            color: seen.clone(),
+            ..entry
+        };
         Ok(TrialResponse {
             cup: self.parts()?,
             mass: text::mass(self.trial.mix().mass()),

@@ -1,5 +1,6 @@
 //! A trial as it is written: its start and the log of what was done.
 
+use alloc::boxed::Box;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
@@ -8,6 +9,7 @@ use serde::ser::SerializeMap;
 use serde_json::{Map, Value};
 
 use crate::codes::code;
+use crate::document::color::ColorEntry;
 use crate::fault::Fault;
 use crate::formula::Overlap;
 use crate::json::entry::entry;
@@ -32,7 +34,7 @@ entry! {
             /// `"clear-base"`.
             base: Name,
             /// What was done since, in order. Default: nothing. Example:
-            /// `[{ "plum": "3 drops" }, "again", { "taken": "10 g" }]`.
+            /// `[{ "plum": "3 drops" }, "again", { "looks": { "srgb": [184, 94, 90] } }, { "taken": "10 g" }]`.
             log: Vec<TrialStep>,
             /// Anything worth keeping with it. Default: none. Example: `"By daylight, against the sample of May."`.
             notes: String,
@@ -50,19 +52,23 @@ pub enum TrialStep {
     Again,
     /// An amount of the mix that was taken out: `{ "taken": "10 g" }`.
     Taken(Amount, Option<Ext>),
+    /// How a sample of it looked: `{ "looks": { "lab": [52, 41, 18] } }`.
+    Looks(Box<ColorEntry>, Option<Ext>),
 }
 
 /// How a log writes that the last addition was made once more.
 const AGAIN: &str = "again";
 /// The field of a step that takes out; no material can be added under this name.
 const TAKEN: &str = "taken";
+/// The field of a step that looks; a material of this name has an amount there, and not a color.
+const LOOKS: &str = "looks";
 const EXT: &str = "ext";
 
 impl serde::Serialize for TrialStep {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let ext = match self {
             Self::Again => return serializer.serialize_str(AGAIN),
-            Self::Added(_, ext) | Self::Taken(_, ext) => ext,
+            Self::Added(_, ext) | Self::Taken(_, ext) | Self::Looks(_, ext) => ext,
         };
         let mut map = serializer.serialize_map(None)?;
         match self {
@@ -72,6 +78,7 @@ impl serde::Serialize for TrialStep {
                 }
             }
             Self::Taken(amount, _) => map.serialize_entry(TAKEN, amount)?,
+            Self::Looks(color, _) => map.serialize_entry(LOOKS, color)?,
             Self::Again => {}
         }
         if let Some(ext) = ext {
@@ -90,7 +97,7 @@ impl Read for TrialStep {
             Value::Object(fields) => Self::of_fields(node, fields, faults),
             _ => {
                 faults.push(node.mismatch(
-                    "what was added, { \"plum\": \"3 drops\" }, what was taken, { \"taken\": \"10 g\" }, or \"again\" for the last addition once more",
+                    "what was added, { \"plum\": \"3 drops\" }, what was taken, { \"taken\": \"10 g\" }, how it looks, { \"looks\": { \"srgb\": [184, 94, 90] } }, or \"again\" for the last addition once more",
                 ));
                 None
             }
@@ -110,7 +117,12 @@ impl TrialStep {
         };
         let mut added = fields.clone();
         added.remove(EXT);
-        let Some(taken) = fields.get(TAKEN) else {
+        let looks = fields.get(LOOKS).filter(|looks| is_color(looks));
+        if let (Some(looks), 1) = (looks, added.len()) {
+            let color = ColorEntry::read(&node.child(LOOKS, looks), faults)?;
+            return Some(Self::Looks(Box::new(color), ext));
+        }
+        let Some(taken) = fields.get(TAKEN).or(looks) else {
             if added.is_empty() {
                 faults.push(node.mismatch("a material with its amount: { \"plum\": \"3 drops\" }"));
                 return None;
@@ -123,13 +135,18 @@ impl TrialStep {
             faults.push(Fault {
                 code: code!("trial-step-in-two").into(),
                 path: node.path.to_string(),
-                message: "One step of the log adds and takes.".into(),
+                message: "One step of the log does two things.".into(),
                 help: format!("Write two steps, in the order in which it was done: [{{ \"{TAKEN}\": \"10 g\" }}, {{ ... }}]."),
             });
             return None;
         }
         Amount::read(&node.child(TAKEN, taken), faults).map(|taken| Self::Taken(taken, ext))
     }
+}
+
+/// Whether it is an object, and not that of an amount.
+fn is_color(value: &Value) -> bool {
+    value.as_object().is_some_and(|fields| !fields.contains_key("value"))
 }
 
 #[cfg(feature = "schema")]
@@ -140,11 +157,18 @@ impl schemars::JsonSchema for TrialStep {
 
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
         let amount = generator.subschema_for::<Amount>();
+        let color = generator.subschema_for::<ColorEntry>();
         schemars::json_schema!({
-            "description": "Materials that went in with their amounts, an amount that was taken out, or the last addition once more.",
-            "examples": [{ "plum": "3 drops" }, { "taken": "10 g" }, "again"],
+            "description": "Materials that went in with their amounts, an amount that was taken out, how a sample looked, or the last addition once more.",
+            "examples": [{ "plum": "3 drops" }, { "taken": "10 g" }, "again", { "looks": { "srgb": [184, 94, 90] } }],
             "anyOf": [
                 { "const": AGAIN },
+                {
+                    "type": "object",
+                    "properties": { (LOOKS): color, (EXT): { "type": "object" } },
+                    "required": [LOOKS],
+                    "additionalProperties": false
+                },
                 {
                     "type": "object",
                     "properties": { (EXT): { "type": "object" } },

@@ -23,6 +23,7 @@ pub use parts::{TrialBody, TrialFormulas, TrialNames};
 
 use crate::book::{Book, Layer};
 use crate::codes::codes;
+use crate::color::reading::Reading;
 use crate::fault::Diagnose;
 use crate::formula::write::{self, Measure};
 use crate::formula::{FormulaError, Recipe};
@@ -51,6 +52,8 @@ pub struct Trial<'a> {
     mix: Mix,
     additions: Vec<Addition>,
     taken: Mass,
+    /// What a sample looked like, and the mix that it was of.
+    looks: Vec<(Mix, Reading)>,
 }
 
 impl<'a> Trial<'a> {
@@ -112,7 +115,14 @@ impl<'a> Trial<'a> {
     }
 
     fn empty(from: Option<Layer>, book: &'a Book) -> Self {
-        Self { book, from, mix: Mix::new(), additions: Vec::new(), taken: Mass::default() }
+        Self {
+            book,
+            from,
+            mix: Mix::new(),
+            additions: Vec::new(),
+            taken: Mass::default(),
+            looks: Vec::new(),
+        }
     }
 
     /// Adds an amount of a material: a mass, a volume or drops.
@@ -148,6 +158,17 @@ impl<'a> Trial<'a> {
         };
         self.taken += self.mix.draw(mass)?.mass();
         Ok(mass)
+    }
+
+    /// Keeps how a sample of the stirred mix looks.
+    pub fn look(&mut self, seen: Reading) {
+        self.looks.push((self.mix.clone(), seen));
+    }
+
+    /// The samples that were looked at: the mix then, and how it looked.
+    #[must_use]
+    pub fn looks(&self) -> &[(Mix, Reading)] {
+        &self.looks
     }
 
     /// The mix in the cup.

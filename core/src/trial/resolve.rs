@@ -118,6 +118,10 @@ impl Trial<'_> {
             TrialStep::Taken(amount, _) => {
                 resolver.keep(&path.key("taken"), self.take(amount));
             }
+            TrialStep::Looks(color, _) => {
+                let color = color.read_at(&path.key("looks"), resolver);
+                color.into_iter().for_each(|color| self.look(color.reading));
+            }
             TrialStep::Again => {}
         }
     }

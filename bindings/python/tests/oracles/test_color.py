@@ -43,3 +43,61 @@ def test_photographs(pixel: list[int]) -> None:
     expected = colour.XYZ_to_Lab(matrix @ linear, space.whitepoint)
     shown = pw.calculate("color-difference", color={"srgb": pixel}, other_color={"lab": [50, 0, 0]})["color"]
     assert [shown["lightness"], shown["a"], shown["b"]] == pytest.approx(expected.tolist(), abs=1e-9)
+
+
+@pytest.mark.parametrize("lab", RANDOM.uniform([5, -50, -50], [98, 50, 50], (50, 3)).tolist())
+def test_d50(lab: list[float]) -> None:
+    """L*a*b* in D50 to D65 by Bradford."""
+    d50, d65 = np.array([0.96422, 1, 0.82521]), colour.xy_to_XYZ([0.3127, 0.3290])
+    given = colour.Lab_to_XYZ(lab, colour.XYZ_to_xy(d50))
+    adapted = colour.chromatic_adaptation(given, d50, d65, transform="Bradford")
+    expected = colour.XYZ_to_Lab(adapted, colour.XYZ_to_xy(d65))
+    found = pw.calculate("color-reading", instrument={"lab": lab, "light": "D50"})["lab"]
+    assert [found["lightness"], found["a"], found["b"]] == pytest.approx(expected.tolist(), abs=1e-6)
+
+
+CHART = list(colour.SDS_COLOURCHECKERS["ColorChecker N Ohta"].values())
+
+
+def _in_bands(spectrum: colour.SpectralDistribution) -> tuple[dict, colour.SpectralDistribution]:
+    bands = spectrum.copy().align(colour.SpectralShape(400, 700, 10))
+    return {"bands": {"from_nm": 400, "step_nm": 10, "reflectance": [float(r) for r in bands.values]}}, bands
+
+
+def _xyz(spectrum: colour.SpectralDistribution, light: str) -> np.ndarray:
+    """Every nanometer, the ends going on as they are: what the weights of ASTM E308 stand for."""
+    observer = colour.MSDS_CMFS["CIE 1931 2 Degree Standard Observer"]
+    shape = colour.SpectralShape(360, 780, 1)
+    fine = spectrum.copy().interpolate(colour.SpectralShape(400, 700, 1))
+    fine = fine.extrapolate(shape)
+    cmfs = observer.copy().align(shape)
+    source = colour.SDS_ILLUMINANTS[light].copy().align(shape)
+    weights = source.values[:, None] * cmfs.values
+    return (fine.values[:, None] * weights).sum(0) / weights[:, 1].sum()
+
+
+@pytest.mark.parametrize("spectrum", CHART)
+def test_bands(spectrum: colour.SpectralDistribution) -> None:
+    """The colors of a chart from its spectra."""
+    given, bands = _in_bands(spectrum)
+    white = _xyz(colour.sd_ones(colour.SpectralShape(400, 700, 10)), "D65")
+    expected = colour.XYZ_to_Lab(_xyz(bands, "D65"), colour.XYZ_to_xy(white))
+    found = pw.calculate("color-reading", instrument=given)["lab"]
+    assert [found["lightness"], found["a"], found["b"]] == pytest.approx(expected.tolist(), abs=0.03)
+
+
+@pytest.mark.parametrize(("one", "other"), [(CHART[i], CHART[i + 1]) for i in range(0, 22, 3)])
+def test_lights(one: colour.SpectralDistribution, other: colour.SpectralDistribution) -> None:
+    """CIE 15, special index: the second corrected by XYZ ratios under D65, then ΔE*ab in the other light."""
+    (first, first_bands), (second, second_bands) = _in_bands(one), _in_bands(other)
+    answer = pw.calculate("color-lights", color=first, other_color=second)
+    for found in answer["lights"]:
+        light = found["light"]
+        white = _xyz(colour.sd_ones(colour.SpectralShape(400, 700, 10)), light)
+        ratio = _xyz(first_bands, "D65") / _xyz(second_bands, "D65")
+        labs = [
+            colour.XYZ_to_Lab(xyz, colour.XYZ_to_xy(white))
+            for xyz in (_xyz(first_bands, light), _xyz(second_bands, light) * ratio)
+        ]
+        expected = float(np.linalg.norm(np.subtract(*labs)))
+        assert found["index"] == pytest.approx(expected, abs=0.1)

@@ -62,6 +62,8 @@ examples! {
     "flake"
     "color-difference"
     "color-match"
+    "color-reading"
+    "color-lights"
     "formula"
     "cost"
     "correct"
@@ -73,4 +75,7 @@ examples! {
     "trial"
     "troubles"
     "learn"
+    "color-next"
+    "color-nearest"
+    "let-down-series"
 }

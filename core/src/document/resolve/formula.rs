@@ -55,7 +55,10 @@ impl Resolver {
         if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
             self.report(path, &FormulaError::NoPer(name.to_owned()));
         }
-        let formula = Formula { name: name.to_owned(), per, base, doses };
+        let color = entry.color.as_ref();
+        let color = color.and_then(|color| color.read_at(&path.key("color"), self));
+        let color = color.map(|color| color.reading);
+        let formula = Formula { name: name.to_owned(), per, base, doses, color };
         self.plausible_doses(path, entry, &formula, materials);
         formula
     }

@@ -26,6 +26,9 @@ impl Resolver {
             ("buys", entry.buys.is_some(), Kind::Stabilizer),
             ("cut", entry.cut.is_some(), Kind::Flake),
             ("thickness", entry.thickness.is_some(), Kind::Flake),
+            ("color", entry.color.is_some(), Kind::Plastisol),
+            ("let_downs", entry.let_downs.is_some(), Kind::Colorant),
+            ("strength", entry.strength.is_some(), Kind::Colorant),
         ];
         for (field, is_there, kind) in named {
             if is_there && entry.kind != kind {

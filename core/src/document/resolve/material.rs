@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 
 use super::Resolver;
 use crate::codes::code;
+use crate::color::pot::Strength;
 use crate::document::book::{MaterialEntry, SourcedDrop};
 use crate::document::starter;
 use crate::document::written::{Percent, Written};
@@ -109,10 +110,48 @@ impl Resolver {
         material.tolerance = self.tolerance(&path.key("tolerance"), entry.tolerance);
         fill(&mut material.most, entry.most.as_ref().map(|most| most.0));
         fill(&mut material.hardness, self.hardness(path, entry));
+        self.color_of(path, entry, &mut material);
         self.heat_and_flake(path, entry, &mut material);
         self.check_densities(path, &material);
         self.plausible_material(path, entry, &material);
         material
+    }
+
+    /// Color of a base; test pieces and strength of a colorant.
+    fn color_of(&mut self, path: &Path<'_>, entry: &MaterialEntry, material: &mut Material) {
+        if let Some(color) = &entry.color {
+            let path = path.key("color");
+            let read = color.read_at(&path, self);
+            // What no photograph shows cannot be calculated with.
+            let read = read.filter(|color| self.keep(&path, color.srgb()).is_some());
+            material.color = read.map(|color| color.reading);
+        }
+        let let_downs = entry.let_downs.as_deref().unwrap_or_default();
+        let read = self.each(&path.key("let_downs"), let_downs, |resolver, path, entry| {
+            let own = path.key("dose");
+            let mass = material.mass_of(&entry.dose, resolver.system, "its test pieces");
+            let mass = resolver.keep(&own, mass);
+            let piece = entry.read_at(path, mass, resolver)?;
+            resolver.plausible_let_down(&own, &entry.dose, piece.dose);
+            Some(piece)
+        });
+        material.let_downs = read.unwrap_or_default();
+        if let Some(strength) = &entry.strength {
+            if !strength.factors.iter().all(|factor| (0.1..=10.0).contains(factor)) {
+                self.fault(
+                    code!("out-of-range"),
+                    &path.key("strength").key("factors"),
+                    &"A colorant that is ten times stronger or weaker than its test pieces is another one.",
+                    &"Write factors near 1, or pour new test pieces.",
+                );
+                return;
+            }
+            material.strength = Some(Strength {
+                factors: strength.factors.to_vec(),
+                common: strength.common.share(),
+                own: strength.own.share(),
+            });
+        }
     }
 
     fn starter(&mut self, path: &Path<'_>, like: &Name) -> Option<Material> {

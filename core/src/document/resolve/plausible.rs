@@ -14,7 +14,9 @@ use crate::json::path::Path::{self, At};
 use crate::material::{Kind, Material};
 use crate::mix::Materials;
 use crate::plausible::{Found, Quantity};
-use crate::quantity::{Basis, By, Dimension, Mass, MassDensity, Measurable, Ratio, Share, Volume};
+use crate::quantity::{
+    Amount, Basis, By, Dimension, Mass, MassDensity, Measurable, Ratio, Share, Volume,
+};
 
 /// Of a plastisol that states none, in kg/m³.
 const USUAL_DENSITY: f64 = 1030.0;
@@ -163,6 +165,11 @@ impl Resolver {
                 self.check_number(&path, sure, Quantity::Hardener, &text, ratio.number());
             }
         }
+    }
+
+    /// Dose of a test piece.
+    pub(super) fn plausible_let_down(&mut self, path: &Path<'_>, dose: &Amount, ratio: Ratio) {
+        self.check_number(path, false, Quantity::SmallDose, &dose.to_string(), ratio.value);
     }
 
     /// Doses per base; those of finished mix are solved for with their own faults.

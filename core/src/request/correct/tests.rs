@@ -72,6 +72,7 @@ fn kept(doses: &[(&str, &str)], body: &[&str]) -> KeptFormula {
     let entry = FormulaEntry {
         per: None,
         base: None,
+        color: None,
         doses: doses.collect(),
         notes: None,
         sure: None,

@@ -1,0 +1,565 @@
+//! The color of a pot as the model has it, corrected by what is seen of it.
+//!
+//! **Strengths.** A colorant is stronger or weaker in each band than its let-downs say, by a factor e^θ on k and s
+//! alike; so is the base's absorption. θ is 0 ± its prior: [`STRENGTH`] in all bands alike (the bottle, the drop), and in
+//! each band by itself [`SHADE`] and what the readings of the let-downs leave. The logarithm keeps a strength above zero.
+//!
+//! **Sample.** A sample that reads z, with covariance R, corrects θ and its covariance P by Bayes' rule, linear in θ:
+//! K = P Hᵀ (H P Hᵀ + R)⁻¹, θ ← θ + K (z − h(θ)), P ← P − K H P, with h(θ) the L\*a\*b\* that the model expects and H = ∂h/∂θ,
+//! taken again at the corrected θ (iterated extended Kalman filter: B. M. Bell, F. W. Cathey, *IEEE Trans. Autom. Control* 38
+//! (1993) 294–297; R. E. Kalman, *J. Basic Eng.* 82 (1960) 35–45). R holds the reading's uncertainty and [`MODEL`], what the
+//! mixing rule itself is off.
+//!
+//! **Additions** scatter by the count of drops: u²/d² is added to the variance of the colorant's strength in this pot.
+//!
+//! **Difference.** ΔE₀₀² to a target is a quadratic form of the color near it. Its mean and variance over the
+//! covariance of the color give a gamma distribution (P. B. Patnaik, *Biometrika* 36 (1949) 202–232), whose 2.5 and 97.5
+//! per cent points (E. B. Wilson, M. M. Hilferty, *PNAS* 17 (1931) 684–688) are the band of the difference.
+//!
+//! The priors are common practice, no source. That the bands hold what they should is checked on simulated shops, whose
+//! colorants are not quite the model's ([`next_drop`](crate::color::next_drop)).
+
+use alloc::vec;
+use alloc::vec::Vec;
+
+use crate::color::ColorError;
+use crate::color::difference::ciede2000;
+use crate::color::kubelka_munk::{Medium, opaque};
+use crate::color::lab::{Lab, Xyz};
+use crate::color::match_color::{Colorants, Palette, READ};
+use crate::color::reading::Reading;
+use crate::quantity::Ratio;
+
+/// Prior standard uncertainty of the logarithm of a colorant's strength, in all bands alike.
+pub const STRENGTH: f64 = 0.10;
+
+/// The same in each band by itself, in addition to what the readings of its let-downs leave.
+pub const SHADE: f64 = 0.05;
+
+/// Standard uncertainty of each of L\*, a\*, b\* by the mixing rule itself.
+pub const MODEL: f64 = 0.5;
+
+/// Rounds of a correction.
+const ROUNDS: u32 = 5;
+
+/// χ² of three numbers that only one sample in a thousand passes.
+const SURPRISE: f64 = 16.27;
+
+/// What is known of a colorant's strength beyond its let-downs.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Strength {
+    /// Factor on its let-downs in each band; empty: 1 in all.
+    pub factors: Vec<f64>,
+    /// Relative standard uncertainty in all bands alike.
+    pub common: f64,
+    /// Relative standard uncertainty in each band by itself.
+    pub own: f64,
+}
+
+impl Default for Strength {
+    fn default() -> Self {
+        Self { factors: Vec::new(), common: STRENGTH, own: SHADE }
+    }
+}
+
+/// A pot of base with colorants in it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ColorPot<'a> {
+    colorants: &'a Colorants,
+    /// Mass per mass of base of each colorant.
+    doses: Vec<f64>,
+    /// θ: of the base in each band, then of each colorant.
+    strengths: Vec<f64>,
+    /// Its covariance, row by row.
+    covariance: Vec<f64>,
+}
+
+/// A color that is expected, with its covariance in L\*a\*b\*.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Expected {
+    /// The color.
+    pub lab: Lab,
+    pub(super) covariance: [[f64; 3]; 3],
+}
+
+/// A ΔE₀₀ with its band of error.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Difference {
+    /// ΔE₀₀ between the two most likely colors.
+    pub value: f64,
+    /// Root of the mean square of what it may be.
+    pub typical: f64,
+    /// It is above this with 97.5 %.
+    pub low: f64,
+    /// It is below this with 97.5 %.
+    pub high: f64,
+    /// Standard uncertainty of ΔE₀₀ along one direction.
+    pub uncertainty: f64,
+}
+
+/// Derivatives of L\*, a\*, b\* by the strengths, and by the doses.
+pub(super) struct Slopes {
+    lab: Lab,
+    strengths: [Vec<f64>; 3],
+    pub(super) doses: Vec<[f64; 3]>,
+}
+
+impl<'a> ColorPot<'a> {
+    /// A pot of base alone. `strengths` are those of the colorants, in their order; those left out are by default.
+    ///
+    /// # Errors
+    /// [`ColorError::Range`] for a factor that is not above zero, or an uncertainty that is not from 0 to 1.
+    pub fn new(colorants: &'a Colorants, strengths: &[Strength]) -> Result<Self, ColorError> {
+        let bands = colorants.base.len();
+        let count = bands.saturating_mul(colorants.colorants.len().saturating_add(1));
+        let mut pot = Self {
+            colorants,
+            doses: vec![0.0; colorants.colorants.len()],
+            strengths: vec![0.0; count],
+            covariance: vec![0.0; count.saturating_mul(count)],
+        };
+        for (band, &q) in colorants.base.iter().enumerate() {
+            // u(q)/q by a reading unsure by READ; a white that absorbs nothing keeps to nothing.
+            let r = opaque(q);
+            let relative = (READ * (1.0 + r) / (1.0 - r).max(0.02)).min(0.5);
+            pot.add_variance(band, band, relative * relative);
+        }
+        let usual = Strength::default();
+        for (j, colorant) in colorants.colorants.iter().enumerate() {
+            let strength = strengths.get(j).unwrap_or(&usual);
+            let is_unsure = |u: f64| (0.0..=1.0).contains(&u);
+            if !(is_unsure(strength.common) && is_unsure(strength.own)) {
+                let range = "from 0 to 100 %";
+                return Err(ColorError::Range { what: "the uncertainty of a strength", range });
+            }
+            for band in 0..bands {
+                let place = pot.place(j, band);
+                if let Some(&factor) = strength.factors.get(band) {
+                    if !(0.01..=100.0).contains(&factor) {
+                        let range = "from 0.01 to 100";
+                        return Err(ColorError::Range { what: "a strength", range });
+                    }
+                    if let Some(theta) = pot.strengths.get_mut(place) {
+                        *theta = libm::log(factor);
+                    }
+                }
+                // Let-downs say nothing new of a strength that was learned.
+                let read = if strength.factors.is_empty() {
+                    colorant.unsure.get(band).copied().unwrap_or_default()
+                } else {
+                    0.0
+                };
+                pot.add_variance(place, place, strength.own * strength.own + read * read);
+                for other in 0..bands {
+                    let square = strength.common * strength.common;
+                    pot.add_variance(place, pot.place(j, other), square);
+                }
+            }
+        }
+        Ok(pot)
+    }
+
+    /// Adds `dose` of a colorant, mass per mass of base, with its standard uncertainty by the count alone.
+    ///
+    /// # Errors
+    /// [`ColorError::Doses`] without that colorant; [`ColorError::Range`] unless both are zero or above.
+    pub fn add(
+        &mut self,
+        colorant: usize,
+        dose: Ratio,
+        uncertainty: Ratio,
+    ) -> Result<(), ColorError> {
+        let wanted = self.doses.len();
+        let found = colorant.saturating_add(1);
+        let all = self.doses.get_mut(colorant).ok_or(ColorError::Doses { found, wanted })?;
+        if !(crate::check::is_not_negative(dose.value)
+            && crate::check::is_not_negative(uncertainty.value))
+        {
+            return Err(ColorError::Range { what: "a dose", range: "zero or above" });
+        }
+        *all += dose.value;
+        if *all > 0.0 {
+            let relative = (uncertainty.value / *all).min(1.0);
+            for band in 0..self.colorants.base.len() {
+                for other in 0..self.colorants.base.len() {
+                    let (row, column) = (self.place(colorant, band), self.place(colorant, other));
+                    self.add_variance(row, column, relative * relative);
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Thins all colorants by more base: `share` of their doses stays.
+    ///
+    /// # Errors
+    /// [`ColorError::Range`] unless it is above 0 and at most 1.
+    pub fn thin(&mut self, share: f64) -> Result<(), ColorError> {
+        if !(share > 0.0 && share <= 1.0) {
+            let range = "above 0 and at most 1";
+            return Err(ColorError::Range { what: "the share that stays", range });
+        }
+        self.doses.iter_mut().for_each(|dose| *dose *= share);
+        Ok(())
+    }
+
+    /// Mass per mass of base of each colorant in it.
+    #[must_use]
+    pub fn doses(&self) -> Vec<Ratio> {
+        self.doses.iter().map(|&dose| Ratio::from(dose)).collect()
+    }
+
+    /// The color that is expected of it.
+    ///
+    /// # Errors
+    /// [`ColorError::Range`] where the doses leave what can be calculated.
+    pub fn expected(&self) -> Result<Expected, ColorError> {
+        self.expected_at(&self.doses)
+    }
+
+    /// The color that is expected at other doses.
+    pub(super) fn expected_at(&self, doses: &[f64]) -> Result<Expected, ColorError> {
+        let slopes = self.slopes(doses, &self.strengths)?;
+        let mut covariance = self.propagated(&slopes).1;
+        add_to_diagonal(&mut covariance, [MODEL * MODEL; 3]);
+        Ok(Expected { lab: slopes.lab, covariance })
+    }
+
+    /// Corrects the strengths by a sample of it that reads `seen`; whether it was no surprise: one in a thousand samples is
+    /// further from what was expected than their errors allow.
+    ///
+    /// # Errors
+    /// [`ColorError::Range`] unless the uncertainties are above zero.
+    pub fn see(&mut self, seen: &Reading) -> Result<bool, ColorError> {
+        if !seen.uncertainty.iter().all(|u| (1e-6..=1e3).contains(u)) {
+            let range = "above zero";
+            return Err(ColorError::Range { what: "the uncertainty of a reading", range });
+        }
+        let mut noise = seen.uncertainty.map(|u| u * u);
+        noise.iter_mut().for_each(|square| *square += MODEL * MODEL);
+        let mut at = self.strengths.clone();
+        let mut is_usual = true;
+        let mut last = None;
+        for round in 0..ROUNDS {
+            let slopes = self.slopes(&self.doses, &at)?;
+            let (across, mut spread) = self.propagated(&slopes);
+            add_to_diagonal(&mut spread, noise);
+            let inverse = inverse(&spread)?;
+            // z − h(θ_i) − H (θ₀ − θ_i)
+            let mut off = [0.0; 3];
+            let parts = off.iter_mut().zip(seen.lab.parts()).zip(slopes.lab.parts());
+            for (((off, seen), expected), row) in parts.zip(&slopes.strengths) {
+                let moved = row.iter().zip(&at).zip(&self.strengths);
+                *off =
+                    seen - expected + moved.fold(0.0, |sum, ((h, at), from)| sum + h * (at - from));
+            }
+            let pulled = times(&inverse, &off);
+            if round == 0 {
+                is_usual = dot(&off, &pulled) <= SURPRISE;
+            }
+            for ((at, from), row) in at.iter_mut().zip(&self.strengths).zip(&across) {
+                // Beyond e^±3 the first order has lost its way.
+                *at = (from + dot(row, &pulled)).clamp(from - 3.0, from + 3.0);
+            }
+            last = Some((across, inverse));
+        }
+        if let Some((across, inverse)) = last {
+            let count = self.strengths.len();
+            for (row, left) in self.covariance.chunks_mut(count.max(1)).zip(&across) {
+                let left = times(&inverse, left);
+                for (value, right) in row.iter_mut().zip(&across) {
+                    *value -= dot(&left, right);
+                }
+            }
+        }
+        self.strengths = at;
+        Ok(is_usual)
+    }
+
+    /// Strength of a colorant as it is known now.
+    #[must_use]
+    pub fn strength(&self, colorant: usize) -> Option<Strength> {
+        let bands = self.colorants.base.len();
+        if colorant >= self.doses.len() {
+            return None;
+        }
+        let places = || (0..bands).map(|band| self.place(colorant, band));
+        let variance = |row: usize, column: usize| {
+            self.covariance
+                .get(row.saturating_mul(self.strengths.len()).saturating_add(column))
+                .copied()
+                .unwrap_or_default()
+        };
+        // What two bands have in common, on average, and what each has on top of that.
+        let (mut common, mut pairs, mut all) = (0.0, 0.0, 0.0);
+        for row in places() {
+            all += variance(row, row);
+            for column in places().filter(|column| *column != row) {
+                common += variance(row, column);
+                pairs += 1.0;
+            }
+        }
+        // A few bands: exact.
+        let all = all / bands as f64;
+        let common = if pairs > 0.0 { (common / pairs).clamp(0.0, all.max(0.0)) } else { 0.0 };
+        let factors = places().filter_map(|place| self.strengths.get(place));
+        Some(Strength {
+            factors: factors.map(|&theta| libm::exp(theta)).collect(),
+            common: libm::sqrt(common),
+            own: libm::sqrt((all - common).max(0.0)),
+        })
+    }
+
+    /// Media of the colorants by their strengths as known now, and the base without them.
+    pub(super) fn media(&self) -> (Vec<Medium>, Vec<Vec<Medium>>) {
+        self.media_at(&self.strengths)
+    }
+
+    pub(super) const fn colorants(&self) -> &'a Colorants {
+        self.colorants
+    }
+
+    pub(super) fn own_doses(&self) -> &[f64] {
+        &self.doses
+    }
+
+    fn media_at(&self, strengths: &[f64]) -> (Vec<Medium>, Vec<Vec<Medium>>) {
+        let bands = self.colorants.base.len();
+        let mut factors = strengths.iter().map(|&theta| libm::exp(theta));
+        let base = self.colorants.base.iter().zip(&mut factors);
+        let base =
+            base.map(|(q, factor)| Medium { absorption: q * factor, scattering: 1.0 }).collect();
+        let mut media = Vec::with_capacity(self.doses.len());
+        for colorant in &self.colorants.colorants {
+            let own: Vec<f64> = (&mut factors).take(bands).collect();
+            let own = colorant.media.iter().zip(own);
+            media.push(
+                own.map(|(medium, factor)| Medium {
+                    absorption: medium.absorption * factor,
+                    scattering: medium.scattering * factor,
+                })
+                .collect(),
+            );
+        }
+        (base, media)
+    }
+
+    /// Color and its derivatives at `doses`, by the strengths as known now.
+    pub(super) fn slopes_at(&self, doses: &[f64]) -> Result<Slopes, ColorError> {
+        self.slopes(doses, &self.strengths)
+    }
+
+    fn slopes(&self, doses: &[f64], strengths: &[f64]) -> Result<Slopes, ColorError> {
+        let (base, media) = self.media_at(strengths);
+        let bands = &self.colorants.bands;
+        let views: Vec<&[Medium]> = media.iter().map(Vec::as_slice).collect();
+        let palette = Palette { bands, cup: base, media: views };
+        let mixture = palette.mixture(doses);
+        let reading = palette.readings(doses)?;
+        let xyz = Xyz::of_bands(&reading, &bands.xyz);
+        let lab = Lab::of(&xyz, &bands.white)?;
+        let count = strengths.len();
+        let mut slopes = Slopes {
+            lab,
+            strengths: [vec![0.0; count], vec![0.0; count], vec![0.0; count]],
+            doses: vec![[0.0; 3]; doses.len()],
+        };
+        for (band, ((mix, part), cup)) in
+            mixture.iter().zip(&bands.xyz).zip(&palette.cup).enumerate()
+        {
+            let q = mix.absorption / mix.scattering;
+            // dR/dq = −R² (1 + (q + 1)/√(q² + 2q)) inside, then through the surface.
+            let r = opaque(q);
+            let inside = -r * r * (1.0 + (q + 1.0) / libm::sqrt((q * (q + 2.0)).max(1e-12)));
+            let through = bands.surface.slope(r);
+            let by_band = Lab::slopes(&xyz, &bands.white, part);
+            let by_q = by_band.map(|slope| slope * inside * through / mix.scattering);
+            let by_base = cup.absorption;
+            slopes.put(band, by_q, by_base);
+            for (j, (dose, medium)) in doses.iter().zip(&media).enumerate() {
+                let Some(medium) = medium.get(band) else { continue };
+                let by_dose = medium.absorption - q * medium.scattering;
+                slopes.put(self.place(j, band), by_q, dose * by_dose);
+                if let Some(dose) = slopes.doses.get_mut(j) {
+                    for (value, slope) in dose.iter_mut().zip(by_q) {
+                        *value += slope * by_dose;
+                    }
+                }
+            }
+        }
+        Ok(slopes)
+    }
+
+    /// P Hᵀ, row by row, and H P Hᵀ.
+    fn propagated(&self, slopes: &Slopes) -> (Vec<[f64; 3]>, [[f64; 3]; 3]) {
+        let count = self.strengths.len().max(1);
+        let mut across = Vec::with_capacity(count);
+        for row in self.covariance.chunks(count) {
+            let mut sums = [0.0; 3];
+            for (sum, slopes) in sums.iter_mut().zip(&slopes.strengths) {
+                *sum = row.iter().zip(slopes).fold(0.0, |sum, (p, h)| sum + p * h);
+            }
+            across.push(sums);
+        }
+        let mut spread = [[0.0; 3]; 3];
+        for (row, slopes) in spread.iter_mut().zip(&slopes.strengths) {
+            for (across, h) in across.iter().zip(slopes) {
+                for (value, across) in row.iter_mut().zip(across) {
+                    *value += h * across;
+                }
+            }
+        }
+        (across, spread)
+    }
+
+    /// Place of a colorant's strength in a band; those of the base come first.
+    fn place(&self, colorant: usize, band: usize) -> usize {
+        let bands = self.colorants.base.len();
+        bands.saturating_mul(colorant.saturating_add(1)).saturating_add(band)
+    }
+
+    fn add_variance(&mut self, row: usize, column: usize, square: f64) {
+        let place = row.saturating_mul(self.strengths.len()).saturating_add(column);
+        if let Some(value) = self.covariance.get_mut(place) {
+            *value += square;
+        }
+    }
+}
+
+impl Slopes {
+    fn put(&mut self, place: usize, by_q: [f64; 3], factor: f64) {
+        for (row, slope) in self.strengths.iter_mut().zip(by_q) {
+            if let Some(value) = row.get_mut(place) {
+                *value = slope * factor;
+            }
+        }
+    }
+}
+
+impl Expected {
+    /// A color that is known as well as `reading`.
+    #[must_use]
+    pub fn of(reading: &Reading) -> Self {
+        let mut covariance = [[0.0; 3]; 3];
+        add_to_diagonal(&mut covariance, reading.uncertainty.map(|u| u * u));
+        Self { lab: reading.lab, covariance }
+    }
+
+    /// Standard uncertainties of its L\*, a\*, b\*.
+    #[must_use]
+    pub fn uncertainty(&self) -> [f64; 3] {
+        let [[l, ..], [_, a, _], [.., b]] = self.covariance;
+        [l, a, b].map(|square| libm::sqrt(square.max(0.0)))
+    }
+
+    /// Adds the uncertainty of a reading.
+    pub(super) fn add(&mut self, reading: &Reading) {
+        add_to_diagonal(&mut self.covariance, reading.uncertainty.map(|u| u * u));
+    }
+
+    /// Adds a standard uncertainty of `by` in what moves the color along `column`.
+    pub(super) fn add_along(&mut self, column: &[f64; 3], by: f64) {
+        for (row, one) in self.covariance.iter_mut().zip(column) {
+            for (value, other) in row.iter_mut().zip(column) {
+                *value += one * other * by * by;
+            }
+        }
+    }
+
+    /// ΔE₀₀ to `target`, both as sure as they are (equation: [module](self)).
+    #[must_use]
+    pub fn difference(&self, target: &Reading) -> Difference {
+        let mut covariance = self.covariance;
+        add_to_diagonal(&mut covariance, target.uncertainty.map(|u| u * u));
+        let square = |by: [f64; 3]| {
+            let [l, a, b] = self.lab.parts();
+            let [dl, da, db] = by;
+            let moved = Lab::unchecked(l + dl, a + da, b + db);
+            let difference = ciede2000(&moved, &target.lab);
+            difference * difference
+        };
+        let at = square([0.0; 3]);
+        let columns = root(&covariance);
+        let (mut mean, mut variance, mut own) = (at, 0.0, [(0.0, 0.0); 3]);
+        for (own, column) in own.iter_mut().zip(columns) {
+            let (up, down) = (square(column), square(column.map(|x| -x)));
+            let bend = (0.5 * (up + down) - at).max(0.0);
+            let lean = 0.5 * (up - down);
+            mean += bend;
+            variance += 2.0 * bend * bend + lean * lean;
+            *own = (up, bend);
+        }
+        for (i, j) in [(0, 1), (0, 2), (1, 2)] {
+            let pair = own.get(i).zip(own.get(j)).zip(columns.get(i).zip(columns.get(j)));
+            if let Some((((one, _), (two, _)), (first, second))) = pair {
+                let [a, b, c] = *first;
+                let [d, e, f] = *second;
+                let cross = 0.5 * (square([a + d, b + e, c + f]) - one - two + at);
+                variance += 4.0 * cross * cross;
+            }
+        }
+        let quantile = |z: f64| {
+            if variance <= 0.0 || mean <= 0.0 {
+                return libm::sqrt(at);
+            }
+            // Its degrees of freedom are ν = 2 m²/v: 2/(9ν) = v/(9 m²).
+            let part = variance / (9.0 * mean * mean);
+            let root = (1.0 - part + z * libm::sqrt(part)).max(0.0);
+            libm::sqrt(mean * root * root * root)
+        };
+        Difference {
+            value: libm::sqrt(at),
+            typical: libm::sqrt(mean),
+            low: quantile(-1.96),
+            high: quantile(1.96),
+            uncertainty: libm::sqrt((mean - at).max(0.0) / 3.0),
+        }
+    }
+}
+
+fn add_to_diagonal(matrix: &mut [[f64; 3]; 3], squares: [f64; 3]) {
+    for (i, (row, square)) in matrix.iter_mut().zip(squares).enumerate() {
+        if let Some(value) = row.get_mut(i) {
+            *value += square;
+        }
+    }
+}
+
+pub(super) fn dot(one: &[f64; 3], other: &[f64; 3]) -> f64 {
+    one.iter().zip(other).fold(0.0, |sum, (a, b)| sum + a * b)
+}
+
+pub(super) fn times(matrix: &[[f64; 3]; 3], vector: &[f64; 3]) -> [f64; 3] {
+    [0, 1, 2].map(|i: usize| matrix.get(i).map_or(0.0, |row| dot(row, vector)))
+}
+
+/// Columns of a lower triangle whose square is `matrix` (Cholesky); of what rounding made negative, zero.
+fn root(matrix: &[[f64; 3]; 3]) -> [[f64; 3]; 3] {
+    let [[a, ..], [b, d, _], [c, e, f]] = *matrix;
+    let l11 = libm::sqrt(a.max(0.0));
+    let by = |x: f64, y: f64| if y > 0.0 { x / y } else { 0.0 };
+    let (l21, l31) = (by(b, l11), by(c, l11));
+    let l22 = libm::sqrt((d - l21 * l21).max(0.0));
+    let l32 = by(e - l21 * l31, l22);
+    let l33 = libm::sqrt((f - l31 * l31 - l32 * l32).max(0.0));
+    [[l11, l21, l31], [0.0, l22, l32], [0.0, 0.0, l33]]
+}
+
+/// The inverse of a covariance, by its adjugate.
+pub(super) fn inverse(matrix: &[[f64; 3]; 3]) -> Result<[[f64; 3]; 3], ColorError> {
+    let [[a, b, c], [d, e, f], [g, h, i]] = *matrix;
+    let (first, second, third) = (e * i - f * h, f * g - d * i, d * h - e * g);
+    let whole = a * first + b * second + c * third;
+    if !(whole.is_finite() && whole.abs() > 0.0) {
+        return Err(ColorError::Range {
+            what: "the uncertainty of a reading",
+            range: "above zero",
+        });
+    }
+    Ok([
+        [first, c * h - b * i, b * f - c * e],
+        [second, a * i - c * g, c * d - a * f],
+        [third, b * g - a * h, a * e - b * d],
+    ]
+    .map(|row| row.map(|x| x / whole)))
+}

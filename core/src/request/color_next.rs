@@ -1,0 +1,323 @@
+//! The next drop for a color.
+
+use alloc::format;
+use alloc::string::{String, ToString};
+use alloc::vec::Vec;
+
+use super::change::{Change, writing};
+use super::color::{ShownDifference, ShownLab};
+use super::color_book::{BookColors, drops, outside};
+use super::{Open, request, response};
+use crate::book::Book;
+use crate::codes::code;
+use crate::color::next_drop::{NextDrop, THE_EYE_DECIDES, Unit, Verdict};
+use crate::color::pot::{ColorPot, Strength};
+use crate::color::reading::Reading;
+use crate::document::book::BookDocument;
+use crate::document::color::ColorEntry;
+use crate::document::resolve::Resolver;
+use crate::fault::Faults;
+use crate::json::path::Path::At;
+use crate::json::reader::Name;
+use crate::mix::Mix;
+use crate::parameter::Parameter;
+use crate::quantity::{Amount, Mass, Ratio};
+use crate::show::{Note, Shown, text};
+use crate::trial::{Trial, TrialEntry};
+
+request! {
+    /// Asks for the next drops that bring a cup nearer to a color.
+    ///
+    /// The trial says what is in the cup, and how samples of it looked, in its log; `seen` is how it looks now. A cup of base
+    /// alone gets a formula to begin with.
+    pub struct ColorNextRequest {
+        required {
+            target: ColorEntry,
+            trial: TrialEntry,
+        }
+        optional {
+            book: BookDocument,
+            seen: ColorEntry,
+            close_enough: f64,
+            leave_out: Vec<Name>,
+        }
+    }
+}
+
+response! {
+    /// The next drops.
+    pub struct ColorNextResponse {
+        /// How far to trust it, in words.
+        pub statement: String,
+        /// What to do.
+        pub verdict: Verdict,
+        /// What to add now; empty if nothing.
+        pub add: Vec<ColorAddition>,
+        /// What would bring it all the way, if the model were right.
+        pub all_the_way: Vec<ColorAddition>,
+        /// Difference to the target now.
+        pub now: ShownDifference,
+        /// The color that is expected once it is added.
+        pub expected: ShownLab,
+        /// Standard uncertainties of its L*, a* and b*.
+        pub expected_uncertainty: [f64; 3],
+        /// Its difference to the target.
+        pub after: ShownDifference,
+        /// ΔE₀₀ that is expected to stay, whatever is added.
+        pub stays_off: f64,
+        /// The colorant that is too much already, if more base is needed.
+        pub too_much: Option<String>,
+        /// Base to add first, if more base is needed; none if not even 20 such pots would do.
+        pub more_base: Option<Shown<Mass>>,
+        /// Strengths of the colorants in the cup, corrected by its samples.
+        pub strengths: Vec<ColorStrength>,
+        /// What else to know of it.
+        pub notes: Vec<Note>,
+        /// The answer in short lines.
+        pub text: Vec<String>,
+    }
+}
+
+response! {
+    /// Drops of one colorant.
+    pub struct ColorAddition {
+        /// Which.
+        pub material: String,
+        /// How many.
+        pub amount: Amount,
+        /// Their mass.
+        pub mass: Shown<Mass>,
+    }
+}
+
+response! {
+    /// Strength of a colorant as this cup has shown it, next to its test pieces.
+    pub struct ColorStrength {
+        /// Which.
+        pub material: String,
+        /// Factors on its effect in the red, the green and the blue.
+        pub factors: Vec<f64>,
+        /// Standard uncertainty that they have in common.
+        pub common: Shown<Ratio>,
+        /// Standard uncertainty of each by itself.
+        pub own: Shown<Ratio>,
+        /// The change to the book that keeps it, to accept or not.
+        pub write: Vec<Change>,
+    }
+}
+
+impl ColorNextRequest {
+    /// Follows the samples of the log, and looks for the next drops.
+    ///
+    /// # Errors
+    /// Faults of the book; steps that cannot have been; a base without a color, a colorant in the cup without test pieces; colors
+    /// outside sRGB.
+    pub fn answer(mut self, open: Open<'_>) -> Result<ColorNextResponse, Faults> {
+        let book = open.book(self.book.take())?;
+        let book = book.ready();
+        let mut resolver = Resolver::new(book.system);
+        let response = self.response(book, &mut resolver);
+        resolver.finish(response)
+    }
+
+    fn response(&self, book: &Book, resolver: &mut Resolver) -> Option<ColorNextResponse> {
+        let target = self.target.read_at(&At("/target"), resolver);
+        let seen = self.seen.as_ref().map(|seen| seen.read_at(&At("/seen"), resolver));
+        let close = self.close_enough.unwrap_or(Parameter::CloseEnough.default_si());
+        let close = resolver.keep(&At("/close_enough"), Parameter::CloseEnough.check_si(close));
+        let trial = self.trial.resolve(book, resolver, &At("/trial"));
+        let colors = trial
+            .as_ref()
+            .and_then(|trial| BookColors::of(trial.mix(), book, &At("/trial"), resolver));
+        let (trial, colors, target, close) = (trial?, colors?, target?.reading, close?);
+        let mut looks: Vec<(Mix, Reading)> = trial.looks().to_vec();
+        if let Some(seen) = seen {
+            looks.push((trial.mix().clone(), seen?.reading));
+        }
+        let base = resolver.keep(&At("/trial"), trial.mix().base_mass(&book.materials))?;
+        let mut units = colors.units(base, book);
+        self.leave_out(&colors, book, &mut units, resolver)?;
+        let mut notes = outside(trial.mix(), book);
+        let pot = self.followed(&colors, &trial, &looks, book, &mut notes, resolver)?;
+        let next = resolver.keep(&At("/target"), pot.next(&target, &units, close))?;
+        let shown = Show { colors: &colors, pot: &pot, units: &units, book, base };
+        Some(shown.response(&next, !looks.is_empty(), notes))
+    }
+
+    /// Takes the colorants out that are not to be used.
+    fn leave_out(
+        &self,
+        colors: &BookColors,
+        book: &Book,
+        units: &mut [Option<Unit>],
+        resolver: &mut Resolver,
+    ) -> Option<()> {
+        let names = self.leave_out.as_deref().unwrap_or_default();
+        resolver.each(&At("/leave_out"), names, |resolver, path, name| {
+            let id = resolver.find_material(&book.materials, name, path)?;
+            for (own, unit) in colors.ids.iter().zip(units.iter_mut()) {
+                if *own == id {
+                    *unit = None;
+                }
+            }
+            Some(())
+        })?;
+        Some(())
+    }
+
+    /// The pot, corrected by each sample of it in turn.
+    fn followed<'a>(
+        &self,
+        colors: &'a BookColors,
+        trial: &Trial<'_>,
+        looks: &[(Mix, Reading)],
+        book: &Book,
+        notes: &mut Vec<Note>,
+        resolver: &mut Resolver,
+    ) -> Option<ColorPot<'a>> {
+        let path = At("/trial");
+        let new = ColorPot::new(&colors.colorants, &colors.strengths);
+        let mut pot = resolver.keep(&path, new)?;
+        let stages = looks.iter().map(|(mix, seen)| (mix, Some(seen)));
+        for (mix, seen) in stages.chain([(trial.mix(), None)]) {
+            let Some(doses) = colors.doses(mix, book) else { continue };
+            let base = resolver.keep(&path, mix.base_mass(&book.materials))?;
+            let units = colors.units(base, book);
+            // More base thins all colorants alike; the rest is what went in.
+            let there = pot.doses();
+            let stays = there.iter().zip(&doses).filter(|(there, _)| there.value > 0.0);
+            let stays =
+                stays.fold(1.0, |least: f64, (there, now)| least.min(now.value / there.value));
+            if stays < 1.0 {
+                resolver.keep(&path, pot.thin(stays))?;
+            }
+            let there = pot.doses();
+            for (colorant, ((there, now), unit)) in there.iter().zip(&doses).zip(&units).enumerate()
+            {
+                let added = Ratio::from((now.value - there.value).max(0.0));
+                let scatter = unit.map_or(Ratio::from(0.0), |unit| {
+                    // As if it were all drops: n = a/unit, each with its scatter.
+                    unit.scatter * libm::sqrt(added.value * unit.dose.value)
+                });
+                resolver.keep(&path, pot.add(colorant, added, scatter))?;
+            }
+            let Some(seen) = seen else { continue };
+            let is_usual = resolver.keep(&path, pot.see(seen))?;
+            if !is_usual {
+                notes.push(Note {
+                    code: code!("color-surprise").into(),
+                    message: "A sample is further from what was expected than the errors allow. Check what went in, and that the piece was stirred, cooled and thick enough.".into(),
+                });
+            }
+        }
+        Some(pot)
+    }
+}
+
+/// An answer, to be shown.
+struct Show<'a> {
+    colors: &'a BookColors,
+    pot: &'a ColorPot<'a>,
+    units: &'a [Option<Unit>],
+    book: &'a Book,
+    base: Mass,
+}
+
+impl Show<'_> {
+    fn response(&self, next: &NextDrop, was_seen: bool, notes: Vec<Note>) -> ColorNextResponse {
+        let too_much = next.too_much.and_then(|colorant| self.name(colorant)).map(Into::into);
+        let strengths = if was_seen { self.strengths() } else { Vec::new() };
+        let mut response = ColorNextResponse {
+            statement: THE_EYE_DECIDES.to_string(),
+            verdict: next.verdict,
+            add: self.additions(&next.add),
+            all_the_way: self.additions(&next.all_the_way),
+            now: ShownDifference::from(&next.now),
+            expected: next.expected.lab.into(),
+            expected_uncertainty: next.expected.uncertainty(),
+            after: ShownDifference::from(&next.after),
+            stays_off: next.stays_off,
+            too_much,
+            more_base: next.more_base.map(|more| text::mass(self.base * more)),
+            strengths,
+            notes,
+            text: Vec::new(),
+        };
+        response.text = lines(&response);
+        response
+    }
+
+    fn name(&self, colorant: usize) -> Option<&str> {
+        let id = self.colors.ids.get(colorant)?;
+        self.book.materials.get(*id).ok().map(|material| material.name.as_str())
+    }
+
+    fn additions(&self, counts: &[u32]) -> Vec<ColorAddition> {
+        let counted =
+            counts.iter().zip(self.units).enumerate().filter(|(_, (count, _))| **count > 0);
+        let additions = counted.filter_map(|(colorant, (&count, unit))| {
+            let mass = self.base * unit.as_ref()?.dose * f64::from(count);
+            let material = self.name(colorant)?.into();
+            Some(ColorAddition { material, amount: drops(count)?, mass: text::mass(mass) })
+        });
+        additions.collect()
+    }
+
+    /// Strengths of what is in the cup.
+    fn strengths(&self) -> Vec<ColorStrength> {
+        let doses = self.pot.doses();
+        let there = doses.iter().enumerate().filter(|(_, dose)| dose.value > 0.0);
+        let strengths = there.filter_map(|(colorant, _)| {
+            let name = self.name(colorant)?;
+            let Strength { factors, common, own } = self.pot.strength(colorant)?;
+            // What a book keeps: a thousandth is far below any strength that is known.
+            let factors: Vec<f64> = factors.iter().map(|x| libm::round(x * 1e3) / 1e3).collect();
+            let (common, own) =
+                (text::percent(Ratio::from(common)), text::percent(Ratio::from(own)));
+            let value =
+                serde_json::json!({ "factors": factors, "common": common.text, "own": own.text });
+            let path = At("/materials");
+            let write = writing(&path.key(name).key("strength"), value);
+            Some(ColorStrength { material: name.into(), factors, common, own, write })
+        });
+        strengths.collect()
+    }
+}
+
+fn listed(additions: &[ColorAddition]) -> String {
+    let each = additions.iter().map(|one| format!("{} {}", one.material, one.amount));
+    each.collect::<Vec<_>>().join(", ")
+}
+
+/// The answer in short lines.
+fn lines(response: &ColorNextResponse) -> Vec<String> {
+    let mut lines = Vec::from([format!("Now: {}.", response.now.text())]);
+    match response.verdict {
+        Verdict::Add => {
+            lines.push(format!("Add: {}. Stir, cool a sample, and look again.", listed(&response.add)));
+            lines.push(format!("Expected then: {}.", response.after.text()));
+            lines.push(format!("All the way would be: {}.", listed(&response.all_the_way)));
+        }
+        Verdict::CloseEnough => lines.push("Leave it: it is close enough.".into()),
+        Verdict::CannotTell => lines.push(
+            "Leave it: what is left is less than these readings can tell. More pictures of both would tell more.".into(),
+        ),
+        Verdict::MoreBase => {
+            let what = response.too_much.as_deref().unwrap_or("a colorant");
+            lines.push(match &response.more_base {
+                Some(more) => format!("There is too much {what} in it. Add {} of base, stir, and ask again.", more.text),
+                None => format!("There is too much {what} in it, more than 20 such pots would thin. Begin a new pot."),
+            });
+        }
+        Verdict::OutOfReach => lines.push(format!(
+            "These colorants cannot make it: ΔE₀₀ {:.1} stays, whatever is added.",
+            response.stays_off
+        )),
+    }
+    lines.extend(response.notes.iter().map(|note| note.message.clone()));
+    lines.push(response.statement.clone());
+    lines
+}
+
+#[cfg(test)]
+mod tests;

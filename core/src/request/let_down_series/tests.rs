@@ -1,0 +1,47 @@
+use rstest::rstest;
+use serde_json::{Value, json};
+
+use crate::request::tests::{fault_codes, result};
+
+fn request(colorant: &str) -> Value {
+    let book: Value =
+        serde_json::from_str(include_str!("../../../examples/demo/book.json")).unwrap();
+    json!({ "calculate": "let-down-series", "colorant": colorant, "book": book })
+}
+
+/// Soot is dosed by 44 drops a cup at most: 1.892 g in 243.7 g, 0.776 %. 25 g of that take 0.194 g, 5 drops of 0.043 g.
+#[test]
+fn two_doses_fill_the_dish() {
+    let answer = result(request("soot"));
+    let [base, weak, strong] = answer["pieces"].as_array().unwrap().as_slice() else {
+        panic!("{answer}")
+    };
+    assert_eq!(
+        (&base["dose"], &base["base_mass"]["text"]),
+        (&json!(null), &json!("25 g")),
+        "{answer}"
+    );
+    assert_eq!(
+        (&weak["dose"], &strong["dose"]),
+        (&json!("2 drops"), &json!("5 drops")),
+        "{answer}"
+    );
+    let ratio = |piece: &Value| piece["ratio"]["ratio"].as_f64().unwrap();
+    assert!((ratio(strong) - 0.00776).abs() < 2e-5, "{answer}");
+    assert!((ratio(strong) / ratio(weak) - 4.0).abs() < 1e-9, "{answer}");
+}
+
+/// What the answer says, poured and read, is what a book takes.
+#[rstest]
+#[case("fine-salt", "color-no-colorant")]
+#[case("sot", "unknown-name")]
+fn faults(#[case] colorant: &str, #[case] code: &str) {
+    assert_eq!(fault_codes(request(colorant)), [code]);
+}
+
+#[test]
+fn a_dish_has_a_size() {
+    let mut small = request("soot");
+    small["test_piece"] = json!("0.5 g");
+    assert_eq!(fault_codes(small), ["out-of-range"]);
+}
