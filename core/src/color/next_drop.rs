@@ -395,3 +395,130 @@ impl Reach<'_> {
         Ok(())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::color::kubelka_munk::Surface;
+    use crate::color::lab::SRGB_BANDS;
+    use crate::color::match_color::{Colorants, LetDown};
+    use crate::color::pot::Strength;
+
+    const BASE: [f64; 3] = [0.85, 0.84, 0.80];
+    /// Red, blue and white: K and S per unit of dose.
+    const PAINTS: [[(f64, f64); 3]; 3] = [
+        [(2.0, 1.0), (80.0, 0.5), (60.0, 0.5)],
+        [(90.0, 0.2), (30.0, 1.0), (3.0, 2.0)],
+        [(0.1, 150.0), (0.1, 155.0), (0.2, 160.0)],
+    ];
+    const DROP: f64 = 0.0005;
+
+    fn pour(doses: [f64; 3]) -> [f64; 3] {
+        let mut read = [0.0; 3];
+        for (band, read) in read.iter_mut().enumerate() {
+            let dark = 1.0 - BASE[band];
+            let (mut k, mut s) = (dark * dark / (2.0 * BASE[band]), 1.0);
+            for (paint, dose) in PAINTS.iter().zip(doses) {
+                k += dose * paint[band].0;
+                s += dose * paint[band].1;
+            }
+            let q: f64 = k / s;
+            *read = 1.0 + q - libm::sqrt(q * q + 2.0 * q);
+        }
+        read
+    }
+
+    fn colorants() -> Colorants {
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        for j in 0..3 {
+            let pieces = [0.002, 0.02].map(|dose| {
+                let mut doses = [0.0; 3];
+                doses[j] = dose;
+                (dose, pour(doses))
+            });
+            let let_downs = pieces
+                .each_ref()
+                .map(|(dose, piece)| LetDown { dose: Ratio::from(*dose), reflectance: piece });
+            colorants.add(&let_downs).unwrap();
+        }
+        colorants
+    }
+
+    fn target(doses: [f64; 3]) -> Reading {
+        Reading { lab: Lab::of_linear(&pour(doses)), uncertainty: [0.1; 3] }
+    }
+
+    fn units() -> [Option<Unit>; 3] {
+        [Some(Unit { dose: Ratio::from(DROP), scatter: Ratio::from(0.05) }); 3]
+    }
+
+    fn pot(colorants: &Colorants, doses: [f64; 3]) -> ColorPot<'_> {
+        let sure = Strength { factors: Vec::new(), common: 0.1, own: 0.02 };
+        let mut pot = ColorPot::new(colorants, &[sure.clone(), sure.clone(), sure]).unwrap();
+        for (j, dose) in doses.iter().enumerate() {
+            pot.add(j, Ratio::from(*dose), Ratio::from(0.0)).unwrap();
+        }
+        pot
+    }
+
+    /// All the way is what the target has more than the cup, and the step is less than that.
+    #[test]
+    fn only_what_is_missing_goes_in() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [5.0 * DROP, 0.0, 0.0]);
+        let next = pot.next(&target([15.0 * DROP, 6.0 * DROP, 0.0]), &units(), 1.0).unwrap();
+        assert_eq!((next.verdict, &next.all_the_way), (Verdict::Add, &vec![10, 6, 0]), "{next:?}");
+        assert!(next.add.iter().zip(&next.all_the_way).all(|(add, all)| add <= all), "{next:?}");
+        assert!(next.add.iter().sum::<u32>() > 3 && next.add[0] < 10, "{next:?}");
+        assert!(next.after.value < next.now.value && next.stays_off < 0.2, "{next:?}");
+    }
+
+    /// Twice as much red as the target has, at the same blue: the pot must double, and then blue goes in.
+    #[test]
+    fn too_much_takes_twice_the_base() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [20.0 * DROP, 4.0 * DROP, 0.0]);
+        // White would help, too; there is none.
+        let units = [units()[0], units()[1], None];
+        let next = pot.next(&target([10.0 * DROP, 4.0 * DROP, 0.0]), &units, 1.0).unwrap();
+        assert_eq!((next.verdict, next.too_much), (Verdict::MoreBase, Some(0)), "{next:?}");
+        // Close enough is 1: a little less than the double will do.
+        let more = next.more_base.unwrap();
+        assert!((0.6..1.01).contains(&more), "{next:?}");
+        assert!(next.add.iter().all(|count| *count == 0));
+    }
+
+    #[test]
+    fn what_these_cannot_make_is_out_of_reach() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let units = [None, None, units()[2]];
+        let next = pot.next(&target([10.0 * DROP, 0.0, 0.0]), &units, 1.0).unwrap();
+        assert_eq!((next.verdict, next.more_base), (Verdict::OutOfReach, None), "{next:?}");
+        assert!(next.stays_off > 10.0, "{next:?}");
+    }
+
+    #[test]
+    fn there_is_an_end() {
+        let colorants = colorants();
+        let here = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let near = target([10.5 * DROP, 0.0, 0.0]);
+        assert_eq!(here.next(&near, &units(), 1.0).unwrap().verdict, Verdict::CloseEnough);
+        // Unsure readings cannot tell what is left of it.
+        let unsure = Reading { uncertainty: [4.0; 3], ..target([13.0 * DROP, 0.0, 0.0]) };
+        assert_eq!(here.next(&unsure, &units(), 0.5).unwrap().verdict, Verdict::CannotTell);
+    }
+
+    #[test]
+    fn refuses_what_cannot_be() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let target = target([10.0 * DROP, 0.0, 0.0]);
+        assert!(pot.next(&target, &units()[..2], 1.0).is_err());
+        let none = Some(Unit { dose: Ratio::from(0.0), scatter: Ratio::from(0.0) });
+        assert!(pot.next(&target, &[none; 3], 1.0).is_err());
+        let empty = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        let pot = ColorPot::new(&empty, &[]).unwrap();
+        assert_eq!(pot.next(&target, &[], 1.0), Err(ColorError::NoColorants));
+    }
+}

@@ -37,7 +37,7 @@ pub const STRENGTH: f64 = 0.10;
 pub const SHADE: f64 = 0.05;
 
 /// Standard uncertainty of each of L\*, a\*, b\* by the mixing rule itself.
-pub const MODEL: f64 = 0.5;
+pub const MODEL: f64 = 0.7;
 
 /// Rounds of a correction.
 const ROUNDS: u32 = 5;
@@ -562,4 +562,201 @@ pub(super) fn inverse(matrix: &[[f64; 3]; 3]) -> Result<[[f64; 3]; 3], ColorErro
         [third, b * g - a * h, a * e - b * d],
     ]
     .map(|row| row.map(|x| x / whole)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::color::kubelka_munk::Surface;
+    use crate::color::lab::SRGB_BANDS;
+    use crate::color::match_color::LetDown;
+
+    /// Red and white in a base, read without error.
+    fn colorants() -> Colorants {
+        let paints =
+            [[(2.0, 1.0), (80.0, 0.5), (60.0, 0.5)], [(0.1, 150.0), (0.1, 155.0), (0.2, 160.0)]];
+        let base = [0.85, 0.84, 0.80];
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &base).unwrap();
+        for paint in paints {
+            let pour = |dose: f64| {
+                let mut read = [0.0; 3];
+                for (read, (r, (k, s))) in read.iter_mut().zip(base.iter().zip(paint)) {
+                    let q = (1.0 - r) * (1.0 - r) / (2.0 * r);
+                    *read = opaque((q + dose * k) / (1.0 + dose * s));
+                }
+                read
+            };
+            let (weak, strong) = (pour(0.002), pour(0.02));
+            let let_downs = [(0.002, &weak), (0.02, &strong)];
+            let let_downs = let_downs
+                .map(|(dose, reflectance)| LetDown { dose: Ratio::from(dose), reflectance });
+            colorants.add(&let_downs).unwrap();
+        }
+        colorants
+    }
+
+    fn reading(parts: [f64; 3], uncertainty: f64) -> Reading {
+        let [l, a, b] = parts;
+        Reading { lab: Lab::new(l, a, b).unwrap(), uncertainty: [uncertainty; 3] }
+    }
+
+    fn pot(colorants: &Colorants) -> ColorPot<'_> {
+        let mut pot = ColorPot::new(colorants, &[]).unwrap();
+        pot.add(0, Ratio::from(0.008), Ratio::from(0.0)).unwrap();
+        pot.add(1, Ratio::from(0.004), Ratio::from(0.0)).unwrap();
+        pot
+    }
+
+    /// Derivatives by doses and by strengths are those by differences.
+    #[test]
+    fn slopes_are_differences() {
+        const STEP: f64 = 1e-6;
+        let colorants = colorants();
+        let pot = pot(&colorants);
+        let slopes = pot.slopes_at(&pot.doses).unwrap();
+        for j in 0..2 {
+            let mut more = pot.doses.clone();
+            more[j] += STEP;
+            let more = pot.slopes_at(&more).unwrap().lab.parts();
+            for ((more, here), slope) in more.iter().zip(slopes.lab.parts()).zip(slopes.doses[j]) {
+                let found = (more - here) / STEP;
+                assert!((found - slope).abs() < 1e-3 * slope.abs() + 0.1, "{found} {slope}");
+            }
+        }
+        for place in 0..pot.strengths.len() {
+            let mut more = pot.strengths.clone();
+            more[place] += STEP;
+            let more = pot.slopes(&pot.doses, &more).unwrap().lab.parts();
+            for ((more, here), row) in more.iter().zip(slopes.lab.parts()).zip(&slopes.strengths) {
+                let found = (more - here) / STEP;
+                assert!((found - row[place]).abs() < 1e-3, "{found} {}", row[place]);
+            }
+        }
+    }
+
+    /// What is expected without any sample is what the model says of the doses.
+    #[test]
+    fn nothing_seen_is_the_model() {
+        let colorants = colorants();
+        let pot = pot(&colorants);
+        let expected = pot.expected().unwrap();
+        assert_eq!(expected.lab, colorants.lab(&pot.doses()).unwrap());
+        assert!(expected.uncertainty().iter().all(|u| *u > MODEL), "{expected:?}");
+    }
+
+    /// A sure sample is believed, one that says nothing changes nothing, and one in between lies between.
+    #[test]
+    fn a_sample_counts_by_what_it_is_worth() {
+        let colorants = colorants();
+        let before = pot(&colorants).expected().unwrap();
+        let [l, a, b] = before.lab.parts();
+        let seen = [l - 3.0, a + 4.0, b + 1.0];
+        let after = |uncertainty: f64| {
+            let mut pot = pot(&colorants);
+            assert!(pot.see(&reading(seen, uncertainty)).unwrap());
+            pot.expected().unwrap()
+        };
+        let (sure, medium, none) = (after(0.01), after(3.0), after(300.0));
+        let off = |found: &Expected| {
+            let parts = found.lab.parts();
+            libm::sqrt((0..3).map(|i| (parts[i] - seen[i]) * (parts[i] - seen[i])).sum())
+        };
+        assert!(off(&sure) < 0.8, "{sure:?} {seen:?}");
+        assert!(off(&sure) < off(&medium) && off(&medium) < off(&none), "{medium:?}");
+        for (i, before_part) in before.lab.parts().iter().enumerate() {
+            assert!((none.lab.parts()[i] - before_part).abs() < 0.01, "{none:?}");
+            assert!(sure.uncertainty()[i] < before.uncertainty()[i]);
+        }
+        let mut pot = pot(&colorants);
+        assert!(!pot.see(&reading([l - 30.0, a - 40.0, b], 0.5)).unwrap());
+    }
+
+    /// Strengths come back: a pot of red half as strong again in all bands, seen three times.
+    #[test]
+    fn a_strength_is_learned() {
+        let colorants = colorants();
+        let mut pot = ColorPot::new(&colorants, &[]).unwrap();
+        let mut doses = [0.0; 2];
+        for _ in 0..3 {
+            pot.add(0, Ratio::from(0.003), Ratio::from(0.0)).unwrap();
+            doses[0] += 0.003 * 1.2;
+            let is = colorants.lab(&doses.map(Ratio::from)).unwrap();
+            pot.see(&Reading { lab: is, uncertainty: [0.3; 3] }).unwrap();
+        }
+        let found = pot.strength(0).unwrap();
+        assert!((found.factors[1] - 1.2).abs() < 0.05, "{found:?}");
+        assert!((found.factors[2] - 1.2).abs() < 0.06, "{found:?}");
+        assert!(found.common < STRENGTH, "{found:?}");
+        // What was never in the pot is as it was.
+        let white = pot.strength(1).unwrap();
+        assert!((white.common - STRENGTH).abs() < 1e-9 && white.factors == [1.0; 3], "{white:?}");
+        assert_eq!(pot.strength(2), None);
+        // It is the start of another pot.
+        let next = ColorPot::new(&colorants, &[found.clone()]).unwrap();
+        let again = next.strength(0).unwrap();
+        assert!(again.factors.iter().zip(&found.factors).all(|(a, b)| (a - b).abs() < 1e-12));
+        assert!((again.common - found.common).abs() < 1e-9, "{again:?} {found:?}");
+    }
+
+    #[test]
+    fn more_base_thins() {
+        let colorants = colorants();
+        let mut pot = pot(&colorants);
+        pot.thin(0.5).unwrap();
+        assert_eq!(pot.doses(), [0.004, 0.002].map(Ratio::from));
+        assert!(pot.thin(0.0).is_err() && pot.thin(1.5).is_err() && pot.thin(f64::NAN).is_err());
+    }
+
+    /// Along L* at 50, where ΔE₀₀ is |ΔL*|: 2.5 and 97.5 per cent of |z| are 0.0313 and 2.2414 (normal tables).
+    #[test]
+    fn the_band_of_a_difference() {
+        let lab = Lab::new(50.0, 0.0, 0.0).unwrap();
+        let expected = Expected { lab, covariance: [[1.0, 0.0, 0.0], [0.0; 3], [0.0; 3]] };
+        let sure = Reading { lab, uncertainty: [0.0; 3] };
+        let found = expected.difference(&sure);
+        assert!((found.high / 2.2414 - 1.0).abs() < 0.02, "{found:?}");
+        assert!(found.low < 0.05 && found.value == 0.0, "{found:?}");
+        assert!((found.typical - 1.0).abs() < 0.01, "{found:?}");
+        // Far from the target it is normal: 10 ± 1.96.
+        let far = Reading { lab: Lab::new(60.0, 0.0, 0.0).unwrap(), uncertainty: [0.0; 3] };
+        let found = expected.difference(&far);
+        assert!((found.low / (found.value - 1.96 * 0.93) - 1.0).abs() < 0.03, "{found:?}");
+        assert!((found.high / (found.value + 1.96 * 0.93) - 1.0).abs() < 0.03, "{found:?}");
+    }
+
+    #[test]
+    fn small_matrices() {
+        let matrix = [[4.0, 1.0, 0.5], [1.0, 3.0, 0.2], [0.5, 0.2, 2.0]];
+        let (inverse, columns) = (inverse(&matrix).unwrap(), root(&matrix));
+        for i in 0..3 {
+            for j in 0..3 {
+                let unit: f64 = (0..3).map(|k| matrix[i][k] * inverse[k][j]).sum();
+                assert!((unit - f64::from(u8::from(i == j))).abs() < 1e-12);
+                let square: f64 = columns.iter().map(|column| column[i] * column[j]).sum();
+                assert!((square - matrix[i][j]).abs() < 1e-12);
+            }
+        }
+        assert!(super::inverse(&[[0.0; 3]; 3]).is_err());
+    }
+
+    #[test]
+    fn refuses_what_cannot_be() {
+        let colorants = colorants();
+        let strength =
+            |common: f64, factor: f64| Strength { factors: vec![factor; 3], common, own: 0.1 };
+        for bad in [
+            strength(2.0, 1.0),
+            strength(0.1, 0.0),
+            strength(f64::NAN, 1.0),
+            strength(0.1, f64::NAN),
+        ] {
+            assert!(ColorPot::new(&colorants, &[bad]).is_err());
+        }
+        let mut pot = pot(&colorants);
+        assert!(pot.add(2, Ratio::from(0.1), Ratio::from(0.0)).is_err());
+        assert!(pot.add(0, Ratio::from(-0.1), Ratio::from(0.0)).is_err());
+        assert!(
+            pot.see(&Reading { uncertainty: [0.0; 3], ..reading([50.0, 0.0, 0.0], 1.0) }).is_err()
+        );
+    }
 }
