@@ -86,7 +86,9 @@ class Calc(unohelper.Base, XAddIn, XCompatibilityNames, XServiceName, XServiceIn
             locale = self._locale
             try:
                 locale = self._set_locale() or locale
-                data = self._context.ServiceManager.createInstanceWithContext("com.sun.star.i18n.LocaleData", self._context)
+                data = self._context.ServiceManager.createInstanceWithContext(
+                    "com.sun.star.i18n.LocaleData", self._context
+                )
                 self._is_customary = data.getLocaleItem(locale).measurementSystem.upper().startswith("US")
             except uno.getClass("com.sun.star.uno.Exception"):
                 self._is_customary = locale.Country == "US"

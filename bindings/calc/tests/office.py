@@ -6,6 +6,7 @@
 Runs with a Python that has the module uno: Debian's /usr/bin/python3, with the package python3-uno.
 """
 
+import contextlib
 import shutil
 import subprocess
 import tempfile
@@ -29,7 +30,8 @@ def properties(**values):
 
 
 class Office:
-    """`oxt` is the add-in; None is an office without it. `locale` is that of dates and numbers, such as de-DE; that of the program if it is left out."""
+    """`oxt` is the add-in; None is an office without it. `locale` is that of dates and numbers, such as de-DE; that of the
+    program if it is left out."""
 
     def __init__(self, oxt, locale=None, headless=True):
         self.folder = Path(tempfile.mkdtemp())
@@ -81,10 +83,9 @@ class Office:
         return self.desktop.loadComponentFromURL(Path(path).resolve().as_uri(), "_blank", 0, properties(Hidden=True))
 
     def close(self):
-        try:
+        # It may be gone already.
+        with contextlib.suppress(Exception):
             self.desktop.terminate()
-        except Exception:
-            pass
         try:
             self.process.wait(30)
         except subprocess.TimeoutExpired:

@@ -17,9 +17,13 @@ def letters(column):
     return name
 
 
-def reference(sheet, column, row, columns=1, rows=1):
-    start = f"$'{sheet}'.{letters(column)}{row + 1}"
-    return start if columns == rows == 1 else f"{start}:{letters(column + columns - 1)}{row + rows}"
+def cell(sheet, column, row):
+    return f"$'{sheet}'.{letters(column)}{row + 1}"
+
+
+def area(sheet, column, row, columns, rows):
+    """A range, even of one cell: Calc hands it over otherwise than a single cell."""
+    return f"{cell(sheet, column, row)}:{letters(column + columns - 1)}{row + rows}"
 
 
 def bits(value):
@@ -80,12 +84,12 @@ class Calls:
         for row, (function, arguments) in enumerate(calls):
             cells, given = [], []
             for place, argument in enumerate(arguments):
-                cell = ""
+                value = ""
                 if isinstance(argument, Formula):
                     given.append(argument.text)
                 elif isinstance(argument, tuple):
                     blocks.append((next_row, argument))
-                    given.append(reference(lists, 0, next_row, len(argument[0]), len(argument)))
+                    given.append(area(lists, 0, next_row, len(argument[0]), len(argument)))
                     next_row += len(argument)
                 elif argument is None:
                     # Where it may be omitted: an argument that is left out.
@@ -93,9 +97,9 @@ class Calls:
                 elif argument == 0:
                     given.append("{0}")
                 else:
-                    cell = argument
-                    given.append(reference(name, ARGUMENTS + place, row))
-                cells.append(cell)
+                    value = argument
+                    given.append(cell(name, ARGUMENTS + place, row))
+                cells.append(value)
             rows.append((*cells, *[""] * (most - len(cells))))
             while given and not given[-1]:
                 given.pop()
@@ -111,7 +115,7 @@ class Calls:
                 for line in block
             ]
             at.getCellRangeByPosition(0, 0, across - 1, len(filled) - 1).setDataArray(tuple(filled))
-        reasons = tuple((f'=POUR_WHY({"; ".join([quoted(function), *given])})',) for function, given in texts)
+        reasons = tuple((f"=POUR_WHY({'; '.join([quoted(function), *given])})",) for function, given in texts)
         sheet.getCellRangeByPosition(WHY, 0, WHY, len(calls) - 1).setFormulaArray(reasons)
         formulas = [f"={function}({'; '.join(given)})" for function, given in texts]
         if widths:

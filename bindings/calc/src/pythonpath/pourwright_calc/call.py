@@ -4,7 +4,7 @@ import ctypes
 from itertools import zip_longest
 from typing import Any, Dict, List, Optional, Sequence, Tuple, Union
 
-from .cells import Cell, ListRow, column, decimal, place_in_list, rows_of_list, single
+from .cells import EMPTY_ROWS, Cell, ListRow, column, decimal, place_in_list, rows_of_list, single
 from .fault import Fault, Faults, Refused, refuse
 from .library import LIBRARY, OK, OMITTED, OMITTED_COUNT, c_text, convert, take_faults
 from .parts import Calculation, Parameter, Result
@@ -94,6 +94,8 @@ class Function:
                 faults.add(parameters[place].name, message, "Give columns of one length.", "wrong-type")
         faults.check()
         long = {place: cells for place, cells in columns.items() if len(cells) == count}
+        while count > EMPTY_ROWS and all(cells[count - 1] is None for cells in long.values()):
+            count -= 1
         found: List[Row] = []
         for row in range(count):
             for place, cells in long.items():
@@ -273,7 +275,7 @@ def table_of(function: Function, given: Sequence[Any]) -> Tuple[Tuple[Any, ...],
         rows = function.rows(given)
     except Refused as refused:
         rows = [refused]
-    return tuple([row if type(row) is tuple else _without_results(function, row) for row in rows])
+    return tuple([row if isinstance(row, tuple) else _without_results(function, row) for row in rows])
 
 
 def _without_results(function: Function, row: Optional[Refused]) -> Tuple[Any, ...]:

@@ -11,6 +11,9 @@ from typing import Any, List, Optional, Tuple, Union
 from .fault import Faults, Refused, refuse
 from .parts import Parameter
 
+# Empty rows at the end of a range are given up to this number: a whole column has a million.
+EMPTY_ROWS = 10_000
+
 # What one cell says: nothing, a number or a text.
 Cell = Union[None, float, str]
 
@@ -33,7 +36,9 @@ def joined(number: Cell, unit: Cell, path: str) -> Optional[str]:
     if number is None and unit is None:
         return None
     if number is None:
-        raise refuse(path, "There is a unit, `{}`, and no number before it.".format(unit), "Enter both.", "missing-field")
+        raise refuse(
+            path, "There is a unit, `{}`, and no number before it.".format(unit), "Enter both.", "missing-field"
+        )
     if isinstance(unit, float):
         message = "The unit is the number {}.".format(decimal(unit))
         raise refuse(path, message, "Give two cells, a number and its unit: 2 and cup.", "wrong-type")
@@ -41,7 +46,9 @@ def joined(number: Cell, unit: Cell, path: str) -> Optional[str]:
     if unit is None:
         if isinstance(number, str):
             return text
-        raise refuse(path, "The number {} has no unit behind it.".format(text), "Enter its unit, such as cup.", "missing-field")
+        raise refuse(
+            path, "The number {} has no unit behind it.".format(text), "Enter its unit, such as cup.", "missing-field"
+        )
     return text + " " + unit
 
 

@@ -4,11 +4,11 @@ import functools
 import json
 import os
 from datetime import date, timedelta
-from typing import Any, Callable, Dict, List, Optional, Sequence, Tuple
+from typing import Any, Callable, Dict, List, Optional, Sequence, Tuple, Union
 
 from . import library
 from .call import NOT_KNOWN, error_of_calc
-from .cells import Cell, decimal, joined, plain
+from .cells import EMPTY_ROWS, Cell, decimal, joined, plain
 from .fault import Fault, Faults, Refused, refuse
 
 Table = Tuple[Tuple[Any, ...], ...]
@@ -35,7 +35,7 @@ def one(value: Any, path: str) -> Cell:
     return None if cell == 0.0 else cell
 
 
-def several(value: Any) -> List[Cell]:
+def several(value: Any) -> List[Union[float, str]]:
     """The cells of a range, row by row, without those that are empty."""
     rows = value if isinstance(value, tuple) else ((value,),)
     cells = [plain(cell) for row in rows for cell in row]
@@ -67,7 +67,9 @@ def text_of(value: Any, path: str, document: Document) -> str:
     if not cells:
         raise missing(path, "Give a file whose name ends in .json, or JSON.")
     if not all(isinstance(cell, str) for cell in cells):
-        raise refuse(path, "It is a number; it must be a file or JSON.", "Name a file in quotes: \"book.json\".", "wrong-type")
+        raise refuse(
+            path, "It is a number; it must be a file or JSON.", 'Name a file in quotes: "book.json".', "wrong-type"
+        )
     text = "\n".join(str(cell) for cell in cells)
     return text if text[0] in "{[" else _read(text, path, document)
 
@@ -93,7 +95,10 @@ def _read(name: str, path: str, document: Document) -> str:
         raise refused("`{}` is on another computer.".format(name[:200]), "Copy it to this one.")
     if not os.path.isabs(file):
         if document.folder is None:
-            raise refused("`{}` is next to a document that was never saved.".format(name[:200]), "Save it, or give the whole path.")
+            raise refused(
+                "`{}` is next to a document that was never saved.".format(name[:200]),
+                "Save it, or give the whole path.",
+            )
         file = os.path.join(document.folder, file)
     try:
         if not os.path.isfile(file):
@@ -217,7 +222,12 @@ def answer_faults(value: Any) -> List[Fault]:
     if not isinstance(faults, list):
         return []
     return [
-        Fault(*(str(fault.get(key, "")).lstrip("/") if key == "path" else str(fault.get(key, "")) for key in Fault._fields))
+        Fault(
+            *(
+                str(fault.get(key, "")).lstrip("/") if key == "path" else str(fault.get(key, ""))
+                for key in Fault._fields
+            )
+        )
         for fault in faults
         if isinstance(fault, dict)
     ]
@@ -227,12 +237,17 @@ def nowhere(json_value: Any, at: str, path: str, step: str) -> Refused:
     faults = answer_faults(json_value)
     if faults:
         return Refused(faults)
-    return refuse(at, "`{}` leads nowhere: there is no `{}`.".format(path, step), "See the names in the JSON text.", "unknown-field")
+    return refuse(
+        at,
+        "`{}` leads nowhere: there is no `{}`.".format(path, step),
+        "See the names in the JSON text.",
+        "unknown-field",
+    )
 
 
 def field(document: Document, json_text: Any, path: Any) -> Any:
     value = json_of(json_text)
-    name = name_cell(path, "path", "Give a path: \"result/value\".")
+    name = name_cell(path, "path", 'Give a path: "result/value".')
     try:
         return cell_of(walk(value, steps(name)), error_of_calc(NOT_KNOWN))
     except Nowhere as at:
@@ -288,7 +303,7 @@ def column_names(value: Any) -> List[str]:
 
 def rows(document: Document, json_text: Any, list_path: Any, columns: Any = None) -> Table:
     value = json_of(json_text)
-    path = name_cell(list_path, "list", "Give the path to a list: \"result/stock\".")
+    path = name_cell(list_path, "list", 'Give the path to a list: "result/stock".')
     try:
         found = entries(value, steps(path))
     except Nowhere as at:
@@ -322,7 +337,9 @@ def named(columns: Dict[str, Callable[[Any], Any]], items: Sequence[Any], asked_
     unknown = [name for name in names if name not in columns]
     if unknown:
         known = "Known: {}.".format(", ".join(columns))
-        raise Refused([Fault("columns", "There is no column `{}`.".format(name), known, "unknown-field") for name in unknown])
+        raise Refused(
+            [Fault("columns", "There is no column `{}`.".format(name), known, "unknown-field") for name in unknown]
+        )
     shown = names or list(columns)
     below = [tuple(cell_of(columns[name](item), "") for name in shown) for item in items]
     return below_each_other(below, len(shown)) if names else (tuple(shown), *below)
@@ -347,7 +364,7 @@ def within(path: str) -> Callable[[Entry], Any]:
 def formulas_of(value: Any) -> List[str]:
     cells = [cell if isinstance(cell, str) else decimal(cell) for cell in several(value)]
     if not cells:
-        raise missing("formulas", "Name formulas of the book: \"dusk + salted\".")
+        raise missing("formulas", 'Name formulas of the book: "dusk + salted".')
     return [name.strip() for cell in cells for name in cell.split(" + ")]
 
 
@@ -376,7 +393,12 @@ _FORMULA: Dict[str, Callable[[Any], Any]] = {
 
 
 def formula(
-    document: Document, book: Any, formulas: Any, base_amount: Any = None, finished_amount: Any = None, columns: Any = None
+    document: Document,
+    book: Any,
+    formulas: Any,
+    base_amount: Any = None,
+    finished_amount: Any = None,
+    columns: Any = None,
 ) -> Table:
     found = recipe("formula", document, book, formulas, base_amount, finished_amount)
     return named(_FORMULA, found["parts"], columns)
@@ -392,7 +414,12 @@ _COST: Dict[str, Callable[[Any], Any]] = {
 
 
 def cost(
-    document: Document, book: Any, formulas: Any, base_amount: Any = None, finished_amount: Any = None, columns: Any = None
+    document: Document,
+    book: Any,
+    formulas: Any,
+    base_amount: Any = None,
+    finished_amount: Any = None,
+    columns: Any = None,
 ) -> Table:
     found = recipe("cost", document, book, formulas, base_amount, finished_amount)
     return named(_COST, found["lines"], columns)
@@ -406,7 +433,9 @@ def doses_of(materials: Any, amounts: Any) -> List[Optional[Tuple[str, str]]]:
     if any(len(row) > 1 for row in names):
         faults.add("materials", "It is a range of several columns.", "Give one column.", "wrong-type")
     if any(len(row) > 2 for row in given):
-        faults.add("amounts", "It is a range of more than two columns.", "Give amounts, or numbers and units.", "wrong-type")
+        faults.add(
+            "amounts", "It is a range of more than two columns.", "Give amounts, or numbers and units.", "wrong-type"
+        )
     if len(names) != len(given):
         message = "It has {} rows, and materials has {}.".format(len(given), len(names))
         faults.add("amounts", message, "Give columns of one length.", "wrong-type")
@@ -422,12 +451,16 @@ def doses_of(materials: Any, amounts: Any) -> List[Optional[Tuple[str, str]]]:
         if material is None and dose is None:
             doses.append(None)
         elif material is None:
-            faults.add("materials row {}".format(place), "It is missing.", "Name a material of the book.", "missing-field")
+            faults.add(
+                "materials row {}".format(place), "It is missing.", "Name a material of the book.", "missing-field"
+            )
         elif dose is None:
             faults.add(at_row, "It is missing.", "Enter an amount, such as 1/4 tsp.", "missing-field")
         else:
             doses.append((material if isinstance(material, str) else decimal(material), dose))
     faults.check()
+    while len(doses) > EMPTY_ROWS and doses[-1] is None:
+        doses.pop()
     if not any(doses):
         raise missing("materials", "Give a column of materials.")
     return doses
@@ -437,7 +470,7 @@ def grams(document: Document, book: Any, materials: Any, amounts: Any, per: Any,
     def needed(value: Any, path: str) -> str:
         found = amount(value, path, "")
         if found is None:
-            raise missing(path, "Give an amount of base: \"1 cup\".")
+            raise missing(path, 'Give an amount of base: "1 cup".')
         return found
 
     text, doses, of_base, batch = both(
@@ -454,7 +487,9 @@ def grams(document: Document, book: Any, materials: Any, amounts: Any, per: Any,
     try:
         shop = json.loads(text)
     except ValueError as error:
-        raise refuse("book", "It cannot be read here: {}.".format(error), "Write shorter numbers.", "not-json") from None
+        raise refuse(
+            "book", "It cannot be read here: {}.".format(error), "Write shorter numbers.", "not-json"
+        ) from None
     members = ", ".join("{}: {}".format(json.dumps(one[0]), json.dumps(one[1])) for one in doses if one)
     sheet = '{{"per": {}, "doses": {{{}}}}}'.format(json.dumps(of_base), members)
     shop["formulas"][name] = 0
@@ -465,7 +500,9 @@ def grams(document: Document, book: Any, materials: Any, amounts: Any, per: Any,
         found = asked(request, with_sheet)
     except Refused as refused:
         renamed = [(fault, fault.path.replace("formulas/{}/doses".format(name), "amounts")) for fault in refused.faults]
-        raise Refused([fault._replace(path=path.replace("formulas/" + name + "/", "")) for fault, path in renamed]) from None
+        raise Refused(
+            [fault._replace(path=path.replace("formulas/" + name + "/", "")) for fault, path in renamed]
+        ) from None
     masses = {part["material"]: part["mass"]["value"] for part in found["parts"]}
     return tuple(("" if dose is None else masses[dose[0]],) for dose in doses)
 
@@ -494,8 +531,8 @@ def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> Order
     fields = json.loads(library.schema("orders"))["$defs"]["OrderLine"]["properties"]
     names = [plain(cell) for cell in cells[0]]
     faults = Faults()
-    for name in {name for name in names if name is not None and names.count(name) > 1}:
-        faults.add("orders", "Two columns have the name `{}`.".format(name), "Rename one.", "duplicate-key")
+    for twice in {name for name in names if name is not None and names.count(name) > 1}:
+        faults.add("orders", "Two columns have the name `{}`.".format(twice), "Rename one.", "duplicate-key")
     lines, rows = [], []
     for place, row in enumerate(cells[1:], 2):
         line = {}
@@ -504,9 +541,15 @@ def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> Order
             if value is None:
                 continue
             if name is None:
-                faults.add("orders row {}".format(place), "`{}` is in a column without a name.".format(value), "Name it.", "missing-field")
+                faults.add(
+                    "orders row {}".format(place),
+                    "`{}` is in a column without a name.".format(value),
+                    "Name it.",
+                    "missing-field",
+                )
             else:
-                line[name if isinstance(name, str) else decimal(name)] = _field_of_line(name, value, fields, document)
+                field_name = name if isinstance(name, str) else decimal(name)
+                line[field_name] = _field_of_line(field_name, value, fields, document)
         if line:
             lines.append(line)
             rows.append(place)
@@ -514,7 +557,7 @@ def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> Order
     return Orders(json.dumps({"format": "pourwright/1.0", "lines": lines}), rows)
 
 
-def _field_of_line(name: Cell, value: Cell, fields: Dict[str, Any], document: Document) -> Any:
+def _field_of_line(name: str, value: Union[float, str], fields: Dict[str, Any], document: Document) -> Any:
     """What a cell says of an order line, as the type that the field has. What does not fit is left as it is, and is refused by
     the library."""
     kind = fields.get(name, {}).get("type")
@@ -528,12 +571,12 @@ def _field_of_line(name: Cell, value: Cell, fields: Dict[str, Any], document: Do
                 return decimal(value)
         return decimal(value)
     if kind == "array" or kind == "object":
-        if value is not None and value[0] in "[{":
+        if value[0] in "[{":
             try:
                 return json.loads(value)
             except (ValueError, RecursionError):
                 return value
-        if kind == "array" and value is not None:
+        if kind == "array":
             return [one.strip() for one in value.split(" + ")]
     return value
 

@@ -51,7 +51,7 @@ def why(document: Document, name: Any, given: Sequence[Any]) -> str:
     shown = plain(name)
     known = _BY_SHOWN.get(shown.upper()) if isinstance(shown, str) else None
     if known is None:
-        return "There is no function `{}`. Write its name in quotes: \"POUR_CONVERT\".".format(shown)
+        return 'There is no function `{}`. Write its name in quotes: "POUR_CONVERT".'.format(shown)
     if isinstance(known, Calculation):
         return reasons(_function(known.name), given)
     if known.name == "why":
@@ -93,7 +93,11 @@ def argument_text(function: Union[Calculation, Own], place: int, is_customary: b
         return ""
     if isinstance(function, Own):
         return parameter.text
-    texts = ["" if parameter.optional else "Must be given.", parameter.text, _forms(parameter, 0 if is_customary else 1)]
+    texts = [
+        "" if parameter.optional else "Must be given.",
+        parameter.text,
+        _forms(parameter, 0 if is_customary else 1),
+    ]
     if parameter.optional:
         texts.append("Default: {}.".format(parameter.if_omitted or "none"))
     if parameter.allowed and parameter.kind != "word":
@@ -108,7 +112,10 @@ def _forms(parameter: Parameter, system: int) -> str:
         return '{}, or with its unit: "{}"'.format(unit, EXAMPLES[unit][system])
 
     if parameter.kind == "list":
-        columns = ["{} ({})".format(one.name, amount(one.amount_unit)) if one.amount_unit else one.name for one in parameter.columns]
+        columns = [
+            "{} ({})".format(one.name, amount(one.amount_unit)) if one.amount_unit else one.name
+            for one in parameter.columns
+        ]
         return "Cells, {}: {}.".format("a value each" if len(columns) == 1 else "a column each", ", ".join(columns))
     if parameter.is_amount:
         return 'A text, or two cells, a number and its unit: "{}".'.format(AMOUNT_EXAMPLES[system])

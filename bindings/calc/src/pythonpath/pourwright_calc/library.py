@@ -4,7 +4,7 @@ import ctypes
 import functools
 import os
 import sys
-from typing import Callable, List, Optional
+from typing import Any, Callable, List, Optional
 
 from .fault import Fault, Refused
 from .table import ABI
@@ -66,7 +66,7 @@ LIBRARY = _load()
 
 
 def version() -> str:
-    return LIBRARY.pour_version().decode()
+    return str(LIBRARY.pour_version().decode())
 
 
 def take_faults(error: ctypes.c_void_p) -> List[Fault]:
@@ -82,7 +82,7 @@ def take_faults(error: ctypes.c_void_p) -> List[Fault]:
     return faults
 
 
-def checked(call: Callable[[ctypes.c_void_p], int]) -> None:
+def checked(call: Callable[[Any], int]) -> None:
     """Makes a call that takes the address of its error at last."""
     error = ctypes.c_void_p()
     if call(ctypes.byref(error)) != OK:
@@ -118,9 +118,7 @@ class _Book:
     def __init__(self, text: str) -> None:
         document = c_text(text)
         self.handle = ctypes.c_void_p()
-        checked(
-            lambda error: LIBRARY.pour_book_from_json(document, len(document), ctypes.byref(self.handle), error)
-        )
+        checked(lambda error: LIBRARY.pour_book_from_json(document, len(document), ctypes.byref(self.handle), error))
 
     def __del__(self) -> None:
         LIBRARY.pour_book_free(self.handle)
