@@ -29,7 +29,10 @@ static inline void json_free(struct json *value)
 
 static inline char *json_read_text(const char **at)
 {
-    char *text = malloc(strlen(*at)), *to = text;
+    const char *end = *at + 1;
+    char *text, *to;
+    while (*end != '"') end += *end == '\\' ? 2 : 1;
+    text = to = malloc((size_t)(end - *at));
     if (text == NULL) exit(2);
     for ((*at)++; **at != '"'; (*at)++) {
         if (**at == '\\') (*at)++;
