@@ -64,6 +64,10 @@ export type BaseEntry =
  */
 export type Price = string
 /**
+ * The light that a colorimeter states its L*a*b* for.
+ */
+export type ReadIn = 'D65' | 'D50' | 'A'
+/**
  * Use of the sprues.
  */
 export type Sprues = 'keep' | 'melt-again'
@@ -228,10 +232,14 @@ export type StepKind = 'from-shelf' | 'measure' | 'add' | 'degas' | 'heat' | 'sh
  */
 export type Point = 'center' | 'mean'
 /**
- * Materials that went in with their amounts, an amount that was taken out, or the last addition once more.
+ * Materials that went in with their amounts, an amount that was taken out, how a sample looked, or the last addition once more.
  */
 export type TrialStep =
   | 'again'
+  | {
+      ext?: {}
+      looks: ColorEntry
+    }
   | {
       ext?: {}
       [k: string]: Amount | {} | undefined
@@ -257,6 +265,14 @@ export type Trouble =
  * What to do at a reading of the thermometer.
  */
 export type AtReading = 'burst' | 'hot' | 'cool'
+/**
+ * A light that a color is seen in.
+ */
+export type Light = 'D65' | 'A' | 'LED-B3'
+/**
+ * What to do with a pot.
+ */
+export type Verdict = 'add' | 'close-enough' | 'cannot-tell' | 'more-base' | 'out-of-reach'
 /**
  * A way to go on with a pot.
  */
@@ -520,6 +536,29 @@ export interface BallEntry {
   ext?: {
     [k: string]: unknown
   }
+}
+/**
+ * Reflectance in bands.
+ */
+export interface BandsEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Wavelength of the first band, in nm. Example: `400`.
+   */
+  from_nm: number
+  /**
+   * Reflectance of each band, from 0 to 1, at least up to 700 nm. Example: `[0.05, 0.06, 0.08]`.
+   */
+  reflectance: number[]
+  /**
+   * From band to band, in nm: 10 or 20. Example: `10`.
+   */
+  step_nm: number
 }
 /**
  * The tools on the bench.
@@ -1133,6 +1172,10 @@ export interface FormulaEntry {
    */
   base?: BaseEntry
   /**
+   * Color that a piece of it had. Default: not known.
+   */
+  color?: ColorEntry
+  /**
    * Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`.
    */
   doses: {
@@ -1158,6 +1201,59 @@ export interface FormulaEntry {
    * `false`, a number that looks like a slip is refused. Example: `true`.
    */
   sure?: boolean
+}
+/**
+ * A color, in one of four ways.
+ */
+export interface ColorEntry {
+  /**
+   * Reflectance in bands, of a spectrophotometer. Default: none.
+   */
+  bands?: BandsEntry
+  /**
+   * Day of the reading. Default: none. Example: `"2027-03-05"`.
+   */
+  day?: string
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * The same as six hexadecimal digits. Default: none. Example: `"#b85e5a"`.
+   */
+  hex?: string
+  /**
+   * L*, a*, b* of a reading. Default: none. Example: `[52, 41, 18]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  lab?: [number, number, number]
+  /**
+   * Light that `lab` is for. Default: `"D65"`. Example: `"D50"`.
+   */
+  light?: ReadIn
+  /**
+   * Observer that `lab` is for, in degrees: 2. Default: 2. Example: `2`.
+   */
+  observer?: number
+  /**
+   * Red, green and blue from 0 to 255, as a photograph next to white stores them. Default: none. Example: `[184, 94, 90]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  srgb?: [number, number, number]
+  /**
+   * Standard uncertainties of L*, a* and b* next to other readings taken in the same way. Default: 1 each of
+   * `srgb` and `hex`, 0.3 each of `lab` and `bands` (common practice, no source). Example: `[0.6, 0.6, 0.6]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  uncertainty?: [number, number, number]
 }
 /**
  * How the shop works.
@@ -1247,6 +1343,11 @@ export interface MaterialEntry {
    */
   buys?: BuysEntry
   /**
+   * Of a plastisol: color of a test piece of it alone, thick enough to hide what is behind it. Default: not known;
+   * colors are then not calculated in it.
+   */
+  color?: ColorEntry
+  /**
    * Of a flake: its cut. Default: not known. Example: `".035 hex"`.
    */
   cut?: Cut
@@ -1291,6 +1392,11 @@ export interface MaterialEntry {
    */
   kind: Kind
   /**
+   * Of a colorant: its test pieces, at two or more doses, each in the base that the book has by default. Default: none;
+   * it is then not in the calculation of colors.
+   */
+  let_downs?: LetDownEntry[]
+  /**
    * Row of the starter table that fills in the properties omitted here. Default: none. Example:
    * `"sodium-chloride"`.
    */
@@ -1330,6 +1436,11 @@ export interface MaterialEntry {
    * `"0.0012 1/K"`.
    */
   specific_heat_rise?: Sourced
+  /**
+   * Of a colorant: its strength as pots have shown it, next to its test pieces; "color-next" offers it. Default: 1 ± 10 %
+   * in all, ± 5 % of each (common practice, no source).
+   */
+  strength?: StrengthEntry
   /**
    * Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
    * `false`, a number that looks like a slip is refused. Example: `true`.
@@ -1459,6 +1570,55 @@ export interface MeasuredPointEntry {
    * Softener or hardener in the piece, by mass of base. Example: `"5 %"`.
    */
   point_ratio: Share
+}
+/**
+ * A test piece of base with one colorant.
+ */
+export interface LetDownEntry {
+  /**
+   * In how much base. Example: `"50 g"`.
+   */
+  base_mass: MeasuredAmount
+  /**
+   * Color of the piece, thick enough to hide what is behind it.
+   */
+  color: ColorEntry
+  /**
+   * How much colorant. Example: `"20 drops"`.
+   */
+  dose: Amount
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+}
+/**
+ * Strength of a colorant as pots have shown it, next to its test pieces.
+ */
+export interface StrengthEntry {
+  /**
+   * Standard uncertainty that the three have in common. Example: `"4 %"`.
+   */
+  common: Percent
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Factors on its effect in the red, the green and the blue. Example: `[1.08, 1.02, 1.05]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  factors: [number, number, number]
+  /**
+   * Standard uncertainty of each by itself. Example: `"3 %"`.
+   */
+  own: Percent
 }
 /**
  * A mold: what one shot fills.
@@ -2274,31 +2434,6 @@ export interface MaterialCost {
   to_buy: MoneyShown
 }
 /**
- * A color, in one of two ways.
- */
-export interface ColorEntry {
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  }
-  /**
-   * L*, a*, b* of a reading, in daylight (D65).
-   *
-   * @minItems 3
-   * @maxItems 3
-   */
-  lab?: [number, number, number]
-  /**
-   * Red, green and blue from 0 to 255, as a photograph next to white stores them.
-   *
-   * @minItems 3
-   * @maxItems 3
-   */
-  srgb?: [number, number, number]
-}
-/**
  * A colorant, by test pieces with two or more doses of it alone.
  */
 export interface ColorantEntry {
@@ -2316,29 +2451,6 @@ export interface ColorantEntry {
    * The test pieces.
    */
   let_downs: LetDownEntry[]
-}
-/**
- * A test piece of base with one colorant.
- */
-export interface LetDownEntry {
-  /**
-   * In how much base.
-   */
-  base_mass: MeasuredAmount
-  /**
-   * Color of the piece.
-   */
-  color: ColorEntry
-  /**
-   * How much colorant: "20 drops", or a mass.
-   */
-  dose: Amount
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  }
 }
 /**
  * How such a pot cools, as the shop watched it, and how long this one has stood.
@@ -2798,6 +2910,58 @@ export interface GoodEntry {
    * Their number. Example: `21`.
    */
   pieces: Count
+}
+/**
+ * Pixels of a white or gray area.
+ */
+export interface GrayStepEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Its pixels.
+   */
+  pixels: PatchEntry
+  /**
+   * What it reflects, as stated on the card. Example: `"90 %"`.
+   */
+  reflectance: Percent
+}
+/**
+ * Pixels of an area.
+ */
+export interface PatchEntry {
+  /**
+   * Share of pixels with a channel at 0 or at 255. Default: none. Example: `"0.1 %"`.
+   */
+  clipped?: Percent
+  /**
+   * Their standard deviations over the area. Example: `[2.1, 1.8, 1.9]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  deviation: [number, number, number]
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Means of red, green and blue, from 0 to 255. Example: `[184, 94, 90]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  mean: [number, number, number]
+  /**
+   * Number of pixels, 100 at least. Example: `2400`.
+   */
+  pixels: number
 }
 /**
  * A hardness that the shop has measured.
@@ -3403,6 +3567,25 @@ export interface ParcelItem {
    * Its name.
    */
   name: string
+}
+/**
+ * A picture of a piece and a card, by the statistics of their pixels.
+ */
+export interface PictureEntry {
+  /**
+   * Pixels of the card: one white or gray area, or a list of several steps.
+   */
+  card: GrayStepEntry | GrayStepEntry[]
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Pixels of the piece.
+   */
+  patch: PatchEntry
 }
 /**
  * A day's plan with the documents that it was made from: complete, so that it can be kept as the day's record, and made
@@ -4121,7 +4304,7 @@ export interface TrialEntry {
   formulas?: Name[]
   /**
    * What was done since, in order. Default: nothing. Example:
-   * `[{ "plum": "3 drops" }, "again", { "taken": "10 g" }]`.
+   * `[{ "plum": "3 drops" }, "again", { "looks": { "srgb": [184, 94, 90] } }, { "taken": "10 g" }]`.
    */
   log?: TrialStep[]
   /**
@@ -4794,6 +4977,23 @@ export interface ClockResponse {
   total?: Shown | null
 }
 /**
+ * Drops of one colorant.
+ */
+export interface ColorAddition {
+  /**
+   * How many.
+   */
+  amount: Amount
+  /**
+   * Their mass.
+   */
+  mass: Shown
+  /**
+   * Which.
+   */
+  material: string
+}
+/**
  * How far apart they look.
  */
 export interface ColorDifferenceResponse {
@@ -4826,6 +5026,48 @@ export interface ShownLab {
    * L*: 0 for black, 100 for white.
    */
   lightness: number
+}
+/**
+ * How far two pieces are apart in a light.
+ */
+export interface ColorInLight {
+  /**
+   * ΔE₀₀ in it.
+   */
+  difference: number
+  /**
+   * Metamerism index (CIE 15, change of light): ΔE*ab in it, once their difference in daylight is taken out.
+   */
+  index: number
+  /**
+   * The same as ΔE₀₀.
+   */
+  index_00: number
+  /**
+   * Which.
+   */
+  light: Light
+}
+/**
+ * How far two pieces are apart in each light.
+ */
+export interface ColorLightsResponse {
+  /**
+   * ΔE₀₀ in daylight (D65).
+   */
+  daylight: number
+  /**
+   * The other lights.
+   */
+  lights: ColorInLight[]
+  /**
+   * How far to trust it, in words.
+   */
+  statement: string
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
 }
 /**
  * A formula to begin with.
@@ -4881,6 +5123,212 @@ export interface ColorantDrops {
    * The same before drops were made whole.
    */
   exact: Shown
+}
+/**
+ * Formulas by how near they are.
+ */
+export interface ColorNearestResponse {
+  /**
+   * Formulas of known color, the nearest first.
+   */
+  formulas: NearFormula[]
+  /**
+   * Formulas of which no color is known, each with the reason.
+   */
+  not_known: FormulaNotKnown[]
+  /**
+   * How far to trust it, in words.
+   */
+  statement: string
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+}
+/**
+ * A formula and how near it is.
+ */
+export interface NearFormula {
+  /**
+   * Its color.
+   */
+  color: ShownLab
+  /**
+   * Its difference.
+   */
+  difference: ShownDifference
+  /**
+   * Which.
+   */
+  formula: string
+  /**
+   * What to know of it.
+   */
+  notes: Note[]
+  /**
+   * Whether a piece of it was seen; otherwise its color is calculated from test pieces.
+   */
+  was_seen: boolean
+}
+/**
+ * A ΔE₀₀ with its band of error.
+ */
+export interface ShownDifference {
+  /**
+   * ΔE₀₀ between the two most likely colors.
+   */
+  difference: number
+  /**
+   * It is below this with 97.5 %.
+   */
+  high: number
+  /**
+   * How it looks, in words.
+   */
+  looks: string
+  /**
+   * It is above this with 97.5 %.
+   */
+  low: number
+}
+/**
+ * A formula of which no color is known.
+ */
+export interface FormulaNotKnown {
+  /**
+   * Which.
+   */
+  formula: string
+  /**
+   * Why, and what would do.
+   */
+  why: string
+}
+/**
+ * The next drops.
+ */
+export interface ColorNextResponse {
+  /**
+   * What to add now; empty if nothing.
+   */
+  add: ColorAddition[]
+  /**
+   * Its difference to the target.
+   */
+  after: ShownDifference
+  /**
+   * What would bring it all the way, if the model were right.
+   */
+  all_the_way: ColorAddition[]
+  /**
+   * The color that is expected once it is added.
+   */
+  expected: ShownLab
+  /**
+   * Standard uncertainties of its L*, a* and b*.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  expected_uncertainty: [number, number, number]
+  /**
+   * Base to add first, if more base is needed; none if not even 20 such pots would do.
+   */
+  more_base?: Shown | null
+  /**
+   * What else to know of it.
+   */
+  notes: Note[]
+  /**
+   * Difference to the target now.
+   */
+  now: ShownDifference
+  /**
+   * How far to trust it, in words.
+   */
+  statement: string
+  /**
+   * ΔE₀₀ that is expected to stay, whatever is added.
+   */
+  stays_off: number
+  /**
+   * Strengths of the colorants in the cup, corrected by its samples.
+   */
+  strengths: ColorStrength[]
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+  /**
+   * The colorant that is too much already, if more base is needed.
+   */
+  too_much?: string | null
+  /**
+   * What to do.
+   */
+  verdict: Verdict
+}
+/**
+ * Strength of a colorant as this cup has shown it, next to its test pieces.
+ */
+export interface ColorStrength {
+  /**
+   * Standard uncertainty that they have in common.
+   */
+  common: Shown
+  /**
+   * Factors on its effect in the red, the green and the blue.
+   */
+  factors: number[]
+  /**
+   * Which.
+   */
+  material: string
+  /**
+   * Standard uncertainty of each by itself.
+   */
+  own: Shown
+  /**
+   * The change to the book that keeps it, to accept or not.
+   */
+  write: Change[]
+}
+/**
+ * A color as it was read.
+ */
+export interface ColorReadingResponse {
+  /**
+   * The color as books and requests take it, with its uncertainty next to readings taken in the same way.
+   */
+  color: ColorEntry
+  /**
+   * The camera's curve by the steps of the card, in red, green and blue, of each picture; 1 with one step.
+   */
+  curves: [number, number, number][]
+  /**
+   * The same for a screen; none if no screen shows it.
+   */
+  hex?: string | null
+  /**
+   * The color.
+   */
+  lab: ShownLab
+  /**
+   * What would make it better.
+   */
+  notes: Note[]
+  /**
+   * Standard uncertainty of each of L*, a* and b* next to readings of another camera or instrument.
+   */
+  other_instrument: number
+  /**
+   * How far to trust it, in words.
+   */
+  statement: string
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
 }
 /**
  * The amount in the unit that was asked for.
@@ -5546,6 +5994,44 @@ export interface PotLeftOvers {
    * Its letter in the day's plan.
    */
   pot: string
+}
+/**
+ * Test pieces to pour.
+ */
+export interface LetDownSeriesResponse {
+  /**
+   * The pieces, the base alone first.
+   */
+  pieces: TestPieceToPour[]
+  /**
+   * How far to trust it, in words.
+   */
+  statement: string
+  /**
+   * The answer in short lines.
+   */
+  text: string[]
+}
+/**
+ * A test piece to pour.
+ */
+export interface TestPieceToPour {
+  /**
+   * Base to weigh for it.
+   */
+  base_mass: Shown
+  /**
+   * Drops of the colorant; none in the base alone.
+   */
+  dose?: Amount | null
+  /**
+   * Mass of colorant per mass of base.
+   */
+  ratio: Shown
+  /**
+   * Standard uncertainty of that by the count of drops and the scale.
+   */
+  uncertainty: Shown
 }
 /**
  * An order line by now.
@@ -7206,7 +7692,7 @@ export interface FlakeRequest {
 export interface ColorDifferenceRequest {
   calculate: 'color-difference'
   /**
-   * A color, as lab or srgb. Unit: none; a color.
+   * A color, as lab, srgb, hex or bands. Unit: none; a color.
    */
   color: ColorEntry
   /**
@@ -7216,7 +7702,7 @@ export interface ColorDifferenceRequest {
     [k: string]: unknown
   }
   /**
-   * A color, as lab or srgb. Unit: none; a color.
+   * A color, as lab, srgb, hex or bands. Unit: none; a color.
    */
   other_color: ColorEntry
 }
@@ -7253,6 +7739,46 @@ export interface ColorMatchRequest {
    * The color to match. Unit: none; a color.
    */
   target: ColorEntry
+}
+/**
+ * A color from pictures with a card, or from an instrument.
+ */
+export interface ColorReadingRequest {
+  calculate: 'color-reading'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Reading of an instrument, or of a picture that was balanced already. Unit: none; a color. Default: none; then pictures.
+   */
+  instrument?: ColorEntry
+  /**
+   * Pictures of the piece with a white or gray card in each, by the statistics of their pixels. Unit: none; one or a list. Default: none; then an instrument's reading.
+   */
+  pictures?: PictureEntry | PictureEntry[]
+}
+/**
+ * How far two pieces are apart in other lights than daylight.
+ */
+export interface ColorLightsRequest {
+  calculate: 'color-lights'
+  /**
+   * A color, as lab, srgb, hex or bands. Unit: none; a color.
+   */
+  color: ColorEntry
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * A color, as lab, srgb, hex or bands. Unit: none; a color.
+   */
+  other_color: ColorEntry
 }
 /**
  * Recipe of formulas for an amount of base or of finished mix.
@@ -7691,6 +8217,86 @@ export interface LearnRequest {
   records: Record[]
 }
 /**
+ * The next drops that bring a cup nearer to a color.
+ */
+export interface ColorNextRequest {
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument
+  calculate: 'color-next'
+  /**
+   * Difference in ΔE₀₀ that is close enough; about 1 is what a trained eye just sees side by side. Unit: 1; 0.1 to 20. Default: 1.
+   */
+  close_enough?: number
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Colorants that may not go in. Unit: none; colorants of the book. Default: none.
+   */
+  leave_out?: Name[]
+  /**
+   * How a cooled sample of the cup looks now. Unit: none; a color. Default: as the last look of the trial's log says.
+   */
+  seen?: ColorEntry
+  /**
+   * The color to match. Unit: none; a color.
+   */
+  target: ColorEntry
+  /**
+   * The trial: what it started from, and what was added and taken since. Unit: none; a start and a log.
+   */
+  trial: TrialEntry
+}
+/**
+ * The formulas of a book that are nearest to a color.
+ */
+export interface ColorNearestRequest {
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument
+  calculate: 'color-nearest'
+  /**
+   * A color, as lab, srgb, hex or bands. Unit: none; a color.
+   */
+  color: ColorEntry
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+}
+/**
+ * Which test pieces of a colorant to pour.
+ */
+export interface LetDownSeriesRequest {
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument
+  calculate: 'let-down-series'
+  /**
+   * The colorant. Unit: none; a colorant of the book.
+   */
+  colorant: Name
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Mass of base that fills the dish of a test piece so deep that nothing shows through. Unit: g; above 0 to 10000. Default: 25.
+   */
+  test_piece?: MeasuredAmount
+}
+/**
  * The record of a day: a plan with the masses and shots that were made.
  */
 export interface RecordResponse {
@@ -7807,6 +8413,8 @@ export interface Requests {
   'flake': FlakeRequest
   'color-difference': ColorDifferenceRequest
   'color-match': ColorMatchRequest
+  'color-reading': ColorReadingRequest
+  'color-lights': ColorLightsRequest
   'formula': FormulaRequest
   'cost': CostRequest
   'correct': CorrectRequest
@@ -7818,6 +8426,9 @@ export interface Requests {
   'trial': TrialRequest
   'troubles': TroublesRequest
   'learn': LearnRequest
+  'color-next': ColorNextRequest
+  'color-nearest': ColorNearestRequest
+  'let-down-series': LetDownSeriesRequest
 }
 
 
@@ -7849,6 +8460,8 @@ export interface Responses {
   'flake': FlakeResponse & { calculate: 'flake' }
   'color-difference': ColorDifferenceResponse & { calculate: 'color-difference' }
   'color-match': ColorMatchResponse & { calculate: 'color-match' }
+  'color-reading': ColorReadingResponse & { calculate: 'color-reading' }
+  'color-lights': ColorLightsResponse & { calculate: 'color-lights' }
   'formula': FormulaResponse & { calculate: 'formula' }
   'cost': CostResponse & { calculate: 'cost' }
   'correct': CorrectResponse & { calculate: 'correct' }
@@ -7860,4 +8473,7 @@ export interface Responses {
   'trial': TrialResponse & { calculate: 'trial' }
   'troubles': TroublesResponse & { calculate: 'troubles' }
   'learn': LearnResponse & { calculate: 'learn' }
+  'color-next': ColorNextResponse & { calculate: 'color-next' }
+  'color-nearest': ColorNearestResponse & { calculate: 'color-nearest' }
+  'let-down-series': LetDownSeriesResponse & { calculate: 'let-down-series' }
 }

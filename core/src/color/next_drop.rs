@@ -4,9 +4,9 @@
 //! top of what is in the cup solve the equations of [`match_color`](crate::color::match_color); then whole drops or spoons, as long as ΔE₀₀ falls.
 //!
 //! **The step.** Nothing can be taken out, so of each colorant only that part goes in that is certain at one side:
-//! a − 1.645 u(a) (95 %), rounded down. u(a) follows from the covariance C of the expected color and the target's reading:
+//! a − 2 u(a) (97.5 %), rounded down. u(a) follows from the covariance C of the expected color and the target's reading:
 //! U = A⁺ (C + U_t) A⁺ᵀ with A = ∂(L\*a\*b\*)/∂a of the colorants that go in and A⁺ = (AᵀA)⁻¹Aᵀ. Where that leaves no whole
-//! drop, half of the way goes in, or one drop of the colorant that helps most, whichever is expected to leave less. Then
+//! drop, a third of the way goes in, or one drop of the colorant that helps most, whichever is expected to leave less. Then
 //! look again.
 //!
 //! **Stop.** The difference now is below what is close enough; or all the way would not better it by more than its own
@@ -40,8 +40,8 @@ pub const THE_EYE_DECIDES: &str =
 /// ΔE₀₀ that is close enough, if nothing else is asked for: about what a trained eye just sees.
 pub const CLOSE_ENOUGH: f64 = 1.0;
 
-/// 95 % at one side.
-const ONE_SIDED: f64 = 1.645;
+/// 97.5 % at one side.
+const ONE_SIDED: f64 = 2.0;
 
 /// The most of a colorant that is ever added, per base: more is taken for a slip (common practice, no source).
 const MOST_DOSE: f64 = 0.3;
@@ -202,8 +202,8 @@ impl ColorPot<'_> {
             return Ok(step);
         }
         let mut least = self.expected()?.difference(target).typical;
-        let half: Vec<u32> = all.iter().map(|count| count.div_euclid(2)).collect();
-        let mut tried = vec![half];
+        let part: Vec<u32> = all.iter().map(|count| count.div_euclid(3)).collect();
+        let mut tried = vec![part];
         for (j, _) in units.iter().enumerate().filter(|(_, unit)| unit.is_some()) {
             let mut one = vec![0; all.len()];
             if let Some(count) = one.get_mut(j) {

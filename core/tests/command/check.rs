@@ -67,7 +67,7 @@ fn faults_of_book_and_orders_come_together() {
         .filter_map(|line| line.split_once(": error: "))
         .map(|line| line.0)
         .collect();
-    assert_eq!(places, [format!("{broken}:72:50"), format!("{wrong}:6:48")]);
+    assert_eq!(places, [format!("{broken}:101:50"), format!("{wrong}:6:48")]);
     assert!(ran.out.ends_with(&format!("2 faults.\n{}: no faults.\n", orders())), "{}", ran.out);
 }
 

@@ -97,6 +97,10 @@ Kind: TypeAlias = Literal["plastisol", "softener", "hardener", "stabilizer", "co
 """Purpose of a material."""
 
 
+Light: TypeAlias = Literal["D65", "A", "LED-B3"]
+"""A light that a color is seen in."""
+
+
 MoldMaterial: TypeAlias = Literal["metal", "plaster", "silicone"]
 """The material of a mold."""
 
@@ -123,6 +127,10 @@ Price: TypeAlias = str
 
 Property: TypeAlias = Literal["density", "fused", "as_scooped", "drop", "expansion", "specific_heat", "shot_window", "price"]
 """A property of a material that a calculation may need."""
+
+
+ReadIn: TypeAlias = Literal["D65", "D50", "A"]
+"""The light that a colorimeter states its L*a*b* for."""
 
 
 Scale: TypeAlias = Literal["shore-00", "shore-a", "own"]
@@ -163,6 +171,10 @@ TrialSide: TypeAlias = Literal["base", "body", "color", "both"]
 
 Trouble: TypeAlias = Literal["too-thick", "too-soft", "clumps", "sinking-salt", "air-in-noses", "spitting", "yellowing", "sticky-sprues", "dents"]
 """A trouble at the bench."""
+
+
+Verdict: TypeAlias = Literal["add", "close-enough", "cannot-tell", "more-base", "out-of-reach"]
+"""What to do with a pot."""
 
 
 WayKind: TypeAlias = Literal["as-it-is", "within", "exact", "nearest", "keep"]
@@ -212,6 +224,22 @@ class BallEntry(TypedDict):
 
     ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
+
+
+class BandsEntry(TypedDict):
+    """Reflectance in bands."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    from_nm: float
+    """Wavelength of the first band, in nm. Example: `400`."""
+
+    reflectance: list[float]
+    """Reflectance of each band, from 0 to 1, at least up to 700 nm. Example: `[0.05, 0.06, 0.08]`."""
+
+    step_nm: float
+    """From band to band, in nm: 10 or 20. Example: `10`."""
 
 
 class BatchAnswer(TypedDict):
@@ -665,6 +693,19 @@ class ClockHeat(TypedDict):
     """How much of the time that the pot stays hot that is."""
 
 
+class ColorAddition(TypedDict):
+    """Drops of one colorant."""
+
+    amount: Amount
+    """How many."""
+
+    mass: Shown
+    """Their mass."""
+
+    material: str
+    """Which."""
+
+
 class ColorDifferenceAnswer(TypedDict):
     """How far apart they look."""
 
@@ -678,6 +719,73 @@ class ColorDifferenceAnswer(TypedDict):
 
     other_color: ShownLab
     """The other color."""
+
+
+class ColorEntry(TypedDict):
+    """A color, in one of four ways."""
+
+    bands: NotRequired[BandsEntry]
+    """Reflectance in bands, of a spectrophotometer. Default: none."""
+
+    day: NotRequired[str]
+    """Day of the reading. Default: none. Example: `"2027-03-05"`."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    hex: NotRequired[str]
+    """The same as six hexadecimal digits. Default: none. Example: `"#b85e5a"`."""
+
+    lab: NotRequired[list[float]]
+    """L*, a*, b* of a reading. Default: none. Example: `[52, 41, 18]`."""
+
+    light: NotRequired[ReadIn]
+    """Light that `lab` is for. Default: `"D65"`. Example: `"D50"`."""
+
+    observer: NotRequired[int]
+    """Observer that `lab` is for, in degrees: 2. Default: 2. Example: `2`."""
+
+    srgb: NotRequired[list[float]]
+    """Red, green and blue from 0 to 255, as a photograph next to white stores them. Default: none. Example: `[184, 94,
+    90]`."""
+
+    uncertainty: NotRequired[list[float]]
+    """Standard uncertainties of L*, a* and b* next to other readings taken in the same way. Default: 1 each of `srgb`
+    and `hex`, 0.3 each of `lab` and `bands` (common practice, no source). Example: `[0.6, 0.6, 0.6]`."""
+
+
+class ColorInLight(TypedDict):
+    """How far two pieces are apart in a light."""
+
+    difference: float
+    """ΔE₀₀ in it."""
+
+    index: float
+    """Metamerism index (CIE 15, change of light): ΔE*ab in it, once their difference in daylight is taken out."""
+
+    index_00: float
+    """The same as ΔE₀₀."""
+
+    light: Light
+    """Which."""
+
+
+class ColorLightsAnswer(TypedDict):
+    """How far two pieces are apart in each light."""
+
+    calculate: Literal["color-lights"]
+
+    daylight: float
+    """ΔE₀₀ in daylight (D65)."""
+
+    lights: list[ColorInLight]
+    """The other lights."""
+
+    statement: str
+    """How far to trust it, in words."""
+
+    text: list[str]
+    """The answer in short lines."""
 
 
 class ColorMatchAnswer(TypedDict):
@@ -702,6 +810,121 @@ class ColorMatchAnswer(TypedDict):
 
     statement: str
     """How far to trust it, in words."""
+
+
+class ColorNearestAnswer(TypedDict):
+    """Formulas by how near they are."""
+
+    calculate: Literal["color-nearest"]
+
+    formulas: list[NearFormula]
+    """Formulas of known color, the nearest first."""
+
+    not_known: list[FormulaNotKnown]
+    """Formulas of which no color is known, each with the reason."""
+
+    statement: str
+    """How far to trust it, in words."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+
+class ColorNextAnswer(TypedDict):
+    """The next drops."""
+
+    calculate: Literal["color-next"]
+
+    add: list[ColorAddition]
+    """What to add now; empty if nothing."""
+
+    after: ShownDifference
+    """Its difference to the target."""
+
+    all_the_way: list[ColorAddition]
+    """What would bring it all the way, if the model were right."""
+
+    expected: ShownLab
+    """The color that is expected once it is added."""
+
+    expected_uncertainty: list[float]
+    """Standard uncertainties of its L*, a* and b*."""
+
+    more_base: Shown | None
+    """Base to add first, if more base is needed; none if not even 20 such pots would do."""
+
+    notes: list[Note]
+    """What else to know of it."""
+
+    now: ShownDifference
+    """Difference to the target now."""
+
+    statement: str
+    """How far to trust it, in words."""
+
+    stays_off: float
+    """ΔE₀₀ that is expected to stay, whatever is added."""
+
+    strengths: list[ColorStrength]
+    """Strengths of the colorants in the cup, corrected by its samples."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+    too_much: str | None
+    """The colorant that is too much already, if more base is needed."""
+
+    verdict: Verdict
+    """What to do."""
+
+
+class ColorReadingAnswer(TypedDict):
+    """A color as it was read."""
+
+    calculate: Literal["color-reading"]
+
+    color: ColorEntry
+    """The color as books and requests take it, with its uncertainty next to readings taken in the same way."""
+
+    curves: list[list[float]]
+    """The camera's curve by the steps of the card, in red, green and blue, of each picture; 1 with one step."""
+
+    hex: str | None
+    """The same for a screen; none if no screen shows it."""
+
+    lab: ShownLab
+    """The color."""
+
+    notes: list[Note]
+    """What would make it better."""
+
+    other_instrument: float
+    """Standard uncertainty of each of L*, a* and b* next to readings of another camera or instrument."""
+
+    statement: str
+    """How far to trust it, in words."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+
+class ColorStrength(TypedDict):
+    """Strength of a colorant as this cup has shown it, next to its test pieces."""
+
+    common: Shown
+    """Standard uncertainty that they have in common."""
+
+    factors: list[float]
+    """Factors on its effect in the red, the green and the blue."""
+
+    material: str
+    """Which."""
+
+    own: Shown
+    """Standard uncertainty of each by itself."""
+
+    write: list[Change]
+    """The change to the book that keeps it, to accept or not."""
 
 
 class ColorantDrops(TypedDict):
@@ -1300,6 +1523,9 @@ class FormulaEntry(TypedDict):
     """The base: a plastisol, or a blend of plastisols with an amount each, `{ "soft": "3 cup", "hard": "1 cup" }`.
     Default: that of the formulas it is combined with, else `default_base`. Example: `"clear-base"`."""
 
+    color: NotRequired[ColorEntry]
+    """Color that a piece of it had. Default: not known."""
+
     doses: dict[str, Amount]
     """Doses by material, as you measure them. Example: `{ "plum": "32 drops", "teal-flake": "1/2 tsp" }`."""
 
@@ -1316,6 +1542,16 @@ class FormulaEntry(TypedDict):
     sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
     `false`, a number that looks like a slip is refused. Example: `true`."""
+
+
+class FormulaNotKnown(TypedDict):
+    """A formula of which no color is known."""
+
+    formula: str
+    """Which."""
+
+    why: str
+    """Why, and what would do."""
 
 
 class Found(TypedDict):
@@ -1739,6 +1975,37 @@ class LeftoversAnswer(TypedDict):
     """All that is used."""
 
 
+class LetDownEntry(TypedDict):
+    """A test piece of base with one colorant."""
+
+    base_mass: MeasuredAmount
+    """In how much base. Example: `"50 g"`."""
+
+    color: ColorEntry
+    """Color of the piece, thick enough to hide what is behind it."""
+
+    dose: Amount
+    """How much colorant. Example: `"20 drops"`."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+
+class LetDownSeriesAnswer(TypedDict):
+    """Test pieces to pour."""
+
+    calculate: Literal["let-down-series"]
+
+    pieces: list[TestPieceToPour]
+    """The pieces, the base alone first."""
+
+    statement: str
+    """How far to trust it, in words."""
+
+    text: list[str]
+    """The answer in short lines."""
+
+
 class LimitsEntry(TypedDict):
     """How the shop works."""
 
@@ -1897,6 +2164,10 @@ class MaterialEntry(TypedDict):
     buys: NotRequired[BuysEntry]
     """Of a stabilizer: the heat that more of it buys. Default: none."""
 
+    color: NotRequired[ColorEntry]
+    """Of a plastisol: color of a test piece of it alone, thick enough to hide what is behind it. Default: not known;
+    colors are then not calculated in it."""
+
     cut: NotRequired[Cut]
     """Of a flake: its cut. Default: not known. Example: `".035 hex"`."""
 
@@ -1928,6 +2199,10 @@ class MaterialEntry(TypedDict):
     kind: Kind
     """Purpose of the material. Example: `"plastisol"`."""
 
+    let_downs: NotRequired[list[LetDownEntry]]
+    """Of a colorant: its test pieces, at two or more doses, each in the base that the book has by default. Default:
+    none; it is then not in the calculation of colors."""
+
     like: NotRequired[Name]
     """Row of the starter table that fills in the properties omitted here. Default: none. Example: `"sodium-chloride"`."""
 
@@ -1955,6 +2230,10 @@ class MaterialEntry(TypedDict):
     specific_heat_rise: NotRequired[Sourced]
     """Rise of the specific heat per kelvin, as a share of that at 25 °C. Default: 0 1/K, constant. Example: `"0.0012
     1/K"`."""
+
+    strength: NotRequired[StrengthEntry]
+    """Of a colorant: its strength as pots have shown it, next to its test pieces; "color-next" offers it. Default: 1 ±
+    10 % in all, ± 5 % of each (common practice, no source)."""
 
     sure: NotRequired[bool]
     """Whether its numbers are right although they look like a slip. What cannot be is refused all the same. Default:
@@ -2206,6 +2485,25 @@ class MoneyShown(TypedDict):
 
     text: str
     """Rounded to the currency's minor unit, half away from zero, as a bill shows it."""
+
+
+class NearFormula(TypedDict):
+    """A formula and how near it is."""
+
+    color: ShownLab
+    """Its color."""
+
+    difference: ShownDifference
+    """Its difference."""
+
+    formula: str
+    """Which."""
+
+    notes: list[Note]
+    """What to know of it."""
+
+    was_seen: bool
+    """Whether a piece of it was seen; otherwise its color is calculated from test pieces."""
 
 
 class NextBurstAnswer(TypedDict):
@@ -3390,6 +3688,22 @@ class Shown(TypedDict):
     """The number."""
 
 
+class ShownDifference(TypedDict):
+    """A ΔE₀₀ with its band of error."""
+
+    difference: float
+    """ΔE₀₀ between the two most likely colors."""
+
+    high: float
+    """It is below this with 97.5 %."""
+
+    looks: str
+    """How it looks, in words."""
+
+    low: float
+    """It is above this with 97.5 %."""
+
+
 class ShownLab(TypedDict):
     """A color in CIE L*a*b*."""
 
@@ -3783,6 +4097,38 @@ class StockEntry(TypedDict):
 
     used: Shown
     """Mass that the day's pots need."""
+
+
+class StrengthEntry(TypedDict):
+    """Strength of a colorant as pots have shown it, next to its test pieces."""
+
+    common: Percent
+    """Standard uncertainty that the three have in common. Example: `"4 %"`."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    factors: list[float]
+    """Factors on its effect in the red, the green and the blue. Example: `[1.08, 1.02, 1.05]`."""
+
+    own: Percent
+    """Standard uncertainty of each by itself. Example: `"3 %"`."""
+
+
+class TestPieceToPour(TypedDict):
+    """A test piece to pour."""
+
+    base_mass: Shown
+    """Base to weigh for it."""
+
+    dose: Amount | None
+    """Drops of the colorant; none in the base alone."""
+
+    ratio: Shown
+    """Mass of colorant per mass of base."""
+
+    uncertainty: Shown
+    """Standard uncertainty of that by the count of drops and the scale."""
 
 
 class TimeLine(TypedDict):
@@ -4332,6 +4678,12 @@ class Calculate(Protocol):
     def __call__(self, request: Literal["color-match"], /, **fields: Any) -> ColorMatchAnswer: ...
 
     @overload
+    def __call__(self, request: Literal["color-reading"], /, **fields: Any) -> ColorReadingAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["color-lights"], /, **fields: Any) -> ColorLightsAnswer: ...
+
+    @overload
     def __call__(self, request: Literal["formula"], /, **fields: Any) -> FormulaAnswer: ...
 
     @overload
@@ -4363,6 +4715,15 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["learn"], /, **fields: Any) -> LearnAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["color-next"], /, **fields: Any) -> ColorNextAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["color-nearest"], /, **fields: Any) -> ColorNearestAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["let-down-series"], /, **fields: Any) -> LetDownSeriesAnswer: ...
 
     @overload
     def __call__(self, request: str | Mapping[str, Any], /, **fields: Any) -> dict[str, Any]: ...
