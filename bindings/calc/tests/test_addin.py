@@ -532,12 +532,13 @@ class Documents(unittest.TestCase):
                     bits(float(line["cost"]["amount"])),
                     bits(float(line["packages"])),
                     bits(float(line["to_buy"]["amount"])),
+                    line["cost"]["currency"],
                 ]
                 for line in lines
             ]
             self.same(
                 f'=POUR_COST({quoted(BOOK)};"dusk + salted";{given})',
-                [["material", "mass_g", "cost", "packages", "to_buy"], *wanted],
+                [["material", "mass_g", "cost", "packages", "to_buy", "currency"], *wanted],
             )
         parts = result({"calculate": "formula", "book": self.book, "formulas": formulas, "finished_amount": "500 g"})[
             "parts"
@@ -646,6 +647,17 @@ class Documents(unittest.TestCase):
             table('=POUR_ROWS("{""a"":1,""b"":[2]}";"/")', 2, 5), [["#", "value"], ["a", 1.0], ["b", "[2]"]]
         )
         self.assertEqual(table('=POUR_ROWS("[]";"/";"a")', 1, 3), [[""]])
+
+    def test_columns_are_listed(self):
+        """The names of all columns of a table are in the function wizard and in the README."""
+        readme, about = (ROOT / "bindings/calc/README.md").read_text(), wizard(OFFICE)
+        for name, given, count in [
+            ("PLAN", quoted(ORDERS), 14), ("WEIGH", quoted(ORDERS), 15), ("FORMULA", '"plain"', 4), ("COST", '"plain"', 6),
+        ]:  # fmt: skip
+            names = table(f"=POUR_{name}({quoted(BOOK)};{given})", count + 1, 1)[0]
+            self.assertEqual(names.pop(), NOT_AVAILABLE)
+            self.assertIn(f"Columns: {', '.join(names)}.", about[f"POUR_{name}"]["Description"])
+            self.assertIn(", ".join(f"`{column}`" for column in names), readme)
 
     def test_refusals(self):
         with tempfile.TemporaryDirectory() as folder:

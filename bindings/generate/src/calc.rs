@@ -100,7 +100,7 @@ const OWN: &[Own] = &[
         knows_document: true,
         gives_one: false,
         text: "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, \
-               packages, to_buy.",
+               packages, to_buy, currency.",
         parameters: &[BOOK, FORMULAS, BASE_AMOUNT, FINISHED_AMOUNT, COLUMNS],
     },
     Own {

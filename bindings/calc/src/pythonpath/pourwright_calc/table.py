@@ -3988,7 +3988,7 @@ OWN = (
     Own(
         "cost",
         "cost",
-        "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, packages, to_buy.",
+        "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, packages, to_buy, currency.",
         (
             Parameter(
                 "book",
