@@ -72,8 +72,8 @@ const FORMULAS: OwnParameter = required(
 
 const BASE_AMOUNT: OwnParameter = optional(
     "base_amount",
-    "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: 1 cup, if there is no \
-     finished_amount.",
+    "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: what the \
+     formulas are for, if there is no finished_amount.",
 );
 
 const FINISHED_AMOUNT: OwnParameter =
