@@ -72,8 +72,8 @@ const FORMULAS: OwnParameter = required(
 
 const BASE_AMOUNT: OwnParameter = optional(
     "base_amount",
-    "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: 1 cup, if there is no \
-     finished_amount.",
+    "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: what the \
+     formulas are for, if there is no finished_amount.",
 );
 
 const FINISHED_AMOUNT: OwnParameter =
@@ -100,7 +100,7 @@ const OWN: &[Own] = &[
         knows_document: true,
         gives_one: false,
         text: "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, \
-               packages, to_buy.",
+               packages, to_buy, currency.",
         parameters: &[BOOK, FORMULAS, BASE_AMOUNT, FINISHED_AMOUNT, COLUMNS],
     },
     Own {

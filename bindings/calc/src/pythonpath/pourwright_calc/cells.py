@@ -14,7 +14,7 @@ from .parts import Parameter
 # Empty rows at the end of a range are given up to this number: a whole column has a million.
 EMPTY_ROWS = 10_000
 
-# What one cell says: nothing, a number or a text.
+# The content of one cell: nothing, a number or a text.
 Cell = Union[None, float, str]
 
 

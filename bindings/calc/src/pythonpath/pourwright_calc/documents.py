@@ -410,6 +410,7 @@ _COST: Dict[str, Callable[[Any], Any]] = {
     "cost": at("cost"),
     "packages": at("packages"),
     "to_buy": at("to_buy"),
+    "currency": at("cost/currency"),
 }
 
 
@@ -558,8 +559,8 @@ def order_lines(cells: Tuple[Tuple[Any, ...], ...], document: Document) -> Order
 
 
 def _field_of_line(name: str, value: Union[float, str], fields: Dict[str, Any], document: Document) -> Any:
-    """What a cell says of an order line, as the type that the field has. What does not fit is left as it is, and is refused by
-    the library."""
+    """The value of a cell in an order line, in the type of its field. What does not fit stays as it is, and the library refuses
+    it."""
     kind = fields.get(name, {}).get("type")
     if isinstance(value, float):
         if kind == "integer":

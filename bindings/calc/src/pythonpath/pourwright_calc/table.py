@@ -3988,7 +3988,7 @@ OWN = (
     Own(
         "cost",
         "cost",
-        "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, packages, to_buy.",
+        "Cost of an amount of formulas by the prices of a book: a row for each material. Columns: material, mass_g, cost, packages, to_buy, currency.",
         (
             Parameter(
                 "book",
@@ -4003,7 +4003,7 @@ OWN = (
             Parameter(
                 "base_amount",
                 "any",
-                "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: 1 cup, if there is no finished_amount.",
+                "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: what the formulas are for, if there is no finished_amount.",
                 optional=True,
             ),
             Parameter(
@@ -4059,7 +4059,7 @@ OWN = (
             Parameter(
                 "base_amount",
                 "any",
-                "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: 1 cup, if there is no finished_amount.",
+                "Amount of base: a text, \"3 cup\", a number of grams, or two cells, a number and its unit. Default: what the formulas are for, if there is no finished_amount.",
                 optional=True,
             ),
             Parameter(
