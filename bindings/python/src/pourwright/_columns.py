@@ -233,8 +233,8 @@ def read_parameter(parameter: Parameter, value: Any, measures: int) -> Given:
         array = _texts(_array(value))
         if array is None:
             raise wrong_type(name, f"{name} must be texts.")
-        missing, texts = array
-        return Given(texts, np.where(missing, np.int32(lib.POUR_NOT_FINITE), np.int32(0)))
+        missing, texts, codes = array
+        return Given(texts, np.where(missing, np.int32(lib.POUR_NOT_FINITE), np.int32(0)), codes=codes)
     if parameter.kind in (Kind.LIST, Kind.ROWS):
         return _lists(parameter, value)
     found = column(name, value, parameter.unit, measures)
@@ -309,8 +309,9 @@ def column(name: str, values: Column, unit: str | None = None, measures: int = 0
         PourwrightError: One text for all rows that is not an amount.
     """
     if unit is not None and (texts := _texts(_array(values))) is not None:
-        missing, amounts = texts
-        numbers, refused = read_amounts(amounts, unit.encode(), measures)
+        missing, amounts, codes = texts
+        read, statuses = read_amounts(amounts, unit.encode(), measures)
+        numbers, refused = read[codes], statuses[codes]
         refused[missing] = lib.POUR_NOT_FINITE
         if isinstance(values, str) and refused[0]:
             checked(lib.pour_convert, c_text(name, values), unit.encode(), measures, ffi.new("double *"))
@@ -328,8 +329,8 @@ def _array(values: Any) -> NDArray[Any]:
     return np.asarray(values)
 
 
-def _texts(array: NDArray[Any]) -> tuple[NDArray[np.bool_], TextColumn] | None:
-    """The texts of an array, and which are missing; None where it has something else."""
+def _texts(array: NDArray[Any]) -> tuple[NDArray[np.bool_], TextColumn, NDArray[np.intp]] | None:
+    """Which texts are missing, the texts once, and which of them each row has; None where there is something else."""
     if array.ndim > 1 or array.dtype.kind not in "OTU":
         return None
     texts = np.atleast_1d(array).tolist()
@@ -341,7 +342,9 @@ def _texts(array: NDArray[Any]) -> tuple[NDArray[np.bool_], TextColumn] | None:
         if text is not None and _is_number(text):
             return None
         missing[row], texts[row] = True, ""
-    return missing, text_column(texts)
+    known: dict[str, int] = {}
+    codes = np.fromiter((known.setdefault(text, len(known)) for text in texts), np.intp, len(texts))
+    return missing, text_column(known), codes
 
 
 def _is_number(value: Any) -> bool:

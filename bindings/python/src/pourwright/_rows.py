@@ -344,7 +344,7 @@ def _passed_one(parameter: Parameter, column: Given | None) -> Callable[[int], A
             return lambda _: only
         return lambda _: of(only)
     if parameter.kind is Kind.NUMBER:
-        return values.__getitem__  # type: ignore[no-any-return]
+        return values.__getitem__
     return lambda row: of(values[row])
 
 
