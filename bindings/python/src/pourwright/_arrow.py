@@ -364,6 +364,8 @@ def _written(result: Result, values: Floats, statuses: Statuses, nulls: Mask | N
         bad = bad | np.isnan(values)
         places = np.where(bad, 1, values).astype(np.int64) - 1
         return pa.array(list(result.words), pa.string()).take(pa.array(places, mask=bad))
-    counts = np.where(bad[:, None], 0, values).astype(np.int64)
-    offsets = np.arange(len(values) + 1, dtype=np.int32) * result.places
+    # A null has no items: some readers rely on that.
+    offsets = np.zeros(len(values) + 1, np.int32)
+    np.cumsum(np.where(bad, 0, result.places), out=offsets[1:])
+    counts = values[~bad].astype(np.int64)
     return pa.ListArray.from_arrays(pa.array(offsets), pa.array(counts.ravel()), mask=pa.array(bad))
