@@ -6,6 +6,7 @@ import csv
 import io
 import os
 import re
+import struct
 import subprocess
 import sys
 from pathlib import Path
@@ -139,3 +140,13 @@ def test_the_version_is_that_of_the_package() -> None:
     from importlib.metadata import version
 
     assert pw.__version__ == version("pourwright")
+
+
+def test_pictures(tmp_path: Path) -> None:
+    done = run(EXAMPLES / "pictures.py", tmp_path)
+    assert (done.returncode, done.stderr) == (0, "")
+    (drawn,) = tmp_path.iterdir()
+    shown = EXAMPLES / drawn.name
+    size = struct.unpack(">II", drawn.read_bytes()[16:24])
+    assert shown.read_bytes()[:8] == b"\x89PNG\r\n\x1a\n" and struct.unpack(">II", shown.read_bytes()[16:24]) == size
+    assert shown.stat().st_size < 80_000

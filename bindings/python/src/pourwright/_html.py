@@ -8,7 +8,7 @@ from typing import Any
 
 from ._table import CAUTIONS
 
-_STYLE = 'style="text-align:left;vertical-align:top"'
+_STYLE = 'style="text-align:left;vertical-align:top;padding:0 1em 0 0"'
 
 
 def table(rows: Iterable[Sequence[Any]], head: Sequence[str] = (), caption: str = "") -> str:
@@ -26,10 +26,12 @@ def table(rows: Iterable[Sequence[Any]], head: Sequence[str] = (), caption: str 
 
 
 def _caption(text: str) -> str:
-    return f'<caption style="text-align:left;caption-side:top"><b>{escape(text)}</b></caption>'
+    return f'<caption style="text-align:left;caption-side:top;padding:.6em 0 .1em"><b>{escape(text)}</b></caption>'
 
 
 def _cell(value: Any) -> str:
+    if isinstance(value, float):
+        return f"{value:.4g}"
     return "" if value is None else escape(str(value))
 
 
@@ -103,7 +105,7 @@ def answer(fields: Mapping[str, Any]) -> str:
         for name, value in fields.items()
         if name not in ("calculate", "cautions") and value is not None
     ]
-    caption = _caption(_words(str(fields.get("calculate", ""))))
+    caption = _caption(_words(str(fields.get("calculate", ""))).capitalize())
     return f"<div>{_cautions(cautions)}<table>{caption}<tbody>{''.join(rows)}</tbody></table></div>"
 
 
