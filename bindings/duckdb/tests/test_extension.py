@@ -293,7 +293,7 @@ def written(name: str, lines: list[str]) -> None:
 
 
 def threads() -> None:
-    sql = "SELECT sum(pour_piece_mass(1 + row % 17, 1.05, 0.98).piece_mass_g), sum(pour_mass_of_volume((1 + row % 7) || ' tsp', 1.03)) FROM range(1000000) rows(row)"
+    sql = "SELECT sum(pour_piece_mass(1 + row % 17, 1.05, 0.98).piece_mass_g), sum(pour_mass_of_volume((1 + row % 7) || ' tsp', 1.03)) FROM range(200000) rows(row)"
     alone, together = connect(1).execute(sql).fetchall(), connect(4).execute(sql).fetchall()
     assert all(math.isclose(one, other, rel_tol=1e-12) for one, other in zip(alone[0], together[0], strict=True))
 
