@@ -1,7 +1,8 @@
 """The extension as DuckDB loads it: test_extension.py pourwright.duckdb_extension.
 
 Every calculation to the bit, in the order of its parameters and by name; amounts as texts; NULL; numbers of every type;
-lists in every form; all vectors; errors; threads. With POURWRIGHT_ANSWERS, a folder, it also writes there what it answered.
+lists in every form; all vectors; errors; threads. With POURWRIGHT_ANSWERS, a folder, it also writes there what it
+answered.
 """
 
 from __future__ import annotations
@@ -184,13 +185,15 @@ def types() -> None:
     chance = random.Random(20270302)
     for width, scale in ((4, 2), (9, 4), (18, 7), (38, 0), (38, 3), (38, 25), (38, 38)):
         numbers = [Decimal(chance.randrange(10 ** chance.randint(1, width))).scaleb(-scale) for _ in range(300)]
-        sql = f"SELECT pour_convert_number(number::DECIMAL({width}, {scale}), 'mL', 'mL') FROM (SELECT unnest(?::VARCHAR[]) AS number)"
+        listed = "(SELECT unnest(?::VARCHAR[]) AS number)"
+        sql = f"SELECT pour_convert_number(number::DECIMAL({width}, {scale}), 'mL', 'mL') FROM {listed}"
         found = rows(sql, [format(one, "f") for one in numbers])
         assert found == [float(one) for one in numbers], (width, scale)
     assert math.isnan(rows("SELECT pour_mass_of_volume(-1::DECIMAL(38, 3), 1)")[0])
-    assert rows(
-        "SELECT pour_density_of_parts([{'part_mass_g': '100 g', 'part_density_g_per_ml': 1.03}, {'part_mass_g': '20 g', 'part_density_g_per_ml': 2.165}])"
-    ) == rows("SELECT pour_density_of_parts([[100, 1.03], [20, 2.165]])")
+    structs = [("'100 g'", 1.03), ("'20 g'", 2.165)]
+    fields = ", ".join(f"{{'part_mass_g': {mass}, 'part_density_g_per_ml': {density}}}" for mass, density in structs)
+    nested = rows("SELECT pour_density_of_parts([[100, 1.03], [20, 2.165]])")
+    assert rows(f"SELECT pour_density_of_parts([{fields}])") == nested
     weights = ["['9.5 g', '9.7 g']", "[9.5, 9.7]"]
     assert len({str(rows(f"SELECT pour_cavity_of_weights({one}, 0.1, 1.05)")) for one in weights}) == 1
     for wrong in ("[[100, 1.03], [20]]", "[[100, 1.03], NULL]", "[[100, NULL]]", "[]", "[NULL]"):
@@ -293,7 +296,9 @@ def written(name: str, lines: list[str]) -> None:
 
 
 def threads() -> None:
-    sql = "SELECT sum(pour_piece_mass(1 + row % 17, 1.05, 0.98).piece_mass_g), sum(pour_mass_of_volume((1 + row % 7) || ' tsp', 1.03)) FROM range(200000) rows(row)"
+    pieces = "sum(pour_piece_mass(1 + row % 17, 1.05, 0.98).piece_mass_g)"
+    texts = "sum(pour_mass_of_volume((1 + row % 7) || ' tsp', 1.03))"
+    sql = f"SELECT {pieces}, {texts} FROM range(200000) rows(row)"
     alone, together = connect(1).execute(sql).fetchall(), connect(4).execute(sql).fetchall()
     assert all(math.isclose(one, other, rel_tol=1e-12) for one, other in zip(alone[0], together[0], strict=True))
 
