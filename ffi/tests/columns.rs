@@ -178,6 +178,7 @@ fn columns_allocate_nothing() {
         volume_ml: column(&values),
         density_g_per_ml: column(&density),
     };
+    let (amounts, offsets) = (c"1/4 tsp1 1/4 cup\u{bd} cup", [0, 7, 16, 22]);
     for beside in [ptr::null_mut(), statuses.as_mut_ptr()] {
         let before = ALLOCATIONS.get();
         let nowhere = pour_result_column { start: ptr::null_mut(), stride: 0 };
@@ -205,10 +206,20 @@ fn columns_allocate_nothing() {
                 ),
                 pour_mass_of_volume_n(3, Some(&mass), Some(&masses), beside, None),
                 pour_piece_mass_n(3, Some(&piece), Some(&pieces), beside, None),
+                pour_convert_texts_n(
+                    3,
+                    amounts.as_ptr(),
+                    offsets.as_ptr(),
+                    c"mL".as_ptr(),
+                    0,
+                    to(&mut out),
+                    beside,
+                    None,
+                ),
             ]
         };
         assert_eq!(ALLOCATIONS.get(), before);
-        assert_eq!(found, [POUR_OK; 4]);
+        assert_eq!(found, [POUR_OK; 5]);
     }
     // The counting itself works.
     let before = ALLOCATIONS.get();

@@ -3,7 +3,9 @@
 Three levels, all of them with the same bits as every other door of the library:
 
 * numbers in and out, the unit in each name: :func:`salt_for_density`, :func:`shot_fill`, :func:`sink_rate`, ...;
-  whole columns of them on NumPy arrays in :mod:`pourwright.columns`;
+  whole columns of them, amounts as texts among them, on NumPy arrays in :mod:`pourwright.columns`, and for other
+  libraries in :mod:`pourwright.arrow`, :mod:`pourwright.polars` and :mod:`pourwright.duckdb`; pictures in
+  :mod:`pourwright.plots`;
 * :func:`calculate`: every calculation as one request with amounts as you say them (``"1/4 tsp"``);
 * :class:`Book`: the shop's book, and the plan and the bench sheet of a day.
 
