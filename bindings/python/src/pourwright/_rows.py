@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from itertools import repeat
 from typing import Any
 
 import numpy as np
@@ -11,7 +12,7 @@ from numpy.typing import NDArray
 
 from . import _calculations
 from ._call import OMITTED, checked
-from ._entry import Calculation, Kind, Parameter, Result
+from ._entry import Calculation, Kind, Parameter
 from ._error import Fault, PourwrightError, refused
 from ._native import ffi, lib
 from ._table import TABLE
@@ -19,7 +20,7 @@ from ._texts import Floats, Statuses, TextColumn, address, read_amounts
 
 CALCULATIONS: Mapping[str, Calculation] = {calculation.name: calculation for calculation in TABLE}
 
-_MAX_COUNT = 2**32 - 1
+_MAX_COUNT = lib.POUR_OMITTED_COUNT
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,139 +255,145 @@ def _by_calls(
     statuses: Statuses,
     skip: NDArray[np.bool_] | None,
 ) -> None:
-    """One call for each row."""
+    """One call for each row: arguments are made for all rows before, results are taken from all after."""
     name = f"pour_{calculation.name}"
     call = getattr(lib, name)
-    fields: list[str] = []
-    passed: list[Callable[[int], Any]] = []
-    for parameter in calculation.parameters:
-        for field, value in _passed(parameter, given.get(parameter.name)):
-            fields.append(field)
-            passed.append(value)
-    made = ffi.new(f"{name}_input *") if calculation.by_struct else None
-    result = ffi.new(_result_type(calculation))
-    read = [(_read(one, calculation.result_struct), results[one.name]) for one in calculation.results]
-    nothing = ffi.NULL
-    skipped = skip.tolist() if skip is not None else None
-    for row in range(rows):
-        if skipped is not None and skipped[row]:
-            continue
-        try:
-            values = [value(row) for value in passed]
-        except _Refused as error:
-            statuses[row] = error.status
-            continue
-        if made is None:
-            status = call(*values, result, nothing)
-        else:
-            for field, value in zip(fields, values):
-                setattr(made, field, value)
-            status = call(made, result, nothing)
-        if status:
-            statuses[row] = status
-            continue
-        for of, array in read:
-            array[row] = of(result)
+    keep: list[Any] = []
+    passed = [
+        one
+        for parameter in calculation.parameters
+        for one in _passed(parameter, given.get(parameter.name), statuses, keep, calculation.by_struct)
+    ]
+    found = ffi.new(f"{_result_type(calculation)}[]", rows)
+    do = statuses == 0 if skip is None else (statuses == 0) & ~skip
+    nothing, done = ffi.NULL, statuses.tolist()
+    if calculation.by_struct:
+        made = _structs(f"{name}_input", passed, rows)
+        for row in np.flatnonzero(do).tolist():
+            done[row] = call(made + row, found + row, nothing)
+    else:
+        arguments = [value if isinstance(value, list) else repeat(value, rows) for _, value in passed]
+        for row, (is_done, *values) in enumerate(zip(do.tolist(), *arguments)):
+            if is_done:
+                done[row] = call(*values, found + row, nothing)
+    statuses[:] = done
+    _take(calculation, found, rows, results)
 
 
-class _Refused(Exception):  # noqa: N818
-    """A value that cannot be passed to C."""
+def _passed(
+    parameter: Parameter, column: Given | None, statuses: Statuses, keep: list[Any], as_field: bool
+) -> list[tuple[str, Any]]:
+    """The arguments of C that a parameter is, each a list of all rows or one value for all.
 
-    def __init__(self, status: int) -> None:
-        super().__init__(status)
-        self.status = status
-
-
-def _passed(parameter: Parameter, column: Given | None) -> list[tuple[str, Callable[[int], Any]]]:
-    """The fields of C that a parameter is, each with what it is in a row."""
+    A row that cannot be passed gets its status. What pointers point to is kept in `keep`.
+    """
+    name = parameter.name
     if parameter.kind in (Kind.LIST, Kind.ROWS):
         if column is None:
-            return [(parameter.name, lambda _: ffi.NULL), (parameter.count, lambda _: 0)]
+            return [(name, ffi.NULL), (parameter.count, 0)]
         lists: ListColumn = column.values
         # An array of nothing is not a null pointer, which omits the parameter.
         numbers = lists.numbers if len(lists.numbers) else np.zeros((1, lists.numbers.shape[1]))
-        numbers = np.ascontiguousarray(numbers)
-        start = ffi.from_buffer(f"{parameter.item}[]", numbers)
-        offsets = lists.offsets.tolist()
-        at = column.at
-
-        def place(row: int) -> Any:
-            return start + offsets[at(row)]
-
-        def count(row: int) -> int:
-            return int(offsets[at(row) + 1] - offsets[at(row)])
-
-        return [(parameter.name, place), (parameter.count, count)]
-    return [(parameter.name, _passed_one(parameter, column))]
-
-
-def _passed_one(parameter: Parameter, column: Given | None) -> Callable[[int], Any]:
-    omitted: dict[Kind, Any] = {
-        Kind.NUMBER: OMITTED,
-        Kind.COUNT: lib.POUR_OMITTED_COUNT,
-        Kind.WORD: 0,
-        Kind.TEXT: ffi.NULL,
-    }
+        start = ffi.from_buffer(f"{parameter.item}[]", np.ascontiguousarray(numbers))
+        keep.append(start)
+        starts = [start + offset for offset in lists.offsets[:-1].tolist()]
+        counts = np.diff(lists.offsets).tolist()
+        return (
+            [(name, starts), (parameter.count, counts)]
+            if len(starts) > 1
+            else [
+                (name, starts[0]),
+                (parameter.count, counts[0]),
+            ]
+        )
     if column is None:
-        nothing = omitted[parameter.kind]
-        return lambda _: nothing
-    readers: dict[Kind, Callable[[Any], Any]] = {
-        Kind.NUMBER: float,
-        Kind.COUNT: _count,
-        Kind.WORD: _word,
-        Kind.TEXT: _text,
-    }
-    of = readers[parameter.kind]
-    values = column.all()
-    if len(values) == 1:
-        only = values[0]
-        if parameter.kind in (Kind.NUMBER, Kind.WORD) and (parameter.kind is Kind.NUMBER or only >= 0):
-            return lambda _: only
-        return lambda _: of(only)
-    if parameter.kind is Kind.NUMBER:
-        return values.__getitem__
-    return lambda row: of(values[row])
+        omitted = {Kind.COUNT: lib.POUR_OMITTED_COUNT, Kind.WORD: 0, Kind.TEXT: ffi.NULL}
+        return [(name, omitted.get(parameter.kind, OMITTED))]
+    if parameter.kind is Kind.TEXT:
+        values = _ended_texts(column, statuses, keep, as_field)
+    else:
+        numbers = column.values
+        if parameter.kind is Kind.COUNT:
+            is_whole = (numbers >= 0) & (numbers < _MAX_COUNT) & (numbers == np.floor(numbers))
+            _mark(statuses, ~is_whole, lib.POUR_REFUSED)
+            _mark(statuses, ~np.isfinite(numbers), lib.POUR_NOT_FINITE)
+            numbers = np.where(is_whole, numbers, 0).astype(np.uint32)
+        elif parameter.kind is Kind.WORD:
+            _mark(statuses, numbers < 0, lib.POUR_UNKNOWN_NUMBER)
+        values = numbers.tolist()
+    return [(name, values if len(values) > 1 else values[0])]
 
 
-def _count(number: float) -> int:
-    if not np.isfinite(number):
-        raise _Refused(lib.POUR_NOT_FINITE)
-    if not (0 <= number < _MAX_COUNT and number.is_integer()):
-        raise _Refused(lib.POUR_REFUSED)
-    return int(number)
+def _mark(statuses: Statuses, bad: NDArray[np.bool_], status: int) -> None:
+    """Gives a status to rows, or to all where one value counts for all."""
+    np.copyto(statuses, status, where=np.broadcast_to(bad, statuses.shape))
 
 
-def _word(place: int) -> int:
-    if place < 0:
-        raise _Refused(lib.POUR_UNKNOWN_NUMBER)
-    return place
+def _ended_texts(column: Given, statuses: Statuses, keep: list[Any], as_field: bool) -> list[Any]:
+    """Texts as C takes them; in a field of a struct, each text once."""
+    texts = column.values.all()
+    ended: list[Any] = [ffi.new("char[]", text) for text in texts] if as_field else texts
+    keep.append(ended)
+    codes = column.codes if column.codes is not None else np.arange(len(texts))
+    if b"\0" in bytes(memoryview(column.values.letters)):
+        # C would read only up to it.
+        bad = np.array([b"\0" in text for text in texts])
+        _mark(statuses, bad[codes], lib.POUR_REFUSED)
+    return ended if column.codes is None else [ended[code] for code in codes.tolist()]
 
 
-def _text(text: bytes) -> Any:
-    if b"\0" in text:
-        raise _Refused(lib.POUR_REFUSED)
-    return ffi.new("char[]", text)
+def _structs(name: str, passed: list[tuple[str, Any]], rows: int) -> Any:
+    """An array of structs with these fields."""
+    made = ffi.new(f"{name}[]", rows)
+    fields = _fields(made, name, rows)
+    for field, value in passed:
+        if isinstance(value, list) and isinstance(value[0], ffi.CData):
+            value = [int(ffi.cast("uintptr_t", pointer)) for pointer in value]
+        elif isinstance(value, ffi.CData):
+            value = int(ffi.cast("uintptr_t", value))
+        fields[field][...] = value
+    return made
+
+
+def _fields(made: Any, name: str, rows: int) -> dict[str, NDArray[Any]]:
+    """The fields of an array of structs, each as an array that is in it."""
+    whole = np.frombuffer(ffi.buffer(made), np.uint8)
+    size = ffi.sizeof(name)
+    found = {}
+    for field, at in ffi.typeof(name).fields:
+        kind, places = at.type, 1
+        if kind.kind == "array":
+            kind, places = kind.item, kind.length
+        dtype = {"double": "f8", "int32_t": "i4", "uint32_t": "u4", "int": "i4", "unsigned int": "u4"}.get(
+            kind.cname, "u8"
+        )
+        array = np.ndarray((rows, places), dtype, whole, at.offset, (size, np.dtype(dtype).itemsize))
+        found[field] = array if places > 1 else array[:, 0]
+    return found
+
+
+def _take(calculation: Calculation, found: Any, rows: int, results: dict[str, Floats]) -> None:
+    """Takes the results of all rows; what a row that is refused has in them is not said."""
+    if not calculation.result_struct:
+        kinds: dict[Kind, Any] = {Kind.COUNT: np.uint32, Kind.WORD: np.int32}
+        (result,) = calculation.results
+        fields = {result.name: np.frombuffer(ffi.buffer(found), kinds.get(result.kind, np.float64))}
+    else:
+        fields = _fields(found, f"pour_{calculation.name}_result", rows)
+    for result in calculation.results:
+        array = fields[result.name]
+        results[result.name][...] = array
+        if result.kind is Kind.COUNT:
+            results[result.name][array == _MAX_COUNT] = np.nan
+        elif result.kind is Kind.WORD:
+            results[result.name][array == 0] = np.nan
 
 
 def _result_type(calculation: Calculation) -> str:
     if calculation.result_struct:
-        return f"pour_{calculation.name}_result *"
+        return f"pour_{calculation.name}_result"
     kind = calculation.results[0].kind
-    return {Kind.COUNT: "uint32_t *", Kind.WORD: "int32_t *"}.get(kind, "double *")
-
-
-def _read(result: Result, in_struct: bool) -> Callable[[Any], Any]:
-    """The number, or the numbers, that a result is."""
-    if not in_struct:
-        return lambda found: found[0]
-    name = result.name
-    if result.kind is Kind.LIST:
-        return lambda found: list(getattr(found, name))
-    if result.optional and result.kind is Kind.COUNT:
-        return lambda found: np.nan if getattr(found, name) == _MAX_COUNT else getattr(found, name)
-    if result.optional and result.kind is Kind.WORD:
-        return lambda found: getattr(found, name) or np.nan
-    return lambda found: getattr(found, name)
+    return {Kind.COUNT: "uint32_t", Kind.WORD: "int32_t"}.get(kind, "double")
 
 
 def reason(calculation: Calculation, given: Mapping[str, Given], row: int) -> PourwrightError:
