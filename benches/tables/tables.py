@@ -1,10 +1,11 @@
 """Masses of pieces from a table of invented pieces, and plans of invented days, in each engine.
 
-A row: the mass of a piece from its cavity, two densities, voids and feed. The work: read Parquet files of a million rows
-each, calculate, add up. ``pourwright`` checks every number of a row; the engine's own expression is the bare formula;
-their sums have to agree. ``texts`` is a mass from a volume as a text and a density. Each figure is a process of its own, bound
-to its number of cores, that has done the work on one file before. Rows per second of wall-clock time, and in brackets per
-second of processor time of all threads and child processes, which other programs on the machine disturb less.
+A row: the mass of a piece from its cavity, two densities, voids and feed. The work: read Parquet files of a million
+rows each, calculate, add up. ``pourwright`` checks every number of a row; the engine's own expression is the bare
+formula; their sums have to agree. ``texts`` is a mass from a volume as a text and a density. Each figure is a process
+of its own, bound to its number of cores, that has done the work on one file before. Rows per second of wall-clock time,
+and in brackets per second of processor time of all threads and child processes, which other programs on the machine
+disturb less.
 """
 
 from __future__ import annotations
@@ -360,17 +361,27 @@ def millions(rows: float) -> str:
     return f"{rows / 1e6:.3g} M"
 
 
+FIGURES = (("ours", 1), ("ours", 2), ("own", 1), ("own", 2), ("texts", 1))
+
+
+def shown(found: tuple[float, float, float] | None, count: int) -> str:
+    """Of wall-clock time, and of processor time."""
+    return "" if found is None else f"{millions(count / found[0])} ({millions(count / found[1])})"
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("rows", nargs="?", default="1e6,1e7", help="numbers of rows, with commas")
     parser.add_argument("days", nargs="?", default="1e4", help="number of days; 0 for none")
     parser.add_argument("--engines", default=",".join(ENGINES))
+    parser.add_argument("--kinds", default="ours,own,texts")
     parser.add_argument("--work", type=Path, required=True, help="folder for data")
     parser.add_argument("--child", nargs=5, help=argparse.SUPPRESS)
     arguments = parser.parse_args()
     if arguments.child:
         child(arguments)
         return
+    kinds = arguments.kinds.split(",")
     engines = [engine for engine in arguments.engines.split(",") if engine]
     if "spark" in engines and not shutil.which("java"):
         print("No Java: Spark is left out.")
@@ -387,28 +398,16 @@ def main() -> None:
         print("| --- | ---: | ---: | ---: | ---: | ---: | ---: |")
         for engine in engines:
             found = {}
-            for kind, cores in (("ours", 1), ("own", 1), ("ours", 2), ("own", 2), ("texts", 1)):
-                found[kind, cores] = figure(engine, cores, kind, rows, arguments.work)
-            results = [found[one][2] for one in found if one[0] != "texts"]
+            for kind, cores in FIGURES:
+                if kind in kinds:
+                    found[kind, cores] = figure(engine, cores, kind, rows, arguments.work)
+            results = [one[2] for (kind, _), one in found.items() if kind != "texts"]
             if max(results) - min(results) > 1e-9 * max(results):
                 raise SystemExit(f"{engine}: the results differ: {results}.")
-
-            def cell(
-                one: tuple[str, int], found: dict[tuple[str, int], tuple[float, float, float]] = found, rows: int = rows
-            ) -> str:
-                wall, used, _ = found[one]
-                return f"{millions(rows / wall)} ({millions(rows / used)})"
-
-            efficiency = found["ours", 1][0] / found["ours", 2][0] / 2
-            cells = [
-                cell(("ours", 1)),
-                cell(("ours", 2)),
-                f"{efficiency:.0%}",
-                cell(("own", 1)),
-                cell(("own", 2)),
-                cell(("texts", 1)),
-            ]
-            print(f"| {engine} | {' | '.join(cells)} |", flush=True)
+            cells = [shown(found.get(one), rows) for one in FIGURES]
+            both = found.get(("ours", 1)), found.get(("ours", 2))
+            efficiency = f"{both[0][0] / both[1][0] / 2:.0%}" if both[0] and both[1] else ""
+            print(f"| {engine} | {' | '.join([*cells[:2], efficiency, *cells[2:]])} |", flush=True)
         print()
     days = int(float(arguments.days))
     if days:
