@@ -15,6 +15,17 @@
 /* The maximum number of numbers in an item of a list. */
 #define MOST_CELLS 8
 
+/* Amounts of a chunk that are remembered, by a digest of their texts. */
+#define MOST_KNOWN 1024
+
+/* An amount that was read: the row that has its text, and the number in the unit of the parameter. */
+struct known {
+    idx_t row;
+    double number;
+    int32_t measures;
+    int8_t is_amount, is_set;
+};
+
 /* A text that grows; it is not kept where there is no memory. */
 struct message {
     char *text;
@@ -74,12 +85,10 @@ struct reader {
     /* Of a list: its items, and the cells of an item; one vector for all cells where the items are lists. */
     struct vector items, cells[MOST_CELLS];
     int is_nested;
-    /* The amount of the row before: a table repeats itself. */
+    /* A text that ends. */
     char text[LONGEST_TEXT + 1];
-    size_t length;
-    int32_t measures;
-    int has_before, is_amount;
-    double number;
+    /* Of a number whose vector has texts: a table repeats them, and to find one again costs less than to read it. */
+    struct known *known;
     /* The numbers of a list. */
     double *list;
     size_t room;
@@ -100,12 +109,15 @@ static int reader_open(struct reader *reader, const struct parameter *parameter,
 {
     reader->parameter = parameter;
     reader->vector = vector;
-    reader->has_before = 0;
+    reader->known = NULL;
     reader->list = NULL;
     reader->room = 0;
     reader->is_nested = 0;
     switch (parameter->kind) {
     case NUMBER:
+        /* Without memory for it every text is read. */
+        if (has_texts(&vector))
+            reader->known = calloc(MOST_KNOWN, sizeof(struct known));
         return is_cell(&vector, parameter->amount_unit);
     case COUNT:
         return has_numbers(&vector);
@@ -155,17 +167,36 @@ static const char *ended(struct reader *reader, const struct vector *vector, idx
     }
     memcpy(reader->text, letters, length);
     reader->text[length] = 0;
-    reader->length = length;
     return reader->text;
+}
+
+/* What is remembered of the text of a row, or the place for it, which is then not set. */
+static struct known *known_at(struct reader *reader, idx_t row, int32_t measures)
+{
+    size_t length, length_before;
+    const char *letters = text_at(&reader->vector, row, &length), *before;
+    uint64_t digest = UINT64_C(0xcbf29ce484222325);
+    struct known *known;
+
+    /* FNV-1a. */
+    for (size_t letter = 0; letter < length; letter++)
+        digest = (digest ^ (unsigned char)letters[letter]) * UINT64_C(0x100000001b3);
+    known = &reader->known[(digest ^ digest >> 32) % MOST_KNOWN];
+    if (!known->is_set)
+        return known;
+    before = text_at(&reader->vector, known->row, &length_before);
+    if (known->measures != measures || length != length_before || memcmp(letters, before, length) != 0)
+        known->is_set = 0;
+    return known;
 }
 
 /* A number of a cell, which may be an amount as a text. */
 static int number_of(struct reader *reader, const struct vector *vector, idx_t row, const char *unit, int32_t measures,
                      const char *path, double *number, struct message *message)
 {
-    size_t length;
-    const char *letters;
+    struct known *known = NULL;
     pour_error *error = NULL;
+    int is_amount;
 
     if (!has_texts(vector)) {
         *number = number_at(vector, row);
@@ -174,24 +205,22 @@ static int number_of(struct reader *reader, const struct vector *vector, idx_t r
         add_fault(message, path, "It is -1.7976931348623157e308, which no number is.", "", "out-of-range");
         return 0;
     }
-    letters = text_at(vector, row, &length);
-    if (!message && reader->has_before && measures == reader->measures && length == reader->length &&
-        memcmp(letters, reader->text, length) == 0) {
-        *number = reader->number;
-        return reader->is_amount;
+    if (!message && reader->known) {
+        known = known_at(reader, row, measures);
+        if (known->is_set) {
+            *number = known->number;
+            return known->is_amount;
+        }
     }
-    reader->has_before = 0;
     *number = (double)NAN;
     if (!ended(reader, vector, row, path, message))
         return 0;
-    reader->is_amount = pour_convert(reader->text, unit, measures, number, message ? &error : NULL) == POUR_OK;
+    is_amount = pour_convert(reader->text, unit, measures, number, message ? &error : NULL) == POUR_OK;
     if (error)
         add_faults(message, path, error);
-    reader->number = *number;
-    reader->measures = measures;
-    /* Cells of a list may be of several units. */
-    reader->has_before = vector == &reader->vector;
-    return reader->is_amount;
+    if (known)
+        *known = (struct known){row, *number, measures, (int8_t)is_amount, 1};
+    return is_amount;
 }
 
 /* The numbers of an item of a list. */
@@ -389,8 +418,10 @@ struct asked {
 static void close_readers(struct asked *asked)
 {
     for (int place = 0; place < asked->calculation->parameter_count; place++) {
-        if (asked->readers[place])
+        if (asked->readers[place]) {
             free(asked->readers[place]->list);
+            free(asked->readers[place]->known);
+        }
         free(asked->readers[place]);
     }
 }
