@@ -8,18 +8,18 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
+try:
+    import matplotlib.pyplot as plt
+except ImportError as _missing:
+    raise ImportError("pourwright.plots needs Matplotlib: pip install pourwright[matplotlib]") from _missing
+import numpy as np
+
 import pourwright
 
 from . import columns
 from ._calculations import salt_reach, sink_rate
 from ._error import PourwrightError, wrong_type
 from ._texts import Floats
-
-try:
-    import matplotlib.pyplot as plt
-except ImportError as _missing:
-    raise ImportError("pourwright.plots needs Matplotlib: pip install pourwright[matplotlib]") from _missing
-import numpy as np
 
 if TYPE_CHECKING:
     from matplotlib.figure import Figure
