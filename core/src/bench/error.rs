@@ -126,7 +126,7 @@ fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
     for (index, tool) in tools.iter().enumerate() {
         let Measure { tool: name, mass, deviation, .. } = &tool.nearest;
         let separator = if index == 0 { "" } else { ";" };
-        let off = text::times(*deviation).unwrap_or_else(|| signed_percent(deviation.value));
+        let off = text::in_times(*deviation).unwrap_or_else(|| signed_percent(deviation.value));
         words.push_str(&format!("{separator} {name} {} ({off})", grams(*mass)));
         match tool.least {
             Some(least) if least > wanted => {

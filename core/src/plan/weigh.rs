@@ -304,7 +304,7 @@ impl Listed<'_> {
             ),
             None => "Use a finer tool.".to_string(),
         };
-        let off = text::times(nearest.off.quantity);
+        let off = text::in_times(nearest.off.quantity);
         let off = off.unwrap_or_else(|| format!("{} off", nearest.off.text));
         Note {
             code: code!("dose-beyond-bench").to_string(),

@@ -285,7 +285,7 @@ pub(crate) fn signed_percent(off: Ratio) -> String {
 }
 
 /// A deviation of ten times or more, which is no per cent that anybody reads: `3600 times what is needed`.
-pub(crate) fn times(off: Ratio) -> Option<String> {
+pub(crate) fn in_times(off: Ratio) -> Option<String> {
     let times = off.si() + 1.0;
     let number = significant_near(times, 2).filter(|_| times >= 10.0)?;
     Some(format!("{number} times what is needed"))
@@ -476,7 +476,7 @@ mod tests {
         #[case] off: f64,
         #[case] expected: Option<&str>,
     ) {
-        assert_eq!(times(Ratio::from(off)).as_deref(), expected);
+        assert_eq!(in_times(Ratio::from(off)).as_deref(), expected);
     }
 
     const US: System = System::UsCustomary;
