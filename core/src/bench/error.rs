@@ -10,6 +10,7 @@ use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
 use crate::quantity::Mass;
+use crate::show::text;
 use uom::si::mass::gram;
 
 /// How far a tool comes.
@@ -121,32 +122,32 @@ impl From<ParameterError> for MeasureError {
 
 /// The nearest that each tool comes, then what would do.
 fn way_out(wanted: Mass, tools: &[Shortfall]) -> String {
-    let mut text = String::from("The nearest:");
+    let mut words = String::from("The nearest:");
     for (index, tool) in tools.iter().enumerate() {
         let Measure { tool: name, mass, deviation, .. } = &tool.nearest;
         let separator = if index == 0 { "" } else { ";" };
-        let off = signed_percent(deviation.value);
-        text.push_str(&format!("{separator} {name} {} ({off})", grams(*mass)));
+        let off = text::in_times(*deviation).unwrap_or_else(|| signed_percent(deviation.value));
+        words.push_str(&format!("{separator} {name} {} ({off})", grams(*mass)));
         match tool.least {
             Some(least) if least > wanted => {
-                text.push_str(&format!(", which does from {} on", grams(least)));
+                words.push_str(&format!(", which does from {} on", grams(least)));
             }
             Some(_) if tool.most < wanted => {
-                text.push_str(&format!(", which gives {} at most", grams(tool.most)));
+                words.push_str(&format!(", which gives {} at most", grams(tool.most)));
             }
-            Some(_) => text.push_str(", which takes too many acts"),
-            None => text.push_str(", which is too coarse for any amount"),
+            Some(_) => words.push_str(", which takes too many acts"),
+            None => words.push_str(", which is too coarse for any amount"),
         }
     }
     let larger = tools.iter().filter_map(|tool| tool.least).filter(|least| *least > wanted);
     match larger.reduce(|a, b| if b < a { b } else { a }) {
-        Some(least) => text.push_str(&format!(
+        Some(least) => words.push_str(&format!(
             ". Mix more at once, so that the amount grows to {}, or use a finer tool.",
             grams(least)
         )),
-        None => text.push_str(". Use another tool, allow more acts, or split the amount."),
+        None => words.push_str(". Use another tool, allow more acts, or split the amount."),
     }
-    text
+    words
 }
 
 fn grams(mass: Mass) -> String {

@@ -379,6 +379,24 @@ fn each_tool_has_its_reason() {
     assert_eq!(never.least(), None);
 }
 
+// 0.1 g for 0.00002775 g is 360 256 % too much, which nobody reads.
+#[rstest]
+#[case(0.000_027_75, "3600 times what is needed")]
+#[case(0.009_8, "10 times what is needed")]
+#[case(0.010_1, "+890.1 %")]
+#[case(0.08, "+25.0 %")]
+fn what_is_far_too_much_is_a_number_of_times(#[case] wanted: f64, #[case] off: &str) {
+    let tool = Shortfall {
+        nearest: Measure::exactly(Tool::Balance, Vec::new(), g(wanted), g(0.1)),
+        least: Some(g(1.0)),
+        most: g(500.0),
+    };
+    let tools = Vec::from([tool]);
+    let refused = MeasureError::NotReached { wanted: g(wanted), tolerance: 0.05, tools };
+    let nearest = std::format!("The nearest: balance 0.1000 g ({off}), which does from 1.000 g on");
+    assert!(refused.help().starts_with(&nearest), "{}", refused.help());
+}
+
 #[rstest]
 #[case(0.008, "0.008000 g")]
 #[case(0.01, "0.0100 g")]

@@ -30,6 +30,7 @@ use alloc::vec::Vec;
 use core::fmt::Display;
 
 pub(crate) use self::bench::tool_uncertainty;
+pub(crate) use self::there::capacities;
 use super::book::{BenchEntry, MaterialEntry, MoldEntry};
 use super::written::{Share, Sourced, Written};
 use crate::bench::Bench;

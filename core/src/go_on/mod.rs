@@ -28,7 +28,7 @@ use crate::document::book::BookDocument;
 use crate::document::orders::{
     DrawThereEntry, OrderLine, OrdersDocument, PotThereEntry, ShelfEntry,
 };
-use crate::document::resolve::Resolver;
+use crate::document::resolve::{Resolver, capacities};
 use crate::document::written::Written;
 use crate::document::{LoadedBook, MadeFrom, PlanDocument};
 use crate::fault::{Fault, Faults};
@@ -198,8 +198,11 @@ impl<'a> Noon<'a> {
                 faults.push(Fault {
                     code: code!("cup-not-of-bench").into(),
                     path: At("/broken_cups").index(place).to_string(),
-                    message: "The bench has no such cup.".into(),
-                    help: "Write the capacity of one of the bench's \"cups\".".into(),
+                    message: format!("The bench has no cup that holds {broken}."),
+                    help: format!(
+                        "Its cups hold {}. Write one of these.",
+                        capacities(book.ready())
+                    ),
                 });
             }
         }

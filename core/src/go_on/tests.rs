@@ -110,6 +110,13 @@ fn cups_that_broke_are_those_of_the_bench(#[case] cups: Value, #[case] code: &st
 }
 
 #[test]
+fn a_cup_that_the_bench_lacks_is_met_with_those_that_it_has() {
+    let faults = noon(&[SKY], |_| json!({ "broken_cups": ["3 cup"] })).unwrap_err();
+    assert_eq!(faults[0]["message"], "The bench has no cup that holds 3 cup.");
+    assert_eq!(faults[0]["help"], "Its cups hold 2 cup, 4 cup. Write one of these.");
+}
+
+#[test]
 fn a_cup_is_known_by_its_capacity() {
     let answer = noon(&[SKY], |_| json!({ "broken_cups": ["473.17670 mL"] })).unwrap();
     assert_eq!(answer["plan"]["pots"][0]["cup_name"], "4-cup cup");

@@ -181,6 +181,7 @@ mod tests {
     use crate::document::small::{BOOK, orders};
     use crate::document::{book_from_text, orders_from_text};
     use crate::plan::Plan;
+    use crate::plan::budget::Budget;
 
     // Seven shots of body leave a shot for the color, of which the bench cannot count the drops.
     #[test]
@@ -209,7 +210,8 @@ mod tests {
         let line =
             r#"{ "order": "1", "mold": "worm", "formulas": ["faint", "body"], "pieces": 8 }"#;
         let day = orders_from_text(&orders(line), &book).unwrap();
-        let faults = Plan::make(&book, &day).unwrap_err();
+        let budget = Budget::new().work(100_000);
+        let faults = Plan::make_within(&book, &day, &budget).unwrap_err();
         let found: Vec<(&str, &str)> = faults.iter().map(|it| (&*it.code, &*it.path)).collect();
         assert_eq!(found, [("out-of-range", "/lines/0")], "{faults}");
     }

@@ -7,7 +7,7 @@ use super::{Showable, Shown};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
-    nearest_multiple, significant,
+    nearest_multiple, significant, significant_near,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -306,6 +306,13 @@ pub(crate) fn signed_percent(off: Ratio) -> String {
     if tenths == 0.0 { "0 %".to_string() } else { format!("{:+.1} %", tenths / 10.0) }
 }
 
+/// A deviation of ten times or more, which is no per cent that anybody reads: `3600 times what is needed`.
+pub(crate) fn in_times(off: Ratio) -> Option<String> {
+    let times = off.si() + 1.0;
+    let number = significant_near(times, 2).filter(|_| times >= 10.0)?;
+    Some(format!("{number} times what is needed"))
+}
+
 /// A quantity with its text on the scale of the system, and on the other one.
 fn by_system<Q: Showable>(us: Shown<Q>, metric: Shown<Q>, system: System) -> Shown<Q> {
     match system {
@@ -482,6 +489,18 @@ mod tests {
 
     fn ml(x: f64) -> Volume {
         Volume::from_si(x / 1e6)
+    }
+
+    #[rstest]
+    #[case(9.0, Some("10 times what is needed"))]
+    #[case(8.99, None)]
+    #[case(1233.0, Some("1200 times what is needed"))]
+    #[case(-1.0, None)]
+    fn from_ten_times_on_a_deviation_is_no_per_cent(
+        #[case] off: f64,
+        #[case] expected: Option<&str>,
+    ) {
+        assert_eq!(in_times(Ratio::from(off)).as_deref(), expected);
     }
 
     const US: System = System::UsCustomary;

@@ -106,7 +106,7 @@ person('says why a day cannot go on, and keeps the plan', { viewport: TABLET }, 
   await go(page, 'Bench')
   const alert = page.getByRole('alert').filter({ hasText: 'The day cannot go on with this change.' })
   await alert.getByText('pots › no. 1 › cup').waitFor()
-  await alert.getByText('The bench has no such cup.').waitFor()
+  await alert.getByText('Pot A is in a cup that holds 4 cup (946 mL); the bench has no such cup.').waitFor()
   await alert.getByText('The plan before the change is kept').waitFor()
   assert.match(await said(foot(page).locator('.say')), /Degas/)
   assert.equal(await row(page, 'A', 'clear-base').getByRole('checkbox').getAttribute('aria-checked'), 'true')

@@ -27,7 +27,9 @@ impl Resolver {
     ) -> Formula {
         let per = entry.per;
         if let Some(per) = per {
-            self.check_dimension(&path.key("per"), &per, &[Dimension::VOLUME, Dimension::MASS]);
+            let path = path.key("per");
+            self.check_dimension(&path, &per, &[Dimension::VOLUME, Dimension::MASS]);
+            self.not_empty(&path, name, &per);
         }
         let base = match &entry.base {
             None => Vec::new(),
@@ -44,12 +46,13 @@ impl Resolver {
                 );
                 Vec::new()
             }
-            Some(BaseEntry::Blend(parts)) => self.doses(
-                &path.key("base"),
-                parts,
-                &[Dimension::VOLUME, Dimension::MASS],
-                materials,
-            ),
+            Some(BaseEntry::Blend(parts)) => {
+                let path = path.key("base");
+                for (part, amount) in parts {
+                    self.not_empty(&path.key(part), name, amount);
+                }
+                self.doses(&path, parts, &[Dimension::VOLUME, Dimension::MASS], materials)
+            }
         };
         let doses = self.doses(&path.key("doses"), &entry.doses, &DOSE_DIMENSIONS, materials);
         if per.is_none() && doses.iter().any(|dose| dose.amount.basis().is_none()) {
@@ -61,6 +64,13 @@ impl Resolver {
         let formula = Formula { name: name.to_owned(), per, base, doses, color };
         self.plausible_doses(path, entry, &formula, materials);
         formula
+    }
+
+    /// Refuses an amount of base that is none, whether or not something is made by the formula.
+    fn not_empty(&mut self, path: &Path<'_>, formula: &str, base: &Amount) {
+        if base.value().is_zero() {
+            self.report(path, &FormulaError::EmptyBase(formula.to_owned()));
+        }
     }
 
     fn doses(

@@ -373,6 +373,19 @@ mod tests {
     }
 
     #[test]
+    fn a_pot_whose_cup_is_gone_is_named_with_the_cups_that_are_left() {
+        let text = r#"{ "format": "pourwright/1.0",
+            "lines": [{ "order": "1", "product": "sky worm", "pieces": 3 }],
+            "pots": [{ "pot": "B", "cup": "4 cup" }] }"#;
+        let faults = orders_from_text(text, &small()).unwrap_err().into_vec();
+        assert_eq!(
+            faults[0].message,
+            "Pot B is in a cup that holds 4 cup (946 mL); the bench has no such cup."
+        );
+        assert!(faults[0].help.starts_with("Its cups hold 2 cup."), "{}", faults[0].help);
+    }
+
+    #[test]
     fn a_pot_is_in_a_cup_of_the_bench() {
         let pot = with_pots(r#"{ "pot": "A", "cup": "473.17671 mL" }"#).unwrap();
         assert_eq!(pot.cup, Some(0));

@@ -1,5 +1,6 @@
 //! Pots that are there: what is in them, and what they were begun for.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::Resolver;
@@ -13,6 +14,14 @@ use crate::plan::day::Line;
 use crate::plan::shelf::Leftover;
 use crate::plan::there::{DrawThere, PotThere};
 use crate::quantity::{Measurable, Volume};
+use crate::show::text;
+
+/// Capacities of the bench's cups: `2 cup, 4 cup`.
+pub(crate) fn capacities(book: &Book) -> String {
+    let cups = book.tools.cups().iter();
+    let each = cups.map(|cup| text::cup(cup.capacity, cup.mark, book.system).text);
+    each.collect::<Vec<_>>().join(", ")
+}
 
 impl Resolver {
     pub(super) fn pots_there(
@@ -51,7 +60,7 @@ impl Resolver {
             Some(cup) => {
                 let cup_path = path.key("cup");
                 self.positive(&cup_path, cup)
-                    .and_then(|capacity| self.cup(&cup_path, capacity, book))
+                    .and_then(|capacity| self.cup_of(&entry.pot, &cup_path, capacity, book))
                     .map(Some)
             }
             None => Some(None),
@@ -85,16 +94,29 @@ impl Resolver {
     }
 
     /// The cup of the bench that holds that much, by its place.
-    fn cup(&mut self, path: &Path<'_>, capacity: Volume, book: &Book) -> Option<usize> {
+    fn cup_of(
+        &mut self,
+        pot: &Name,
+        path: &Path<'_>,
+        capacity: Volume,
+        book: &Book,
+    ) -> Option<usize> {
         let mut cups = book.tools.cups().iter();
         let found =
             cups.position(|cup| (cup.capacity - capacity).si().abs() <= 1e-6 * capacity.si());
         if found.is_none() {
+            let holds = text::volume(capacity, book.system).on_both_scales();
             self.fault(
                 code!("cup-not-of-bench"),
                 path,
-                &"The bench has no such cup.",
-                &"Write the capacity of one of the bench's \"cups\", or leave it out.",
+                &format_args!(
+                    "Pot {} is in a cup that holds {holds}; the bench has no such cup.",
+                    pot.0
+                ),
+                &format_args!(
+                    "Its cups hold {}. Write one of these, or leave it out: then it is the smallest that holds the pot.",
+                    capacities(book)
+                ),
             );
         }
         found

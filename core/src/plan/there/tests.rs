@@ -3,6 +3,7 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use rstest::rstest;
 use serde_json::{Value, json};
 
 use super::PotThere;
@@ -106,6 +107,29 @@ fn a_pot_without_a_cup_is_in_the_smallest_that_holds_it() {
         plan.pots[0].cup_name.clone()
     };
     assert_eq!((&*in_cup("1 cup"), &*in_cup("2 1/2 cup")), ("2-cup cup", "4-cup cup"));
+}
+
+// To 5 %; too much of a color asks for more base, too little for more of it. In a pot that is accepted as it is, what is in it
+// is right, and what is not in it yet still goes in.
+#[rstest]
+#[case(json!({ "clear": "200 g", "red": "2.06 g" }), false, &[])]
+#[case(json!({ "clear": "200 g", "red": "2.4 g" }), false, &["clear"])]
+#[case(json!({ "clear": "200 g", "red": "1.5 g" }), false, &["red"])]
+#[case(json!({ "clear": "200 g", "red": "2.4 g" }), true, &[])]
+#[case(json!({ "clear": "200 g", "red": "1.5 g" }), true, &[])]
+#[case(json!({ "clear": "200 g" }), true, &["red"])]
+fn a_color_that_is_within_its_tolerance_counts_as_right(
+    #[case] parts: Value,
+    #[case] accepted: bool,
+    #[case] expected: &[&str],
+) {
+    let mut book = small();
+    book["formulas"]["rusty"] =
+        json!({ "per": "200 g", "base": "clear", "doses": { "red": "2 g" } });
+    let pot = json!({ "pot": "A", "parts": parts, "accepted": accepted });
+    let plan = planned(&book, &[plain("worm", &["rusty"], 8)], &[pot]);
+    let weigh = plan.pots[0].stages[0].weigh.iter();
+    assert_eq!(weigh.map(|weigh| &*weigh.material).collect::<Vec<_>>(), expected);
 }
 
 // Of 200 g and 5 g of salt, as somebody wrote it, a ten-millionth of a gram is missing for the formula: nobody weighs that.
