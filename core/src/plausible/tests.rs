@@ -156,7 +156,7 @@ fn a_reading_of_hardness_is_asked_about() {
 #[rstest]
 #[case("/bench/injector/holds", "0 fl oz", &["/bench/injector/holds"])]
 #[case("/bench/cups/0/holds", "0 cup", &["/bench/cups/0/holds"])]
-#[case("/formulas/twin/per", "0 cup", &[])]
+#[case("/formulas/twin/per", "0 cup", &["/formulas/twin/per"])]
 fn what_is_measured_by_nothing_is_blamed_once(
     #[case] path: &str,
     #[case] value: &str,
