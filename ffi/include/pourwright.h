@@ -185,6 +185,10 @@
  *     color, other_color
  * color-match: A formula to begin with for a wanted color.
  *     base_color, base_mass, colorants, target, [measures]
+ * color-reading: A color from pictures with a card, or from an instrument.
+ *     [instrument], [pictures]
+ * color-lights: How far two pieces are apart in other lights than daylight.
+ *     color, other_color
  * formula: Recipe of formulas for an amount of base or of finished mix.
  *     formulas, [base_amount], [book], [finished_amount], [overlap]
  * cost: Cost of an amount of a formula, of its packs and pieces.
@@ -210,6 +214,12 @@
  *     [base_in_pot], [book], [hardness_now], [hardness_wanted], [plan], [pot], [stage], [trouble], [with_material]
  * learn: What the records of many days say about the numbers of a book.
  *     records, [after], [book]
+ * color-next: The next drops that bring a cup nearer to a color.
+ *     target, trial, [book], [close_enough], [leave_out], [seen]
+ * color-nearest: The formulas of a book that are nearest to a color.
+ *     color, [book]
+ * let-down-series: Which test pieces of a colorant to pour.
+ *     colorant, [book], [test_piece]
  */
 
 #ifndef POURWRIGHT_H
