@@ -6,11 +6,11 @@ use std::path::Path;
 
 use pourwright::codes::{COMMAND, STATED, enums};
 use pourwright::document::LoadedBook;
-use pourwright::request::answer_text;
 use regex::Regex;
 use serde_json::Value;
 
 use crate::samples::Sample;
+use crate::vectors::vectors;
 use crate::{root, samples};
 
 /// Codes that several enums share, each with one meaning.
@@ -156,8 +156,8 @@ fn said(value: &Value, found: &mut Vec<(String, String)>) {
 /// What the documents answer: every vector, sample and broken book.
 fn answered() -> Vec<(String, String)> {
     let mut found = Vec::new();
-    for request in crate::read("tests/vectors/requests.jsonl").lines() {
-        said(&serde_json::from_str(&answer_text(request)).unwrap(), &mut found);
+    for answer in &vectors().answers {
+        said(&serde_json::from_str(answer).unwrap(), &mut found);
     }
     for sample in samples::all() {
         said(&sample.answer, &mut found);
@@ -221,7 +221,7 @@ const NO_VECTOR: [&str; 2] = ["document-too-long", "open-and-given"];
 #[test]
 fn vectors_get_every_code() {
     let mut found = Vec::new();
-    for answer in crate::read("tests/vectors/answers.jsonl").lines() {
+    for answer in &vectors().answers {
         said(&serde_json::from_str(answer).unwrap(), &mut found);
     }
     let found: BTreeSet<String> = found.into_iter().map(|(code, _)| code).collect();

@@ -4,6 +4,8 @@
 //! sets values by JSON Pointer, `without` takes them out, `copy` sets one to another. What is below `/book` and `/orders` is
 //! changed before the plan is made. With `asked_of`, the demo's book is opened, and the request asked of it.
 
+use std::sync::OnceLock;
+
 use pourwright::document::LoadedBook;
 use pourwright::request::answer_value;
 use serde_json::{Value, json};
@@ -20,9 +22,11 @@ pub(crate) struct Sample {
     pub(crate) is_open: bool,
 }
 
-/// All samples, answered.
-pub(crate) fn all() -> Vec<Sample> {
-    crate::read("tests/committed/samples.jsonl").lines().map(sample).collect()
+/// All samples, answered once for all tests.
+pub(crate) fn all() -> &'static [Sample] {
+    static SAMPLES: OnceLock<Vec<Sample>> = OnceLock::new();
+    SAMPLES
+        .get_or_init(|| crate::read("tests/committed/samples.jsonl").lines().map(sample).collect())
 }
 
 fn sample(line: &str) -> Sample {

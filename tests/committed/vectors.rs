@@ -1,6 +1,7 @@
 //! The vectors that every door must answer alike: `tests/vectors/`.
 
 use std::collections::BTreeSet;
+use std::sync::OnceLock;
 
 use pourwright::request::{CALCULATIONS, answer_text, answer_value};
 use pourwright_tests::demo;
@@ -11,8 +12,22 @@ use crate::samples;
 /// Those written by hand.
 const WRITTEN: &str = "tests/committed/written.jsonl";
 
-fn requests() -> String {
-    crate::read("tests/vectors/requests.jsonl")
+/// All requests, those written by hand first, and their answers of today.
+pub(crate) struct Vectors {
+    written: Vec<String>,
+    requests: Vec<String>,
+    pub(crate) answers: Vec<String>,
+}
+
+/// Made once for all tests.
+pub(crate) fn vectors() -> &'static Vectors {
+    static VECTORS: OnceLock<Vectors> = OnceLock::new();
+    VECTORS.get_or_init(|| {
+        let written: Vec<String> = crate::read(WRITTEN).lines().map(with_fresh_plan).collect();
+        let requests = [written.clone(), examples(), of_codes(), with_broken_books()].concat();
+        let answers = requests.iter().map(|request| answer_text(request)).collect();
+        Vectors { written, requests, answers }
+    })
 }
 
 /// The example of each request, with the demo's book, and the plan of its day, where it needs them.
@@ -44,7 +59,7 @@ fn with_broken_books() -> Vec<String> {
 
 /// A request for each code that the others do not get.
 fn of_codes() -> Vec<String> {
-    let samples = samples::all().into_iter();
+    let samples = samples::all().iter();
     samples
         .filter(|sample| !sample.request.is_null() && !sample.is_open)
         .map(|sample| sample.request.to_string())
@@ -93,11 +108,9 @@ fn record(book: &Value, orders: &Value, day: &Value) -> Value {
 
 #[test]
 fn the_answers_are_fresh() {
-    let written: Vec<String> = crate::read(WRITTEN).lines().map(with_fresh_plan).collect();
+    let Vectors { written, requests, answers } = vectors();
     crate::fresh(WRITTEN, &(written.join("\n") + "\n"));
-    let lines = [written, examples(), of_codes(), with_broken_books()].concat();
-    crate::fresh("tests/vectors/requests.jsonl", &(lines.join("\n") + "\n"));
-    let answers: Vec<String> = lines.iter().map(|line| answer_text(line)).collect();
+    crate::fresh("tests/vectors/requests.jsonl", &(requests.join("\n") + "\n"));
     assert!(answers.iter().all(|answer| !answer.contains('\n')));
     let answers = answers.join("\n") + "\n";
     crate::fresh("tests/vectors/answers.jsonl", &answers);
@@ -108,10 +121,9 @@ fn the_answers_are_fresh() {
 #[test]
 fn every_calculation_is_there() {
     let (mut answered, mut refused) = (BTreeSet::new(), BTreeSet::new());
-    for request in requests().lines() {
+    for (request, answer) in vectors().requests.iter().zip(&vectors().answers) {
         let Ok(Value::Object(fields)) = serde_json::from_str(request) else { continue };
         let Some(Value::String(name)) = fields.get("calculate") else { continue };
-        let answer = answer_text(request);
         let kind = if answer.starts_with("{\"result\":") { &mut answered } else { &mut refused };
         kind.insert(name.clone());
     }
