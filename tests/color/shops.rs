@@ -315,12 +315,12 @@ fn summary(mut outcomes: Vec<Outcome>) -> Summary {
 
 fn line(name: &str, one: &Summary, has_band: bool) -> String {
     let band = if has_band {
-        format!("{:.0} % / {:.0} %", 100.0 * one.held, 100.0 * one.near)
+        format!("{:.0} %, {:.0} %", 100.0 * one.held, 100.0 * one.near)
     } else {
         "none".to_string()
     };
     format!(
-        "| {name} | {} / {} | {:.1} / {:.1} | {:.0} % | {:.0} % | {band} |",
+        "| {name} | {}, {} | {:.1}, {:.1} | {:.0} % | {:.0} % | {band} |",
         one.median_steps,
         one.most_steps,
         one.median_off,
@@ -339,14 +339,16 @@ fn the_next_drop_gets_there() {
     let next = each(Shop::by_next_drop);
     let alone = each(Shop::by_model_alone);
     let drop = each(Shop::by_one_drop);
-    println!("{}", line("next drop", &next, true));
-    println!("{}", line("model alone, all at once", &alone, false));
-    println!("{}", line("the one drop that helps most", &drop, false));
+    println!("{}", line("the next drop", &next, true));
+    println!("{}", line("all at once by the model alone", &alone, false));
+    println!("{}", line("the one drop that helps most, each time", &drop, false));
     // The table of the module `next_drop`, with margins.
     assert!(next.median_steps <= 8 && next.most_steps <= 16, "{}", next.most_steps);
     assert!(next.within_two > 0.8 && next.within_two > alone.within_two + 0.1);
     assert!(next.most_off < 3.0 && next.most_off < alone.most_off);
-    assert!(next.spoiled < 0.06 && next.spoiled < drop.spoiled && next.spoiled < alone.spoiled);
+    assert!(
+        next.spoiled < 0.09 && next.spoiled < drop.spoiled && next.spoiled < 0.5 * alone.spoiled
+    );
     assert!(drop.most_steps > 3 * next.most_steps, "{}", drop.most_steps);
-    assert!(next.held > 0.85 && next.near > 0.9, "{} {}", next.held, next.near);
+    assert!(next.held > 0.9 && next.near > 0.92, "{} {}", next.held, next.near);
 }

@@ -14,11 +14,17 @@
 //! already, and more base, the smallest larger pot found by halving, brings the target into reach; or these colorants
 //! cannot make it.
 //!
-//! **What it is worth**: simulated shops with hidden colorants whose strengths differ from their let-downs by 10 % and by
-//! 5 % in each band, which saturate a little (not quite Kubelka and Munk), drops that scatter by 10 %, readings with a
-//! standard uncertainty of 1 in each of L\*, a\*, b\*. The test `color` of the workspace prints this table and holds its claims:
+//! **What it is worth**: 200 simulated shops with hidden colorants, whose strengths differ from their test pieces by 10 %
+//! and by 5 % in each band, and which saturate (by a tenth at a dose of 3 %, so not quite Kubelka and Munk); drops that scatter by
+//! 10 %; three pictures of each piece, each with a standard uncertainty of 1 in each of L\*, a\*, b\*. A step is a sample that is
+//! looked at. Spoiled: more than ΔE₀₀ 2 would stay, whatever is added. The target `color` of the workspace's tests prints this
+//! table and holds its claims:
 //!
-//! TABLE
+//! | way | steps: median, 90 % | ΔE₀₀ at the stop: median, 90 % | below 2 | spoiled | bands of 95 % hold: ΔE₀₀, L\*a\*b\* |
+//! | --- | --- | --- | --- | --- | --- |
+//! | the next drop | 6, 10 | 1.1, 2.2 | 85 % | 6 % | 94 %, 97 % |
+//! | all at once by the model alone | 1, 1 | 1.9, 5.7 | 55 % | 26 % | none |
+//! | the one drop that helps most, each time | 30, 93 | 1.2, 2.4 | 84 % | 12 % | none |
 
 use alloc::vec;
 use alloc::vec::Vec;
