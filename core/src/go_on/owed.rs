@@ -334,8 +334,8 @@ pub(super) fn stock(
 }
 
 /// Digits of what the order list of the rest of the day says: far below any scale, and without the last digits of a
-/// calculation. Each mass is written within 5e-12 of itself.
-const DIGITS: u8 = 12;
+/// calculation. Each mass is written within 5e-15 of itself.
+const DIGITS: u8 = 15;
 
 /// A quantity as a document writes it.
 pub(super) fn written<Q: Measurable>(quantity: Q, unit: Unit) -> Option<Amount> {

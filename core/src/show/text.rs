@@ -570,7 +570,7 @@ mod tests {
     #[case(mass(g(30.5)).value(), 30.5)]
     #[case(milliliters(ml(0.7)).value(), 0.7)]
     #[case(percent(Ratio::from(0.1) * 1.5).value(), 0.15)]
-    #[case(density(MassDensity::from_si(1120.000_000_000_000_2)).value(), 1.12)]
+    #[case(density(MassDensity::from_si(1_120.000_000_000_000_2)).value(), 1.12)]
     fn a_text_that_says_all_is_the_number(#[case] value: f64, #[case] exact: f64) {
         assert_eq!(value.to_bits(), exact.to_bits(), "{value}");
     }

@@ -223,14 +223,21 @@ impl<'a> Check<'a> {
                 recipes.extend((0..count).map(|_| recipe.clone()));
             }
         }
+        // A layer whose pot is there already needs no other one.
+        let begun = list(&self.plan["pots"]).iter().filter(|pot| !pot["there"].is_null());
+        let there: Vec<Recipe> = begun
+            .flat_map(|pot| list(&pot["stages"]))
+            .filter_map(|stage| recipe_of(self.shop, self.batches, stage))
+            .collect();
         let is_ordered = self.batches.iter().any(|batch| {
             let mut rest = recipes.clone();
-            for (layer, _) in &batch.layers {
-                if let Some(place) = rest.iter().position(|one| one.is(layer)) {
-                    rest.remove(place);
-                }
-            }
-            rest.is_empty() && batch.layers.len() == names.len()
+            let others = batch.layers.iter().filter(|(layer, _)| {
+                let place = rest.iter().position(|one| one.is(layer));
+                place.map(|place| rest.remove(place)).is_none()
+            });
+            let others: Vec<_> = others.collect();
+            let in_pots = |(layer, _): &&_| there.iter().any(|one: &Recipe| one.is(layer));
+            rest.is_empty() && others.iter().all(in_pots)
         });
         self.object(is_ordered, || format!("proof: no piece has the layers {names:?}"));
     }
