@@ -692,7 +692,7 @@ mod tests {
         assert!((white.common - STRENGTH).abs() < 1e-9 && white.factors == [1.0; 3], "{white:?}");
         assert_eq!(pot.strength(2), None);
         // It is the start of another pot.
-        let next = ColorPot::new(&colorants, &[found.clone()]).unwrap();
+        let next = ColorPot::new(&colorants, core::slice::from_ref(&found)).unwrap();
         let again = next.strength(0).unwrap();
         assert!(again.factors.iter().zip(&found.factors).all(|(a, b)| (a - b).abs() < 1e-12));
         assert!((again.common - found.common).abs() < 1e-9, "{again:?} {found:?}");
