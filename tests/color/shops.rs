@@ -332,7 +332,7 @@ fn line(name: &str, one: &Summary, has_band: bool) -> String {
 
 /// Many shops, three ways: what the docs of the module say of them. `--nocapture` shows the table.
 #[test]
-#[allow(clippy::print_stdout)] // the table
+#[allow(clippy::print_stdout)] // the table of the docs
 fn the_next_drop_gets_there() {
     let each = |way: fn(&mut Shop) -> Outcome| {
         summary((0..SHOPS).map(|seed| way(&mut Shop::new(seed))).collect())

@@ -100,7 +100,7 @@ pub struct NextDrop {
     pub stays_off: f64,
     /// The colorant that is too much, if more base is needed.
     pub too_much: Option<usize>,
-    /// Base to add then, per mass of base in the pot; `None` if not even [`LARGEST`] pots would do.
+    /// Base to add then, per mass of base in the pot; `None` if not even 20 such pots would do.
     pub more_base: Option<f64>,
 }
 
