@@ -66,11 +66,11 @@ fn shots_are_left_by_line_and_layer() {
     assert_eq!(shots_left(3, &pots), [vec![3], vec![7, 7], vec![]]);
 }
 
-// As a person writes it, not 53.99999999999999 g; a third of a kilogram to twelve digits.
+// As a person writes it, not 53.99999999999999 g; a third of a kilogram to fifteen digits.
 #[rstest]
 #[case(0.104 - 0.05, "54 g")]
 #[case(0.8 - 0.7, "100 g")]
-#[case(1.0 / 3.0, "333.333333333 g")]
+#[case(1.0 / 3.0, "333.333333333333 g")]
 #[case(0.0, "0 g")]
 fn what_is_left_is_written_without_the_digits_of_its_calculation(
     #[case] kilograms: f64,
