@@ -288,8 +288,13 @@ impl<'a> Check<'a> {
         let mut lower = String::new();
         for (index, reading) in readings.iter().enumerate() {
             let go = text(&reading["go"]);
+            if reading["burst"].is_null() {
+                let nowhere = reading["expected"].is_null() && reading["at_most"].is_null();
+                self.object(nowhere, || format!("{at}: row {index} ends without a burst"));
+            }
             if let Some(band) = bands.get(index) {
-                let same = reading["below"] == band["below"] && reading["burst"] == band["burst"];
+                let fields = ["below", "burst", "expected", "at_most"];
+                let same = fields.iter().all(|field| reading[field] == band[field]);
                 self.object(same && reading["go"] == band["burst"]["text"], || {
                     format!("{at}: reading {index} is not {band}")
                 });
