@@ -1,5 +1,6 @@
 """The sheets that a person fills in, and the two documents that formulas write from them."""
 
+import json
 from datetime import date
 
 from .fields import (
@@ -106,6 +107,13 @@ def paths_table(document, name, entry, title, help_text, key, paths, widths, ext
 
 MORE = 'Any other field of the format, as in its list of fields: "name": value, "name": value'
 
+
+def more_of(one, known):
+    """The fields that have no column of their own, as the last column has them."""
+    others = {name: value for name, value in one.items() if name not in known}
+    return json.dumps(others, ensure_ascii=False)[1:-1]
+
+
 MATERIAL = [
     ("kind",),
     ("price",),
@@ -161,7 +169,12 @@ def materials(document):
     table.write(of_row)
     table.fill(
         [
-            [name, ORDERS["stock"].get(name, ""), *[value_at(one, path) for path in MATERIAL], ""]
+            [
+                name,
+                ORDERS["stock"].get(name, ""),
+                *[value_at(one, path) for path in MATERIAL],
+                more_of(one, {path[0] for path in MATERIAL}),
+            ]
             for name, one in BOOK["materials"].items()
         ]
     )
@@ -248,7 +261,7 @@ def formulas(document, materials_sheet):
                 *rest,
                 *[""] * (2 * DOSES - len(rest)),
                 one.get("notes", ""),
-                "",
+                more_of(one, {"per", "base", "doses", "notes"}),
             ]
         )
     table.fill(rows)
