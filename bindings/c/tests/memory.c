@@ -196,7 +196,8 @@ static struct found bounded(const struct call *call, size_t bound)
     size_t more;
     int refused = 0;
     CHECK(free_one.grown_kb * 1024 <= (long)bound);
-    for (more = (size_t)1 << 17; more < 8 * bound; more *= 4) {
+    /* libc's heap grows by 132 kB: with less than that there may be no room even to say so. */
+    for (more = (size_t)1 << 18; more < 8 * bound; more *= 4) {
         const struct found found = alone(call, more);
         const int out = found.status == POUR_OUT_OF_MEMORY;
         CHECK(out || (found.status == free_one.status && strcmp(found.code, free_one.code) == 0));
