@@ -109,7 +109,7 @@ person('is a level spoonful, and what stays in the injector', { view: 'book' }, 
 })
 
 person('needs a scale', { view: 'book' }, async (page) => {
-  await page.evaluate(async () => (await import('./src/state.js')).editBook(['bench', 'balance'], undefined))
+  await page.evaluate(async () => (await import('./src/edits.js')).editBook(['bench', 'balance'], undefined))
   await weigh(
     page,
     ['How many', 'Together, g'],
