@@ -9,7 +9,8 @@ use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, 
 use crate::c::{has_result_struct, has_struct};
 use crate::script::kind;
 use crate::text::{
-    amount_unit, camel, default, of_result, paragraphs, places, plain, plain_name, shown_unit,
+    amount_unit, camel, default, literal, of_result, paragraphs, places, plain, plain_name,
+    shown_unit, zero_counts,
 };
 use crate::{File, root};
 
@@ -275,19 +276,6 @@ fn interface() -> String {
     text + "};\n\n};\n"
 }
 
-/// A text of Python.
-fn literal(text: &str) -> String {
-    let mut literal = String::from("\"");
-    for letter in text.chars() {
-        match letter {
-            '"' | '\\' => literal.extend(['\\', letter]),
-            '\n' => literal.push_str("\\n"),
-            letter => literal.push(letter),
-        }
-    }
-    literal + "\""
-}
-
 fn table() -> String {
     let mut text = String::from(
         "\"\"\"The functions of the add-in as data: the calculations of the library, and the functions on documents.\n\n\
@@ -436,20 +424,6 @@ fn of_parameter(text: &mut String, field: &ParameterField) {
         writeln!(text, "                {more},").unwrap();
     }
     text.push_str("            ),\n");
-}
-
-/// Whether a parameter that may be omitted may be 0 as well, and is then something else than omitted.
-fn zero_counts(field: &ParameterField) -> bool {
-    use pourwright::parameter::IfOmitted;
-
-    let is_number = matches!(field.kind, ValueKind::Number | ValueKind::Count);
-    let is_default = match field.if_omitted() {
-        IfOmitted::Zero => true,
-        IfOmitted::Value(number) => number == 0.0,
-        _ => false,
-    };
-    let is_allowed = field.parameter.range().is_none_or(|range| range.holds(0.0));
-    field.optional && is_number && is_allowed && !is_default
 }
 
 fn of_found(text: &mut String, result: &ResultField, places: usize) {

@@ -65,7 +65,7 @@ fn words(list: &[&str]) -> String {
     format!("Words.{}", camel(word_list(list)))
 }
 
-/// What reads an argument of C# for C.
+/// The expression that hands an argument of C# over to C.
 fn read(field: &ParameterField) -> String {
     let (name, given) = (field.field, parameter_name(field.parameter));
     let name = format!("\"{name}\", {given}");

@@ -721,7 +721,7 @@ fn parameter_data(field: &ParameterField) -> (&'static str, String) {
 struct Cells {
     module: &'static str,
     head: &'static str,
-    /// What a function gives.
+    /// The result of a function.
     gives: &'static str,
 }
 

@@ -2,13 +2,13 @@
 
 use std::fmt::Write as _;
 
-use pourwright::parameter::{self, IfOmitted};
+use pourwright::parameter;
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
 use serde::Serialize;
 
 use crate::File;
 use crate::js::{self, MADE, WIDTH, name_of, name_of_result, renamed};
-use crate::text::{self, amount_unit, of_result, places};
+use crate::text::{self, amount_unit, of_result, places, zero_counts};
 
 /// The files for it.
 pub(crate) fn files() -> Vec<File> {
@@ -19,7 +19,7 @@ pub(crate) fn files() -> Vec<File> {
     ]
 }
 
-/// What the spreadsheet puts before the name of every function.
+/// The namespace, which the spreadsheet puts before the name of every function.
 const NAMESPACE: &str = "POUR";
 
 /// The metadata, in the form of the spreadsheet.
@@ -282,15 +282,4 @@ fn taken(field: &ParameterField) -> String {
         _ if zero_counts(field) => format!("{} ?", unit(field.parameter)),
         _ => unit(field.parameter).into(),
     }
-}
-
-/// Whether a number that may be omitted may be 0 as well, and is then something else than omitted.
-fn zero_counts(field: &ParameterField) -> bool {
-    let is_default = match field.if_omitted() {
-        IfOmitted::Zero => true,
-        IfOmitted::Value(number) => number == 0.0,
-        _ => false,
-    };
-    let is_allowed = field.parameter.range().is_none_or(|range| range.holds(0.0));
-    field.optional && is_allowed && !is_default
 }

@@ -8,7 +8,7 @@ use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, 
 use crate::File;
 use crate::c::{has_result_struct, has_struct, row_name};
 use crate::text::{
-    amount_unit, default, of_result, paragraphs, places, plain, plain_name, shown_unit,
+    amount_unit, default, literal, of_result, paragraphs, places, plain, plain_name, shown_unit,
 };
 
 /// The files for it.
@@ -55,19 +55,6 @@ fn calculations() -> String {
     }
     writeln!(text, "}};\n\nconst int pour_calculation_count = {};", CALCULATIONS.len()).unwrap();
     text
-}
-
-/// A string literal of C.
-fn literal(text: &str) -> String {
-    let mut literal = String::from("\"");
-    for letter in text.chars() {
-        match letter {
-            '"' | '\\' => literal.extend(['\\', letter]),
-            '\n' => literal.push_str("\\n"),
-            letter => literal.push(letter),
-        }
-    }
-    literal + "\""
 }
 
 fn literal_or_null(text: Option<&str>) -> String {

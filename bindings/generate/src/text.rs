@@ -165,3 +165,28 @@ pub(crate) fn default(field: &ParameterField) -> Option<String> {
 pub(crate) fn plain(text: &str) -> String {
     text.replace('`', "")
 }
+
+/// A string literal of C and of Python.
+pub(crate) fn literal(text: &str) -> String {
+    let mut literal = String::from("\"");
+    for letter in text.chars() {
+        match letter {
+            '"' | '\\' => literal.extend(['\\', letter]),
+            '\n' => literal.push_str("\\n"),
+            letter => literal.push(letter),
+        }
+    }
+    literal + "\""
+}
+
+/// Whether a parameter that may be omitted may be 0 as well, and is then something else than omitted.
+pub(crate) fn zero_counts(field: &ParameterField) -> bool {
+    let is_number = matches!(field.kind, ValueKind::Number | ValueKind::Count);
+    let is_default = match field.if_omitted() {
+        IfOmitted::Zero => true,
+        IfOmitted::Value(number) => number == 0.0,
+        _ => false,
+    };
+    let is_allowed = field.parameter.range().is_none_or(|range| range.holds(0.0));
+    field.optional && is_number && is_allowed && !is_default
+}

@@ -2,7 +2,7 @@
 import { PourwrightError, fault, refuse } from './error.js'
 import { LONGEST, short } from './text.js'
 
-/** The answers to lines, one text each. `ask()` gives what answers the text of a request, for each line anew. */
+/** The answers to lines, one text each. For each line, `ask()` returns the function that answers it. */
 export function answersTo(lines, ask) {
   return answerEach(requestsOf(piecesOf(lines)), ask)
 }

@@ -270,7 +270,7 @@ export type AtReading = 'burst' | 'hot' | 'cool'
  */
 export type Light = 'D65' | 'A' | 'LED-B3'
 /**
- * What to do with a pot.
+ * Advice on the color of a pot.
  */
 export type Verdict = 'add' | 'close-enough' | 'cannot-tell' | 'more-base' | 'out-of-reach'
 /**

@@ -93,7 +93,7 @@ pub(super) struct Colorant {
     pub(super) fit: f64,
 }
 
-/// What is in the cup, and what can go into it.
+/// The base and the colorants of a cup.
 pub(super) struct Palette<'a> {
     pub(super) bands: &'a Bands,
     /// Absorption and scattering in each band, per scattering of the base.

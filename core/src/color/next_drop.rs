@@ -56,7 +56,7 @@ const MOST_DOSE: f64 = 0.3;
 const LARGEST: f64 = 20.0;
 
 words! {
-    /// What to do with a pot.
+    /// Advice on the color of a pot.
     pub enum Verdict {
         /// Add the drops, stir, and look again.
         Add = "add",
@@ -71,7 +71,7 @@ words! {
     }
 }
 
-/// What can go in of a colorant: whole drops or spoons.
+/// The smallest addition of a colorant: one drop or one spoon.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Unit {
     /// Mass of one per mass of base.

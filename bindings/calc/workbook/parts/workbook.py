@@ -225,7 +225,7 @@ class Workbook:
         page.widths(42, 150, 100)
         faults = f'COUNTIF($A${FAULTS}:$A${FAULTS + FAULT_ROWS - 1};"?*")'
         page.put(0, 3, "State", "pour section")
-        # Conditions under which there is no plan, or not of all that is filled in; the first that holds is told.
+        # Why there is no plan, or a plan of only a part of what is filled in. The first reason that applies is shown.
         reasons = []
         for table in self.tables.values():
             row = last(table.name) + 1

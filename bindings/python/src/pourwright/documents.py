@@ -174,7 +174,7 @@ Trouble: TypeAlias = Literal["too-thick", "too-soft", "clumps", "sinking-salt", 
 
 
 Verdict: TypeAlias = Literal["add", "close-enough", "cannot-tell", "more-base", "out-of-reach"]
-"""What to do with a pot."""
+"""Advice on the color of a pot."""
 
 
 WayKind: TypeAlias = Literal["as-it-is", "within", "exact", "nearest", "keep"]
