@@ -291,29 +291,38 @@ fn listed(additions: &[ColorAddition]) -> String {
 
 /// The answer in short lines.
 fn lines(response: &ColorNextResponse) -> Vec<String> {
-    let mut lines = Vec::from([format!("Now: {}.", response.now.text())]);
-    match response.verdict {
-        Verdict::Add => {
-            lines.push(format!("Add: {}. Stir, cool a sample, and look again.", listed(&response.add)));
-            lines.push(format!("Expected then: {}.", response.after.text()));
-            lines.push(format!("All the way would be: {}.", listed(&response.all_the_way)));
-        }
-        Verdict::CloseEnough => lines.push("Leave it: it is close enough.".into()),
-        Verdict::CannotTell => lines.push(
+    // What to do comes first: the cup is hot.
+    let (first, more) = match response.verdict {
+        Verdict::Add => (
+            format!("Add: {}. Stir, cool a sample, and look again.", listed(&response.add)),
+            Vec::from([
+                format!("Expected then: {}.", response.after.text()),
+                format!("Not at once: in all it may take {}.", listed(&response.all_the_way)),
+            ]),
+        ),
+        Verdict::CloseEnough => ("Leave it: it is close enough.".into(), Vec::new()),
+        Verdict::CannotTell => (
             "Leave it: what is left is less than these readings can tell. More pictures of both would tell more.".into(),
+            Vec::new(),
         ),
         Verdict::MoreBase => {
             let what = response.too_much.as_deref().unwrap_or("a colorant");
-            lines.push(match &response.more_base {
+            let first = match &response.more_base {
                 Some(more) => format!("There is too much {what} in it. Add {} of base, stir, and ask again.", more.text),
                 None => format!("There is too much {what} in it, more than 20 such pots would thin. Begin a new pot."),
-            });
+            };
+            (first, Vec::new())
         }
-        Verdict::OutOfReach => lines.push(format!(
-            "These colorants cannot make it: ΔE₀₀ {:.1} stays, whatever is added.",
-            response.stays_off
-        )),
-    }
+        Verdict::OutOfReach => (
+            format!(
+                "These colorants cannot make it: ΔE₀₀ {:.1} stays, whatever is added.",
+                response.stays_off
+            ),
+            Vec::new(),
+        ),
+    };
+    let mut lines = Vec::from([first, format!("Now: {}.", response.now.text())]);
+    lines.extend(more);
     lines.extend(response.notes.iter().map(|note| note.message.clone()));
     lines.push(response.statement.clone());
     lines
