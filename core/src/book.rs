@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use crate::bench::Bench;
 use crate::cost::Costing;
-use crate::formula::{Formula, Overlap};
+use crate::formula::{Formula, FormulaError, Overlap, Recipe};
 use crate::mix::{MaterialId, Materials};
 use crate::parameter::Parameter;
 use crate::process::atmosphere::StationPressure;
@@ -299,6 +299,15 @@ impl Default for Limits {
 }
 
 impl Book {
+    /// The recipe that formulas of the book come to together, with its materials, measures and default base.
+    pub(crate) fn combined(
+        &self,
+        formulas: &[&Formula],
+        overlap: Overlap,
+    ) -> Result<Recipe, FormulaError> {
+        Recipe::combine(formulas, overlap, self.default_base, &self.materials, self.system)
+    }
+
     /// Index of the formula named `name`.
     #[must_use]
     pub fn find_formula(&self, name: &str) -> Option<usize> {

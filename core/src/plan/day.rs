@@ -125,19 +125,15 @@ pub(super) struct Pooled<'a> {
 pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaError> {
     let formulas: Vec<&Formula> =
         layer.formulas.iter().filter_map(|&index| book.formulas.get(index)).collect();
-    combined(&formulas, layer.overlap, book)
+    book.combined(&formulas, layer.overlap)
 }
 
 /// The recipe of formulas that are to be poured: none of them is still to be found.
 fn poured(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
     match formulas.iter().find(|formula| formula.is_to_be_found()) {
         Some(formula) => Err(FormulaError::ToBeFound(formula.name.clone())),
-        None => combined(formulas, overlap, book),
+        None => book.combined(formulas, overlap),
     }
-}
-
-fn combined(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
-    Recipe::combine(formulas, overlap, book.default_base, &book.materials, book.system)
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.

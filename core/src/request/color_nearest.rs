@@ -15,7 +15,7 @@ use crate::document::book::BookDocument;
 use crate::document::color::ColorEntry;
 use crate::document::resolve::Resolver;
 use crate::fault::Faults;
-use crate::formula::{Formula, Overlap, Recipe};
+use crate::formula::{Formula, Overlap};
 use crate::json::path::Path::At;
 use crate::quantity::{Mass, Measurable, Ratio};
 use crate::show::Note;
@@ -136,14 +136,7 @@ fn calculated(
 ) -> Option<(Expected, Vec<Note>)> {
     let path = At("/formulas");
     let path = path.key(&formula.name);
-    let recipe = Recipe::combine(
-        &[formula],
-        Overlap::Refuse,
-        book.default_base,
-        &book.materials,
-        book.system,
-    );
-    let recipe = resolver.keep(&path, recipe)?;
+    let recipe = resolver.keep(&path, book.combined(&[formula], Overlap::Refuse))?;
     let mix = resolver.keep(&path, recipe.for_base(Mass::from_si(1.0)))?;
     let colors = BookColors::of(&mix, book, &path, resolver)?;
     let mut pot = resolver.keep(&path, ColorPot::new(&colors.colorants, &colors.strengths))?;

@@ -153,8 +153,7 @@ pub(super) fn combined<'a>(
             resolver.find("formula", path, &name.0, found, &mut names)
         })?;
     let overlap = overlap.unwrap_or(Overlap::Refuse);
-    let recipe =
-        Recipe::combine(&formulas, overlap, book.default_base, &book.materials, book.system);
+    let recipe = book.combined(&formulas, overlap);
     Some((resolver.keep(&At("/formulas"), recipe)?, formulas))
 }
 

@@ -13,7 +13,7 @@ use crate::document::book::BookDocument;
 use crate::document::resolve::Resolver;
 use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::formula::{Overlap, Recipe};
+use crate::formula::Overlap;
 use crate::json::path::Path::At;
 use crate::json::reader::Name;
 use crate::material::Kind;
@@ -131,14 +131,7 @@ impl LetDownSeriesRequest {
 fn strongest(id: MaterialId, book: &Book) -> Option<f64> {
     let mut most: Option<f64> = None;
     for formula in &book.formulas {
-        let recipe = Recipe::combine(
-            &[formula],
-            Overlap::Refuse,
-            book.default_base,
-            &book.materials,
-            book.system,
-        );
-        let Ok(recipe) = recipe else { continue };
+        let Ok(recipe) = book.combined(&[formula], Overlap::Refuse) else { continue };
         let own = recipe.additives().iter().filter(|part| part.material == id);
         for ratio in own.map(|part| part.ratio).filter(|ratio| *ratio > 0.0) {
             most = Some(most.map_or(ratio, |most: f64| most.max(ratio)));
