@@ -19,6 +19,7 @@ import { change, isInvented, onChange, scaleOf, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
+import { updateNotice, watchForUpdate } from './update.js'
 import { ofEarlier, wordsOf } from './work.js'
 
 const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
@@ -81,7 +82,7 @@ function page({ plan, steps, pots, book }, made) {
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0 || made.status === 'working'}>
       <h1 class="out-of-sight">${VIEWS[shown]}</h1>
       ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
-      ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
+      ${updateNotice()} ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
       ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
       ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
@@ -304,5 +305,4 @@ begin().catch((failure) => {
   throw failure
 })
 
-// Over plain http from another machine a browser has no service worker: the page then needs its server.
-navigator.serviceWorker?.register(new URL('../service-worker.js', import.meta.url))
+watchForUpdate()

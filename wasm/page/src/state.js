@@ -40,6 +40,8 @@ export const state = {
   unkept: '',
   /** Why the screen may go dark while a clock runs; empty if it stays on. */
   sleeps: '',
+  /** Whether a new version of the page waits. */
+  update: false,
   /** The number of documents being read. */
   reading: 0,
   /** The number of times that documents were opened: what was shown before is then no earlier plan of theirs. */

@@ -1,17 +1,16 @@
 // Serves the page from what the first visit stored, so that it works offline. The build writes the list of files and the
-// version, which changes with any of them.
+// version, which changes with any of them. A new version waits until the page asks for it: no visit runs on parts of two.
 const VERSION = '@VERSION@'
 const FILES = ['@FILES@']
 
 addEventListener('install', (event) => {
   // `reload` bypasses the browser's cache, so that what the server has is stored.
   const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }))
-  event.waitUntil(
-    caches
-      .open(VERSION)
-      .then((cache) => cache.addAll(fresh))
-      .then(() => skipWaiting()),
-  )
+  event.waitUntil(caches.open(VERSION).then((cache) => cache.addAll(fresh)))
+})
+
+addEventListener('message', ({ data }) => {
+  if (data === 'now') skipWaiting()
 })
 
 addEventListener('activate', (event) => {

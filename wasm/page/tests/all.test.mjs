@@ -1,8 +1,11 @@
 // What every view must do: be accessible, work by keyboard and with gloves, be fast, and work offline.
 import assert from 'node:assert/strict'
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { test } from 'node:test'
 import axe from 'axe-core'
-import { go, open, person, picture, pot, visit } from './support.mjs'
+import { built, go, open, person, picture, pot, visit } from './support.mjs'
 
 for (const colorScheme of ['light', 'dark']) {
   for (const [name, viewport] of [
@@ -126,6 +129,39 @@ test('works offline after the first visit', async () => {
   await pot(page, 'A').waitFor()
   assert.deepEqual(wrongs, [])
   await own.close()
+})
+
+test('offers a new version, and keeps the day when it is taken', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'page-'))
+  await cp(built, folder, { recursive: true })
+  const own = await open(`${folder}/`)
+  const { page, context, wrongs } = await visit(own, { serviceWorkers: 'allow' })
+  const other = await context.newPage()
+  for (const tab of [page, other]) {
+    if (tab === other) await tab.goto(page.url())
+    await tab.waitForFunction(() => navigator.serviceWorker.controller !== null)
+  }
+  await page.getByRole('checkbox').first().click()
+  const renew = async (file, change) =>
+    writeFile(join(folder, file), change(await readFile(join(folder, file), 'utf8')))
+  await renew('src/main.js', (text) => `${text}document.documentElement.dataset.renewed = 'yes'\n`)
+  await renew('service-worker.js', (text) => text.replace(/VERSION = '.*'/, "VERSION = 'another'"))
+  await page.evaluate(async () => (await navigator.serviceWorker.ready).update())
+  const key = page.getByRole('button', { name: 'Use it now' })
+  await key.waitFor()
+  // Until it is taken, all files are those of the version before.
+  await page.reload()
+  await key.waitFor()
+  assert.equal(await page.locator('html[data-renewed]').count(), 0)
+  await key.click()
+  for (const tab of [page, other]) {
+    await tab.locator('html[data-renewed][data-ready]').waitFor()
+    await tab.locator('[role="checkbox"][aria-checked="true"]').first().waitFor()
+    assert.equal(await tab.getByRole('button', { name: 'Use it now' }).count(), 0)
+  }
+  assert.deepEqual(wrongs, [])
+  await own.close()
+  await rm(folder, { recursive: true })
 })
 
 test('is still served after a request for a bad address', async () => {

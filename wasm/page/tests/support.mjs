@@ -15,9 +15,9 @@ export const QUIET =
   '--no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
 
 /** Serves the page and opens a browser; `close` ends both. */
-export async function open() {
+export async function open(folder = built) {
   await mkdir(pictures, { recursive: true })
-  const server = await serve(built)
+  const server = await serve(folder)
   const browser = await chromium.launch({
     executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
     args: QUIET.split(' '),
