@@ -514,13 +514,33 @@ impl Unsalted {
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
         self.check()?;
         if let SaltLoading::FinishedDensity(density) = loading {
-            let mass = self.mass_for_density(density);
-            // Some salt and not too much of it is in reach, without working out what else is.
-            if mass > Mass::default() && mass <= self.most_salt() && self.raises_density() {
+            let (mass, is_in_reach) = self.mass_in_reach_for_density(density);
+            if is_in_reach {
                 return Ok(mass);
             }
         }
         self.salt_mass_in_reach(loading)
+    }
+
+    /// The mass of salt for a finished density, and whether it is well in reach: some salt and not too much of it is,
+    /// without working out what else is.
+    #[inline(always)]
+    fn mass_in_reach_for_density(&self, density: MassDensity) -> (Mass, bool) {
+        let mass = self.mass_for_density(density);
+        let is_in_reach = (mass > Mass::default())
+            & (mass.value <= self.most_salt().value)
+            & self.raises_density();
+        (mass, is_in_reach)
+    }
+
+    /// The same of a mix that has not been checked: also whether its numbers are in their ranges.
+    #[cfg(feature = "table")]
+    #[inline(always)]
+    pub(crate) fn mass_of_any_for_density(&self, density: MassDensity) -> (Mass, bool) {
+        let mut quick = Quick::new();
+        self.check_all(&mut quick);
+        let (mass, is_in_reach) = self.mass_in_reach_for_density(density);
+        (mass, quick.is_clean() & is_in_reach)
     }
 
     /// The same by what is in reach, of a mix that has been checked.
@@ -545,14 +565,14 @@ impl Unsalted {
     }
 
     /// Whether salt with its softener is denser than the mix, (1 + k)/(1/ρ_s + k/ρ_soft) > M₀/V₀, by more than rounding.
-    #[inline]
+    #[inline(always)]
     fn raises_density(&self) -> bool {
         let mix = (self.mass * self.added_volume()).value;
         (1.0 + self.softened()) * self.volume.value > mix * (1.0 + SLACK)
     }
 
     /// m_s = (ρ′V₀ − M₀)/(1 + k − ρ′(1/ρ_s + k/ρ_soft)); of a density in reach the divisor is above zero.
-    #[inline]
+    #[inline(always)]
     fn mass_for_density(&self, density: MassDensity) -> Mass {
         let solid = density / (1.0 - self.voids.value);
         let lift = (solid * self.added_volume()).value;
@@ -628,13 +648,13 @@ impl Unsalted {
     }
 
     /// k, the softener per salt.
-    #[inline]
+    #[inline(always)]
     fn softened(&self) -> f64 {
         self.softener.map_or(0.0, |softener| softener.per_salt.value)
     }
 
     /// Volume that comes with the salt per mass of it: 1/ρ_s + k/ρ_soft.
-    #[inline]
+    #[inline(always)]
     fn added_volume(&self) -> SpecificVolume {
         let softener =
             self.softener.map_or_else(SpecificVolume::default, |s| s.per_salt / s.density.get());
@@ -655,7 +675,7 @@ impl Unsalted {
     }
 
     /// The most salt: from (m/ρ_s)/V = limit, and never above [`MOST_PER_BASE`].
-    #[inline]
+    #[inline(always)]
     fn most_salt(&self) -> Mass {
         let limit = self.most_solids.value;
         let most = self.base_mass * MOST_PER_BASE;
@@ -684,7 +704,7 @@ impl Unsalted {
         check.into_errors()
     }
 
-    #[inline]
+    #[inline(always)]
     fn check_all(&self, check: &mut impl Checking) {
         self.check_mix(check);
         self.check_added(check);
@@ -698,37 +718,27 @@ impl Unsalted {
             .number(Parameter::HookVolume, self.hook.volume.value);
     }
 
-    #[inline]
+    #[inline(always)]
     fn check_mix(&self, check: &mut impl Checking) {
         check
             .number(Parameter::BaseVolume, self.base_volume.value)
             .number(Parameter::MixMass, self.mass.value)
             .number(Parameter::MixVolume, self.volume.value);
-        if check.is_clean() {
-            let base = self.base_mass / self.base_volume;
-            check.number(Parameter::BaseDensity, base.value);
-        }
-        if check.is_clean() {
-            let mix = self.mass / self.volume;
-            check.number(Parameter::MixDensity, mix.value);
-        }
         check
+            .derived(Parameter::BaseDensity, (self.base_mass / self.base_volume).value)
+            .derived(Parameter::MixDensity, (self.mass / self.volume).value)
             .number(Parameter::HotVolume, self.hot_volume.value)
             .number(Parameter::ShotTemperature, self.shot_temperature.value)
             .number(Parameter::Voids, self.voids.value)
             .number(Parameter::MostSolids, self.most_solids.value);
         // A mix of nothing but base may differ from it by rounding.
-        if self.mass < self.base_mass * (1.0 - SLACK) {
-            let base = (Parameter::BaseMass, self.base_mass.value);
-            check.relation((Parameter::MixMass, self.mass.value), Relation::AtLeast, base);
-        }
-        if self.hot_volume < self.volume * (1.0 - SLACK) {
-            let cold = (Parameter::MixVolume, self.volume.value);
-            check.relation((Parameter::HotVolume, self.hot_volume.value), Relation::AtLeast, cold);
-        }
+        let base = (Parameter::BaseMass, self.base_mass.value);
+        check.at_least((Parameter::MixMass, self.mass.value), base, SLACK);
+        let cold = (Parameter::MixVolume, self.volume.value);
+        check.at_least((Parameter::HotVolume, self.hot_volume.value), cold, SLACK);
     }
 
-    #[inline]
+    #[inline(always)]
     fn check_added(&self, check: &mut impl Checking) {
         let solid = (Parameter::SaltDensity, self.salt.true_density.get().value);
         check.number(solid.0, solid.1).number(Parameter::SaltExpansion, self.salt.expansion.value);

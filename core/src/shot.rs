@@ -132,13 +132,16 @@ impl Melt {
     /// A number out of its range.
     #[inline]
     pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ParameterErrors> {
+        let (mass, is_in_range) = self.piece_of_any(volume, feed);
+        if is_in_range { Ok(mass) } else { Err(self.no_piece(volume, feed)) }
+    }
+
+    /// The same for any numbers, and whether all are in their ranges.
+    #[inline(always)]
+    pub(crate) fn piece_of_any(&self, volume: Volume, feed: Ratio) -> (Mass, bool) {
         let mut quick = Quick::new();
         self.check_piece(volume, feed, &mut quick);
-        if quick.is_clean() {
-            Ok(volume * self.filled_density(feed))
-        } else {
-            Err(self.no_piece(volume, feed))
-        }
+        (volume * self.filled_density(feed), quick.is_clean())
     }
 
     #[inline]
@@ -148,8 +151,9 @@ impl Melt {
         check.number(Parameter::Feed, feed.value);
     }
 
+    /// What is wrong with the numbers of a piece.
     #[cold]
-    fn no_piece(&self, volume: Volume, feed: Ratio) -> ParameterErrors {
+    pub(crate) fn no_piece(&self, volume: Volume, feed: Ratio) -> ParameterErrors {
         let mut check = Check::new();
         self.check_piece(volume, feed, &mut check);
         check.into_errors()

@@ -319,14 +319,16 @@ pub unsafe extern "C" fn pour_mass_of_volume_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        outputs.map(inputs, |[volume_ml, density_g_per_ml]| {
-            let inputs = plain::MassOfVolume {
-                volume_ml,
-                density_g_per_ml,
-            };
-            let found = inputs.calculate().map_err(call::row_status)?;
-            Ok([found.mass_g])
-        });
+        let read = |[volume_ml, density_g_per_ml]: [f64; 2]| plain::MassOfVolume { volume_ml, density_g_per_ml };
+        let write = |found: plain::MassOfVolumeResult| [found.mass_g];
+        outputs.map_total(
+            inputs,
+            |row| {
+                let (found, is_answer) = read(row).total();
+                (write(found), is_answer)
+            },
+            |row| read(row).calculate().map(write).map_err(call::row_status),
+        );
         Ok(())
     })
 }
@@ -402,14 +404,16 @@ pub unsafe extern "C" fn pour_volume_of_mass_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        outputs.map(inputs, |[mass_g, density_g_per_ml]| {
-            let inputs = plain::VolumeOfMass {
-                mass_g,
-                density_g_per_ml,
-            };
-            let found = inputs.calculate().map_err(call::row_status)?;
-            Ok([found.volume_ml])
-        });
+        let read = |[mass_g, density_g_per_ml]: [f64; 2]| plain::VolumeOfMass { mass_g, density_g_per_ml };
+        let write = |found: plain::VolumeOfMassResult| [found.volume_ml];
+        outputs.map_total(
+            inputs,
+            |row| {
+                let (found, is_answer) = read(row).total();
+                (write(found), is_answer)
+            },
+            |row| read(row).calculate().map(write).map_err(call::row_status),
+        );
         Ok(())
     })
 }
@@ -1361,18 +1365,16 @@ pub unsafe extern "C" fn pour_salt_for_density_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids, most_solids]| {
-            let inputs = plain::SaltForDensity {
-                base_volume_ml,
-                base_density_g_per_ml,
-                salt_density_g_per_ml,
-                finished_density_g_per_ml,
-                voids: given(voids),
-                most_solids: given(most_solids),
-            };
-            let found = inputs.calculate().map_err(call::row_status)?;
-            Ok([found.salt_mass_g])
-        });
+        let read = |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids, most_solids]: [f64; 6]| plain::SaltForDensity { base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids: given(voids), most_solids: given(most_solids) };
+        let write = |found: plain::SaltForDensityResult| [found.salt_mass_g];
+        outputs.map_total(
+            inputs,
+            |row| {
+                let (found, is_answer) = read(row).total();
+                (write(found), is_answer)
+            },
+            |row| read(row).calculate().map(write).map_err(call::row_status),
+        );
         Ok(())
     })
 }
@@ -2005,17 +2007,16 @@ pub unsafe extern "C" fn pour_piece_mass_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        outputs.map(inputs, |[cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed]| {
-            let inputs = plain::PieceMass {
-                cavity_volume_ml,
-                cold_density_g_per_ml,
-                hot_density_g_per_ml: given(hot_density_g_per_ml),
-                voids: given(voids),
-                feed: given(feed),
-            };
-            let found = inputs.calculate().map_err(call::row_status)?;
-            Ok([found.piece_mass_g, found.piece_mass_min_g, found.piece_mass_max_g])
-        });
+        let read = |[cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed]: [f64; 5]| plain::PieceMass { cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml: given(hot_density_g_per_ml), voids: given(voids), feed: given(feed) };
+        let write = |found: plain::PieceMassResult| [found.piece_mass_g, found.piece_mass_min_g, found.piece_mass_max_g];
+        outputs.map_total(
+            inputs,
+            |row| {
+                let (found, is_answer) = read(row).total();
+                (write(found), is_answer)
+            },
+            |row| read(row).calculate().map(write).map_err(call::row_status),
+        );
         Ok(())
     })
 }

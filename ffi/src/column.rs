@@ -6,6 +6,12 @@ use crate::status::*;
 /// From one number to the next of a plain array.
 const PACKED: isize = size_of::<f64>() as isize;
 
+/// Rows that are calculated together: their numbers stay in the cache next to the processor.
+const BLOCK: usize = 64;
+
+/// The numbers of `N` columns in a block of rows.
+type Block<const N: usize> = [[f64; BLOCK]; N];
+
 /// A column of numbers. Null is not a column: the parameter is omitted in every row.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
@@ -101,6 +107,22 @@ impl Column {
         unsafe { self.start.offset(self.stride * row as isize).cast::<f64>().read_unaligned() }
     }
 
+    /// Copies the numbers of the rows from `first` on, each below the rows of the column.
+    #[inline(always)]
+    fn read(self, first: usize, numbers: &mut [f64]) {
+        match self.stride {
+            PACKED => {
+                // SAFETY: as in `at`; `numbers` is of this library, so that nothing overlaps.
+                unsafe {
+                    let from = self.start.offset(PACKED * first as isize);
+                    from.copy_to_nonoverlapping(numbers.as_mut_ptr().cast(), size_of_val(numbers));
+                }
+            }
+            0 => numbers.fill(self.at(first)),
+            _ => numbers.iter_mut().zip(first..).for_each(|(number, row)| *number = self.at(row)),
+        }
+    }
+
     /// The same, `further` bytes on.
     #[inline(always)]
     pub(crate) fn moved(self, further: isize) -> Self {
@@ -151,6 +173,67 @@ impl Place {
             self.start.offset(self.stride * row as isize).cast::<f64>().write_unaligned(number)
         }
     }
+}
+
+impl Place {
+    /// Writes the numbers of the rows from `first` on.
+    #[inline(always)]
+    fn write(self, first: usize, numbers: &[f64]) {
+        if self.stride == PACKED {
+            // SAFETY: as in `Column::read`.
+            unsafe {
+                let to = self.start.offset(PACKED * first as isize);
+                to.copy_from_nonoverlapping(numbers.as_ptr().cast(), size_of_val(numbers));
+            }
+        } else {
+            numbers.iter().zip(first..).for_each(|(number, row)| self.put(row, *number));
+        }
+    }
+}
+
+/// Calculates a block of rows; whether all are answers.
+#[inline(always)]
+fn calculate_block<const K: usize, const M: usize>(
+    given: &Block<K>,
+    found: &mut Block<M>,
+    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+) -> bool {
+    let mut are_answers = true;
+    for row in 0..BLOCK {
+        let (results, is_answer) = total(std::array::from_fn(|column| given[column][row]));
+        for (column, result) in found.iter_mut().zip(results) {
+            column[row] = result;
+        }
+        are_answers &= is_answer;
+    }
+    are_answers
+}
+
+/// The same, four rows at a time.
+#[cfg(target_arch = "x86_64")]
+#[target_feature(enable = "avx2")]
+fn calculate_block_wide<const K: usize, const M: usize>(
+    given: &Block<K>,
+    found: &mut Block<M>,
+    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+) -> bool {
+    calculate_block(given, found, total)
+}
+
+/// The way of this processor to calculate blocks. All ways give the same bits: each row has the same operations in the
+/// same order, and none that rounds once for two, which Rust never makes of a product and a sum.
+#[inline(always)]
+fn by_processor<const K: usize, const M: usize>(
+    given: &Block<K>,
+    found: &mut Block<M>,
+    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+) -> bool {
+    #[cfg(target_arch = "x86_64")]
+    if std::arch::is_x86_feature_detected!("avx2") {
+        // SAFETY: the processor has it.
+        return unsafe { calculate_block_wide(given, found, total) };
+    }
+    calculate_block(given, found, total)
 }
 
 /// Where the results go: their columns, and the statuses where they are asked for.
@@ -212,6 +295,52 @@ impl<const M: usize> Outputs<M> {
                 // SAFETY: by the contract of `new`; it is not null.
                 unsafe { self.statuses.add(i).write(found.err().unwrap_or(POUR_OK)) }
             }
+        }
+    }
+
+    /// As `map`, many rows at a time: `total` gives the result of any numbers, and whether it is that of `of`.
+    ///
+    /// Each row is read before it is written, as in `fill`.
+    #[inline(always)]
+    pub(crate) fn map_total<const K: usize>(
+        self,
+        inputs: Inputs<K>,
+        total: impl Fn([f64; K]) -> ([f64; M], bool),
+        of: impl Fn([f64; K]) -> Result<[f64; M], i32>,
+    ) {
+        let Inputs(columns) = inputs;
+        let mut given = [[0.0; BLOCK]; K];
+        let mut found = [[0.0; BLOCK]; M];
+        let mut statuses = [POUR_OK; BLOCK];
+        for first in (0..self.rows).step_by(BLOCK) {
+            let count = BLOCK.min(self.rows - first);
+            for (column, numbers) in columns.iter().zip(&mut given) {
+                let (numbers, rest) = numbers.split_at_mut(count);
+                column.read(first, numbers);
+                // Behind the last row is a copy of it.
+                rest.fill(numbers[count - 1]);
+            }
+            if !by_processor(&given, &mut found, &total) {
+                for row in 0..count {
+                    let result = of(std::array::from_fn(|column| given[column][row]));
+                    statuses[row] = result.err().unwrap_or(POUR_OK);
+                    for (column, number) in found.iter_mut().zip(result.unwrap_or([BAD; M])) {
+                        column[row] = number;
+                    }
+                }
+            }
+            for (place, numbers) in self.places.iter().zip(&found) {
+                if !place.start.is_null() {
+                    place.write(first, &numbers[..count]);
+                }
+            }
+            if !self.statuses.is_null() {
+                // SAFETY: by the contract of `new`; it is not null.
+                unsafe {
+                    self.statuses.add(first).copy_from_nonoverlapping(statuses.as_ptr(), count);
+                }
+            }
+            statuses.fill(POUR_OK);
         }
     }
 

@@ -47,7 +47,11 @@ pub unsafe extern "C" fn pour_convert_with_n(
                 Outputs::new(rows, [converted.named("converted")], statuses)?,
             )
         };
-        outputs.map(inputs, |[value]| {
+        let total = |[value]: [f64; 1]| {
+            let (converted, is_answer) = way.total(value);
+            ([converted], is_answer)
+        };
+        outputs.map_total(inputs, total, |[value]| {
             let refused = if value.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE };
             way.apply(value).map(|converted| [converted]).ok_or(refused)
         });

@@ -585,6 +585,9 @@ fn columnar(text: &mut String, calculation: &Calculation) {
          \x20           unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };\n",
     );
     let names = columns.iter().map(|field| field.field).collect::<Vec<_>>().join(", ");
+    if calculation.has_total {
+        return columnar_by_blocks(text, calculation, &names);
+    }
     writeln!(text, "        outputs.map(inputs, |[{names}]| {{").unwrap();
     writeln!(text, "            let inputs = plain::{inputs} {{").unwrap();
     for field in calculation.parameters {
@@ -618,4 +621,34 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     });
     writeln!(text, "            Ok([{}])", results.collect::<Vec<_>>().join(", ")).unwrap();
     text.push_str("        });\n        Ok(())\n    })\n}\n\n");
+}
+
+/// The rest of a columnar call whose rows are calculated many at a time: `names` are its columns, all numbers.
+fn columnar_by_blocks(text: &mut String, calculation: &Calculation, names: &str) {
+    let inputs = calculation.struct_name;
+    let fields = calculation.parameters.iter().map(|field| match (field.kind, field.optional) {
+        (ValueKind::Number, false) => field.field.to_owned(),
+        (ValueKind::Number, true) => format!("{0}: given({0})", field.field),
+        _ => panic!("{}: only numbers are calculated many at a time", calculation.name),
+    });
+    let fields = fields.collect::<Vec<_>>().join(", ");
+    let results = calculation.results.iter().map(written).collect::<Vec<_>>().join(", ");
+    let count = calculation.parameters.len();
+    writeln!(
+        text,
+        "        let read = |[{names}]: [f64; {count}]| plain::{inputs} {{ {fields} }};\n\
+         \x20       let write = |found: plain::{inputs}Result| [{results}];\n\
+         \x20       outputs.map_total(\n\
+         \x20           inputs,\n\
+         \x20           |row| {{\n\
+         \x20               let (found, is_answer) = read(row).total();\n\
+         \x20               (write(found), is_answer)\n\
+         \x20           }},\n\
+         \x20           |row| read(row).calculate().map(write).map_err(call::row_status),\n\
+         \x20       );\n\
+         \x20       Ok(())\n\
+         \x20   }})\n\
+         }}\n"
+    )
+    .unwrap();
 }

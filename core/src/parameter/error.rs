@@ -469,8 +469,12 @@ pub(crate) trait Checking: Sized {
         other: (Parameter, f64),
     ) -> &mut Self;
 
-    /// As [`Check::is_clean`].
-    fn is_clean(&self) -> bool;
+    /// As `number`, of a number that is made of others: where one of these is wrong, it says nothing.
+    fn derived(&mut self, parameter: Parameter, si: f64) -> &mut Self;
+
+    /// As `relation` with [`Relation::AtLeast`], but for rounding: a share of `slack` less will do.
+    fn at_least(&mut self, one: (Parameter, f64), other: (Parameter, f64), slack: f64)
+    -> &mut Self;
 }
 
 impl Checking for Check {
@@ -487,12 +491,23 @@ impl Checking for Check {
         Self::relation(self, one, wanted, other)
     }
 
-    fn is_clean(&self) -> bool {
-        Self::is_clean(self)
+    fn derived(&mut self, parameter: Parameter, si: f64) -> &mut Self {
+        if self.is_clean() { Self::number(self, parameter, si) } else { self }
+    }
+
+    fn at_least(
+        &mut self,
+        one: (Parameter, f64),
+        other: (Parameter, f64),
+        slack: f64,
+    ) -> &mut Self {
+        let is_less = one.1 < other.1 * (1.0 - slack);
+        if is_less { Self::relation(self, one, Relation::AtLeast, other) } else { self }
     }
 }
 
-/// A check that only finds whether anything is wrong: comparisons and nothing else, so that it is inlined.
+/// A check that only finds whether anything is wrong: comparisons without branches, so that it is inlined, and done for
+/// several rows of a column at once.
 pub(crate) struct Quick(bool);
 
 impl Quick {
@@ -500,12 +515,18 @@ impl Quick {
     pub(crate) const fn new() -> Self {
         Self(true)
     }
+
+    /// Whether nothing is wrong.
+    #[inline(always)]
+    pub(crate) const fn is_clean(&self) -> bool {
+        self.0
+    }
 }
 
 impl Checking for Quick {
     #[inline(always)]
     fn number(&mut self, parameter: Parameter, si: f64) -> &mut Self {
-        self.0 = self.0 && parameter.holds_si(si);
+        self.0 &= parameter.holds_si(si);
         self
     }
 
@@ -516,13 +537,25 @@ impl Checking for Quick {
         wanted: Relation,
         (_, than): (Parameter, f64),
     ) -> &mut Self {
-        self.0 = self.0 && wanted.holds(si, than);
+        self.0 &= wanted.holds(si, than);
         self
     }
 
     #[inline(always)]
-    fn is_clean(&self) -> bool {
-        self.0
+    fn derived(&mut self, parameter: Parameter, si: f64) -> &mut Self {
+        self.number(parameter, si)
+    }
+
+    #[inline(always)]
+    fn at_least(
+        &mut self,
+        (_, si): (Parameter, f64),
+        (_, than): (Parameter, f64),
+        slack: f64,
+    ) -> &mut Self {
+        // Not `>=`: what is not a number is found by `number`.
+        self.0 &= !(si < than * (1.0 - slack));
+        self
     }
 }
 
@@ -659,11 +692,33 @@ mod tests {
 
     #[test]
     fn both_checks_know_whether_anything_is_wrong() {
-        fn found<C: Checking>(mut check: C, si: f64) -> bool {
-            check.number(Parameter::Voids, si).is_clean()
+        fn ask(check: &mut impl Checking, voids: f64, feed: f64, mass: f64) {
+            check
+                .number(Parameter::Voids, voids)
+                .derived(Parameter::Feed, feed)
+                .at_least((Parameter::MixMass, mass), (Parameter::BaseMass, 1.0), 1e-12)
+                .relation((Parameter::MixMass, mass), Relation::AtMost, (Parameter::ShotMass, 2.0));
         }
-        assert!(found(Check::new(), 0.5) && found(Quick::new(), 0.5));
-        assert!(!found(Check::new(), 1.5) && !found(Quick::new(), 1.5));
+        let found = |voids, feed, mass| {
+            let (mut all, mut quick) = (Check::new(), Quick::new());
+            ask(&mut all, voids, feed, mass);
+            ask(&mut quick, voids, feed, mass);
+            assert_eq!(all.is_clean(), quick.is_clean(), "{voids} {feed} {mass}");
+            let errors = all.into_errors().0;
+            errors.iter().map(|error| error.parameter).collect::<Vec<_>>()
+        };
+        assert_eq!(found(0.5, 0.5, 1.5), []);
+        assert_eq!(found(1.5, 0.5, 1.5), [Parameter::Voids]);
+        assert_eq!(found(0.5, 1.5, 1.5), [Parameter::Feed]);
+        // What is made of a wrong number is not looked at.
+        assert_eq!(found(1.5, 1.5, 1.5), [Parameter::Voids]);
+        assert_eq!(found(0.5, 0.5, 2.5), [Parameter::MixMass]);
+        assert_eq!(found(0.5, 0.5, 0.5), [Parameter::MixMass]);
+        // Rounding is no error.
+        assert_eq!(found(0.5, 0.5, 1.0 - 1e-13), []);
+        assert_eq!(found(0.5, 0.5, 1.0 - 1e-11), [Parameter::MixMass]);
+        assert_eq!(found(f64::NAN, 0.5, 1.5), [Parameter::Voids]);
+        assert_eq!(found(0.5, f64::NAN, 1.5), [Parameter::Feed]);
     }
 
     #[test]

@@ -139,6 +139,8 @@ pub struct Calculation {
     pub cautions: &'static [&'static str],
     /// The request that gives the same numbers, if any.
     pub request: Option<&'static str>,
+    /// Whether its struct also has `total`, without branches, for the rows of columns.
+    pub has_total: bool,
     #[cfg(feature = "table-texts")]
     example: fn() -> Example,
     evaluate: fn(&[Argument<'_>], &mut Vec<Value>) -> Result<(), Refusal>,
@@ -227,6 +229,7 @@ macro_rules! calculation {
         gives { $($(#[doc = $meaning:literal])+ $result:ident: $Result:ty = $result_name:literal $Unit:ident,)+ }
         $(cautions [$($caution:literal),+])?
         $(request $request:literal)?
+        $(has $total:ident)?
         example $example:expr => $answer:expr;
     ) => {
         $(#[doc = $doc])+
@@ -271,6 +274,7 @@ macro_rules! calculation {
             },)+],
             cautions: &[$($($caution,)+)?],
             request: calculation!(@request $($request)?),
+            has_total: calculation!(@has $($total)?),
             #[cfg(feature = "table-texts")]
             example: || {
                 let inputs = $example;
@@ -293,6 +297,8 @@ macro_rules! calculation {
     };
     (@request) => { None };
     (@request $request:literal) => { Some($request) };
+    (@has) => { false };
+    (@has total) => { true };
 }
 pub(crate) use calculation;
 

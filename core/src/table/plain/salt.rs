@@ -424,6 +424,7 @@ calculation! {
     }
     cautions ["salt-settles", "salt-dry"]
     request "salt"
+    has total
     example SaltForDensity {
         base_volume_ml: 250.0,
         base_density_g_per_ml: 1.0,
@@ -441,17 +442,23 @@ impl SaltForDensity {
     /// Numbers out of their ranges; a density out of reach, with what is in reach.
     #[inline]
     pub fn calculate(&self) -> Result<SaltForDensityResult, Refusal> {
-        let volume: Volume = of(Parameter::BaseVolume, self.base_volume_ml);
-        let density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
-        let wanted: MassDensity = of(Parameter::FinishedDensity, self.finished_density_g_per_ml);
-        let mut quick = Quick::new();
-        quick
-            .number(Parameter::BaseVolume, volume.value)
-            .number(Parameter::BaseDensity, density.value)
-            .number(Parameter::FinishedDensity, wanted.value);
-        if !quick.is_clean() {
-            return Err(self.all_wrong(wanted));
-        }
+        let (found, is_answer) = self.total();
+        if is_answer { Ok(found) } else { self.by_what_is_in_reach() }
+    }
+
+    /// As [`MassOfVolume::total`](super::MassOfVolume::total).
+    #[inline(always)]
+    #[must_use]
+    pub fn total(&self) -> (SaltForDensityResult, bool) {
+        let (mix, wanted) = self.mix();
+        let (mass, is_in_reach) = mix.mass_of_any_for_density(wanted);
+        let is_answer = is_in_reach & self.is_in_range(&mix, wanted);
+        (SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) }, is_answer)
+    }
+
+    /// The base with the salt, not checked, and the density that is wanted.
+    #[inline(always)]
+    fn mix(&self) -> (Unsalted, MassDensity) {
         let salt = Salt {
             true_density: TrueDensity::unchecked(of(
                 Parameter::SaltDensity,
@@ -460,9 +467,33 @@ impl SaltForDensity {
             scooped_density: None,
             expansion: or_default(Parameter::SaltExpansion, None),
         };
+        let volume = of(Parameter::BaseVolume, self.base_volume_ml);
+        let density = of(Parameter::BaseDensity, self.base_density_g_per_ml);
         let mix = Unsalted::of_base(volume, density, salt)
             .with_voids(or_default(Parameter::Voids, self.voids))
             .with_most_solids(or_default(Parameter::MostSolids, self.most_solids));
+        (mix, of(Parameter::FinishedDensity, self.finished_density_g_per_ml))
+    }
+
+    /// Whether the numbers that the mix does not check itself are in their ranges.
+    #[inline(always)]
+    fn is_in_range(&self, mix: &Unsalted, wanted: MassDensity) -> bool {
+        let density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
+        let mut quick = Quick::new();
+        quick
+            .number(Parameter::BaseVolume, mix.base_volume.value)
+            .number(Parameter::BaseDensity, density.value)
+            .number(Parameter::FinishedDensity, wanted.value);
+        quick.is_clean()
+    }
+
+    /// The result at the ends of what is in reach, or why there is none.
+    #[cold]
+    fn by_what_is_in_reach(&self) -> Result<SaltForDensityResult, Refusal> {
+        let (mix, wanted) = self.mix();
+        if !self.is_in_range(&mix, wanted) {
+            return Err(self.all_wrong(wanted));
+        }
         let mass = mix.salt_mass(SaltLoading::FinishedDensity(wanted))?;
         Ok(SaltForDensityResult { salt_mass_g: PlainUnit::Gram.from_si(mass.si()) })
     }

@@ -7,7 +7,7 @@ use crate::shot::{Cavity, Melt, Shot};
 use crate::table::{Refusal, calculation};
 
 /// The mix as it is shot and as it has cooled; hot as cold where nothing else is known.
-#[inline]
+#[inline(always)]
 fn melt(hot_g_per_ml: Option<f64>, cold_g_per_ml: f64, voids: Option<f64>) -> Melt {
     let cold: MassDensity = of(Parameter::ColdDensity, cold_g_per_ml);
     Melt {
@@ -18,7 +18,7 @@ fn melt(hot_g_per_ml: Option<f64>, cold_g_per_ml: f64, voids: Option<f64>) -> Me
 }
 
 /// The feed that counts, and its bounds: where it is not known, from nothing to all.
-#[inline]
+#[inline(always)]
 pub(super) fn feed(given: Option<f64>) -> (Ratio, Ratio, Ratio) {
     let feed: Ratio = or_default(Parameter::Feed, given);
     match given {
@@ -27,7 +27,7 @@ pub(super) fn feed(given: Option<f64>) -> (Ratio, Ratio, Ratio) {
     }
 }
 
-#[inline]
+#[inline(always)]
 fn grams(mass: Mass) -> f64 {
     PlainUnit::Gram.from_si(mass.si())
 }
@@ -53,6 +53,7 @@ calculation! {
         /// The same fed in full where the feed is not known; else the mass of the piece.
         piece_mass_max_g: f64 = "piece_mass_max" Gram,
     }
+    has total
     example PieceMass {
         cavity_volume_ml: 10.0,
         cold_density_g_per_ml: 1.0625,
@@ -69,17 +70,40 @@ impl PieceMass {
     /// Numbers out of their ranges; a mix that is denser hot than cold.
     #[inline]
     pub fn calculate(&self) -> Result<PieceMassResult, Refusal> {
-        let melt = melt(self.hot_density_g_per_ml, self.cold_density_g_per_ml, self.voids);
-        let volume: Volume = of(Parameter::CavityVolume, self.cavity_volume_ml);
+        let (found, is_answer) = self.total();
+        if is_answer { Ok(found) } else { Err(self.refusal()) }
+    }
+
+    /// As [`MassOfVolume::total`](super::MassOfVolume::total).
+    #[inline(always)]
+    #[must_use]
+    pub fn total(&self) -> (PieceMassResult, bool) {
+        let (melt, volume) = (self.melt(), self.volume());
         let (feed, least, most) = feed(self.feed);
-        let piece = grams(melt.piece(volume, feed)?);
+        let (piece, is_in_range) = melt.piece_of_any(volume, feed);
         // All but the feed has been checked.
         let fed = |feed| grams(volume * melt.filled_density(feed));
-        let (min, max) = match self.feed {
-            Some(_) => (piece, piece),
-            None => (fed(least), fed(most)),
+        let found = PieceMassResult {
+            piece_mass_g: grams(piece),
+            piece_mass_min_g: fed(least),
+            piece_mass_max_g: fed(most),
         };
-        Ok(PieceMassResult { piece_mass_g: piece, piece_mass_min_g: min, piece_mass_max_g: max })
+        (found, is_in_range)
+    }
+
+    #[inline(always)]
+    fn melt(&self) -> Melt {
+        melt(self.hot_density_g_per_ml, self.cold_density_g_per_ml, self.voids)
+    }
+
+    #[inline(always)]
+    fn volume(&self) -> Volume {
+        of(Parameter::CavityVolume, self.cavity_volume_ml)
+    }
+
+    #[cold]
+    fn refusal(&self) -> Refusal {
+        self.melt().no_piece(self.volume(), feed(self.feed).0).into()
     }
 }
 
