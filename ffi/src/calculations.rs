@@ -5,13 +5,14 @@
 #![allow(non_camel_case_types)]
 
 use std::ffi::c_char;
+use std::marker::PhantomData;
 use std::mem::MaybeUninit;
 
 use pourwright::parameter::Parameter;
 use pourwright::table::plain::{self, given};
 
 use crate::call::Call;
-use crate::column::{Inputs, Outputs, pour_column, pour_result_column};
+use crate::column::{Inputs, Outputs, Rows, pour_column, pour_result_column};
 use crate::error::Error;
 use crate::guard::guard;
 use crate::{call, memory};
@@ -319,18 +320,22 @@ pub unsafe extern "C" fn pour_mass_of_volume_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        let read = |[volume_ml, density_g_per_ml]: [f64; 2]| plain::MassOfVolume { volume_ml, density_g_per_ml };
-        let write = |found: plain::MassOfVolumeResult| [found.mass_g];
-        outputs.map_total(
-            inputs,
-            |row| {
-                let (found, is_answer) = read(row).total();
-                (write(found), is_answer)
-            },
-            |row| read(row).calculate().map(write).map_err(call::row_status),
-        );
+        outputs.map_blocks(inputs, &PhantomData::<plain::MassOfVolume>);
         Ok(())
     })
+}
+
+impl Rows<2, 1> for PhantomData<plain::MassOfVolume> {
+    #[inline(always)]
+    fn total(&self, [volume_ml, density_g_per_ml]: [f64; 2]) -> ([f64; 1], bool) {
+        let (found, is_answer) = plain::MassOfVolume { volume_ml, density_g_per_ml }.total();
+        ([found.mass_g], is_answer)
+    }
+
+    fn calculate(&self, [volume_ml, density_g_per_ml]: [f64; 2]) -> Result<[f64; 1], i32> {
+        let found = plain::MassOfVolume { volume_ml, density_g_per_ml }.calculate().map_err(call::row_status)?;
+        Ok([found.mass_g])
+    }
 }
 
 /// Volume of a mass: V = m/ρ, with the densities of `pour_mass_of_volume`.
@@ -404,18 +409,22 @@ pub unsafe extern "C" fn pour_volume_of_mass_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        let read = |[mass_g, density_g_per_ml]: [f64; 2]| plain::VolumeOfMass { mass_g, density_g_per_ml };
-        let write = |found: plain::VolumeOfMassResult| [found.volume_ml];
-        outputs.map_total(
-            inputs,
-            |row| {
-                let (found, is_answer) = read(row).total();
-                (write(found), is_answer)
-            },
-            |row| read(row).calculate().map(write).map_err(call::row_status),
-        );
+        outputs.map_blocks(inputs, &PhantomData::<plain::VolumeOfMass>);
         Ok(())
     })
+}
+
+impl Rows<2, 1> for PhantomData<plain::VolumeOfMass> {
+    #[inline(always)]
+    fn total(&self, [mass_g, density_g_per_ml]: [f64; 2]) -> ([f64; 1], bool) {
+        let (found, is_answer) = plain::VolumeOfMass { mass_g, density_g_per_ml }.total();
+        ([found.volume_ml], is_answer)
+    }
+
+    fn calculate(&self, [mass_g, density_g_per_ml]: [f64; 2]) -> Result<[f64; 1], i32> {
+        let found = plain::VolumeOfMass { mass_g, density_g_per_ml }.calculate().map_err(call::row_status)?;
+        Ok([found.volume_ml])
+    }
 }
 
 /// One row of `parts`. The parts of the mix: of each its mass and its true density. At least one has a mass
@@ -1365,18 +1374,22 @@ pub unsafe extern "C" fn pour_salt_for_density_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        let read = |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids, most_solids]: [f64; 6]| plain::SaltForDensity { base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids: given(voids), most_solids: given(most_solids) };
-        let write = |found: plain::SaltForDensityResult| [found.salt_mass_g];
-        outputs.map_total(
-            inputs,
-            |row| {
-                let (found, is_answer) = read(row).total();
-                (write(found), is_answer)
-            },
-            |row| read(row).calculate().map(write).map_err(call::row_status),
-        );
+        outputs.map_blocks(inputs, &PhantomData::<plain::SaltForDensity>);
         Ok(())
     })
+}
+
+impl Rows<6, 1> for PhantomData<plain::SaltForDensity> {
+    #[inline(always)]
+    fn total(&self, [base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids, most_solids]: [f64; 6]) -> ([f64; 1], bool) {
+        let (found, is_answer) = plain::SaltForDensity { base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids: given(voids), most_solids: given(most_solids) }.total();
+        ([found.salt_mass_g], is_answer)
+    }
+
+    fn calculate(&self, [base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids, most_solids]: [f64; 6]) -> Result<[f64; 1], i32> {
+        let found = plain::SaltForDensity { base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, voids: given(voids), most_solids: given(most_solids) }.calculate().map_err(call::row_status)?;
+        Ok([found.salt_mass_g])
+    }
 }
 
 /// The input of `pour_salt_for_sink_rate`. Begin with `POUR_SALT_FOR_SINK_RATE_INPUT_INIT`, in which everything
@@ -2007,18 +2020,22 @@ pub unsafe extern "C" fn pour_piece_mass_n(
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
             unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
-        let read = |[cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed]: [f64; 5]| plain::PieceMass { cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml: given(hot_density_g_per_ml), voids: given(voids), feed: given(feed) };
-        let write = |found: plain::PieceMassResult| [found.piece_mass_g, found.piece_mass_min_g, found.piece_mass_max_g];
-        outputs.map_total(
-            inputs,
-            |row| {
-                let (found, is_answer) = read(row).total();
-                (write(found), is_answer)
-            },
-            |row| read(row).calculate().map(write).map_err(call::row_status),
-        );
+        outputs.map_blocks(inputs, &PhantomData::<plain::PieceMass>);
         Ok(())
     })
+}
+
+impl Rows<5, 3> for PhantomData<plain::PieceMass> {
+    #[inline(always)]
+    fn total(&self, [cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed]: [f64; 5]) -> ([f64; 3], bool) {
+        let (found, is_answer) = plain::PieceMass { cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml: given(hot_density_g_per_ml), voids: given(voids), feed: given(feed) }.total();
+        ([found.piece_mass_g, found.piece_mass_min_g, found.piece_mass_max_g], is_answer)
+    }
+
+    fn calculate(&self, [cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed]: [f64; 5]) -> Result<[f64; 3], i32> {
+        let found = plain::PieceMass { cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml: given(hot_density_g_per_ml), voids: given(voids), feed: given(feed) }.calculate().map_err(call::row_status)?;
+        Ok([found.piece_mass_g, found.piece_mass_min_g, found.piece_mass_max_g])
+    }
 }
 
 /// The results of `pour_shots`.

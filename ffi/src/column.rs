@@ -110,16 +110,14 @@ impl Column {
     /// Copies the numbers of the rows from `first` on, each below the rows of the column.
     #[inline(always)]
     fn read(self, first: usize, numbers: &mut [f64]) {
-        match self.stride {
-            PACKED => {
-                // SAFETY: as in `at`; `numbers` is of this library, so that nothing overlaps.
-                unsafe {
-                    let from = self.start.offset(PACKED * first as isize);
-                    from.copy_to_nonoverlapping(numbers.as_mut_ptr().cast(), size_of_val(numbers));
-                }
+        if self.stride == PACKED {
+            // SAFETY: as in `at`; `numbers` is of this library, so that nothing overlaps.
+            unsafe {
+                let from = self.start.offset(PACKED * first as isize);
+                from.copy_to_nonoverlapping(numbers.as_mut_ptr().cast(), size_of_val(numbers));
             }
-            0 => numbers.fill(self.at(first)),
-            _ => numbers.iter_mut().zip(first..).for_each(|(number, row)| *number = self.at(row)),
+        } else {
+            numbers.iter_mut().zip(first..).for_each(|(number, row)| *number = self.at(row));
         }
     }
 
@@ -191,16 +189,26 @@ impl Place {
     }
 }
 
+/// What makes the results of a row from its numbers.
+pub(crate) trait Rows<const K: usize, const M: usize> {
+    /// The results for any numbers, and whether they are those of `calculate`. Always inlined, so that a loop over it is
+    /// made wide.
+    fn total(&self, row: [f64; K]) -> ([f64; M], bool);
+
+    /// The results, or the status of the row.
+    fn calculate(&self, row: [f64; K]) -> Result<[f64; M], i32>;
+}
+
 /// Calculates a block of rows; whether all are answers.
 #[inline(always)]
 fn calculate_block<const K: usize, const M: usize>(
     given: &Block<K>,
     found: &mut Block<M>,
-    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+    rows: &impl Rows<K, M>,
 ) -> bool {
     let mut are_answers = true;
     for row in 0..BLOCK {
-        let (results, is_answer) = total(std::array::from_fn(|column| given[column][row]));
+        let (results, is_answer) = rows.total(std::array::from_fn(|column| given[column][row]));
         for (column, result) in found.iter_mut().zip(results) {
             column[row] = result;
         }
@@ -215,9 +223,9 @@ fn calculate_block<const K: usize, const M: usize>(
 fn calculate_block_wide<const K: usize, const M: usize>(
     given: &Block<K>,
     found: &mut Block<M>,
-    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+    rows: &impl Rows<K, M>,
 ) -> bool {
-    calculate_block(given, found, total)
+    calculate_block(given, found, rows)
 }
 
 /// The way of this processor to calculate blocks. All ways give the same bits: each row has the same operations in the
@@ -226,14 +234,14 @@ fn calculate_block_wide<const K: usize, const M: usize>(
 fn by_processor<const K: usize, const M: usize>(
     given: &Block<K>,
     found: &mut Block<M>,
-    total: &impl Fn([f64; K]) -> ([f64; M], bool),
+    rows: &impl Rows<K, M>,
 ) -> bool {
     #[cfg(target_arch = "x86_64")]
     if std::arch::is_x86_feature_detected!("avx2") {
         // SAFETY: the processor has it.
-        return unsafe { calculate_block_wide(given, found, total) };
+        return unsafe { calculate_block_wide(given, found, rows) };
     }
-    calculate_block(given, found, total)
+    calculate_block(given, found, rows)
 }
 
 /// Where the results go: their columns, and the statuses where they are asked for.
@@ -298,49 +306,69 @@ impl<const M: usize> Outputs<M> {
         }
     }
 
-    /// As `map`, many rows at a time: `total` gives the result of any numbers, and whether it is that of `of`.
-    ///
-    /// Each row is read before it is written, as in `fill`.
+    /// As `map`, many rows at a time. Each row is read before it is written, as in `fill`.
     #[inline(always)]
-    pub(crate) fn map_total<const K: usize>(
-        self,
-        inputs: Inputs<K>,
-        total: impl Fn([f64; K]) -> ([f64; M], bool),
-        of: impl Fn([f64; K]) -> Result<[f64; M], i32>,
-    ) {
+    pub(crate) fn map_blocks<const K: usize>(self, inputs: Inputs<K>, rows: &impl Rows<K, M>) {
         let Inputs(columns) = inputs;
-        let mut given = [[0.0; BLOCK]; K];
-        let mut found = [[0.0; BLOCK]; M];
-        let mut statuses = [POUR_OK; BLOCK];
-        for first in (0..self.rows).step_by(BLOCK) {
-            let count = BLOCK.min(self.rows - first);
+        let (mut given, mut found) = ([[0.0; BLOCK]; K], [[0.0; BLOCK]; M]);
+        if self.rows > 0 {
             for (column, numbers) in columns.iter().zip(&mut given) {
-                let (numbers, rest) = numbers.split_at_mut(count);
-                column.read(first, numbers);
-                // Behind the last row is a copy of it.
-                rest.fill(numbers[count - 1]);
-            }
-            if !by_processor(&given, &mut found, &total) {
-                for row in 0..count {
-                    let result = of(std::array::from_fn(|column| given[column][row]));
-                    statuses[row] = result.err().unwrap_or(POUR_OK);
-                    for (column, number) in found.iter_mut().zip(result.unwrap_or([BAD; M])) {
-                        column[row] = number;
-                    }
+                if column.stride == 0 {
+                    numbers.fill(column.at(0));
                 }
+            }
+        }
+        let mut block = |first: usize, count: usize| {
+            for (column, numbers) in columns.iter().zip(&mut given) {
+                if column.stride != 0 {
+                    let (numbers, rest) = numbers.split_at_mut(count);
+                    column.read(first, numbers);
+                    // Behind the last row is a copy of it.
+                    rest.fill(numbers[count - 1]);
+                }
+            }
+            let are_answers = by_processor(&given, &mut found, rows);
+            if !are_answers || !self.statuses.is_null() {
+                self.each_of_block(first, count, are_answers, &given, &mut found, rows);
             }
             for (place, numbers) in self.places.iter().zip(&found) {
                 if !place.start.is_null() {
                     place.write(first, &numbers[..count]);
                 }
             }
-            if !self.statuses.is_null() {
-                // SAFETY: by the contract of `new`; it is not null.
-                unsafe {
-                    self.statuses.add(first).copy_from_nonoverlapping(statuses.as_ptr(), count);
+        };
+        let full = self.rows - self.rows % BLOCK;
+        for first in (0..full).step_by(BLOCK) {
+            block(first, BLOCK);
+        }
+        if full < self.rows {
+            block(full, self.rows - full);
+        }
+    }
+
+    /// The statuses of a block, and the results of its rows one by one where one is not an answer.
+    fn each_of_block<const K: usize>(
+        &self,
+        first: usize,
+        count: usize,
+        are_answers: bool,
+        given: &Block<K>,
+        found: &mut Block<M>,
+        rows: &impl Rows<K, M>,
+    ) {
+        for row in 0..count {
+            let mut status = POUR_OK;
+            if !are_answers {
+                let result = rows.calculate(std::array::from_fn(|column| given[column][row]));
+                status = result.err().unwrap_or(POUR_OK);
+                for (column, number) in found.iter_mut().zip(result.unwrap_or([BAD; M])) {
+                    column[row] = number;
                 }
             }
-            statuses.fill(POUR_OK);
+            if !self.statuses.is_null() {
+                // SAFETY: by the contract of `new`; it is not null.
+                unsafe { self.statuses.add(first + row).write(status) }
+            }
         }
     }
 

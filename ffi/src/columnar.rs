@@ -5,10 +5,12 @@ use std::mem::MaybeUninit;
 
 use pourwright::mix::density_of_parts;
 use pourwright::parameter::{Parameter, PlainUnit};
-use pourwright::quantity::{Amount, Mass, MassDensity, Measurable, System, Unit};
+use pourwright::quantity::{
+    Amount, Conversion as Way, Mass, MassDensity, Measurable, System, Unit,
+};
 
 use crate::call::Call;
-use crate::column::{Column, Inputs, Outputs, check_reach, pour_column, pour_result_column};
+use crate::column::{Column, Inputs, Outputs, Rows, check_reach, pour_column, pour_result_column};
 use crate::convert::Conversion;
 use crate::error::Error;
 use crate::failure::{ArgumentError, Failure, Refused, status_of};
@@ -47,16 +49,22 @@ pub unsafe extern "C" fn pour_convert_with_n(
                 Outputs::new(rows, [converted.named("converted")], statuses)?,
             )
         };
-        let total = |[value]: [f64; 1]| {
-            let (converted, is_answer) = way.total(value);
-            ([converted], is_answer)
-        };
-        outputs.map_total(inputs, total, |[value]| {
-            let refused = if value.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE };
-            way.apply(value).map(|converted| [converted]).ok_or(refused)
-        });
+        outputs.map_blocks(inputs, &way);
         Ok(())
     })
+}
+
+impl Rows<1, 1> for Way {
+    #[inline(always)]
+    fn total(&self, [value]: [f64; 1]) -> ([f64; 1], bool) {
+        let (converted, is_answer) = Way::total(self, value);
+        ([converted], is_answer)
+    }
+
+    fn calculate(&self, [value]: [f64; 1]) -> Result<[f64; 1], i32> {
+        let refused = if value.is_finite() { POUR_REFUSED } else { POUR_NOT_FINITE };
+        self.apply(value).map(|converted| [converted]).ok_or(refused)
+    }
 }
 
 /// `pour_convert` for every row: amounts as texts, such as a table of a shop has them, to numbers of one unit.

@@ -221,10 +221,10 @@ fn calculations() -> String {
          //!\n\
          //! Made by `cargo run -p pourwright-generate`; do not edit.\n\n\
          #![allow(non_camel_case_types)]\n\n\
-         use std::ffi::c_char;\nuse std::mem::MaybeUninit;\n\n\
+         use std::ffi::c_char;\nuse std::marker::PhantomData;\nuse std::mem::MaybeUninit;\n\n\
          use pourwright::parameter::Parameter;\nuse pourwright::table::plain::{self, given};\n\n\
          use crate::call::Call;\n\
-         use crate::column::{Inputs, Outputs, pour_column, pour_result_column};\n\
+         use crate::column::{Inputs, Outputs, Rows, pour_column, pour_result_column};\n\
          use crate::error::Error;\nuse crate::guard::guard;\nuse crate::{call, memory};\n\n",
     );
     words(&mut text);
@@ -633,21 +633,23 @@ fn columnar_by_blocks(text: &mut String, calculation: &Calculation, names: &str)
     });
     let fields = fields.collect::<Vec<_>>().join(", ");
     let results = calculation.results.iter().map(written).collect::<Vec<_>>().join(", ");
-    let count = calculation.parameters.len();
+    let (count, found) = (calculation.parameters.len(), calculation.results.len());
     writeln!(
         text,
-        "        let read = |[{names}]: [f64; {count}]| plain::{inputs} {{ {fields} }};\n\
-         \x20       let write = |found: plain::{inputs}Result| [{results}];\n\
-         \x20       outputs.map_total(\n\
-         \x20           inputs,\n\
-         \x20           |row| {{\n\
-         \x20               let (found, is_answer) = read(row).total();\n\
-         \x20               (write(found), is_answer)\n\
-         \x20           }},\n\
-         \x20           |row| read(row).calculate().map(write).map_err(call::row_status),\n\
-         \x20       );\n\
+        "        outputs.map_blocks(inputs, &PhantomData::<plain::{inputs}>);\n\
          \x20       Ok(())\n\
          \x20   }})\n\
+         }}\n\n\
+         impl Rows<{count}, {found}> for PhantomData<plain::{inputs}> {{\n\
+         \x20   #[inline(always)]\n\
+         \x20   fn total(&self, [{names}]: [f64; {count}]) -> ([f64; {found}], bool) {{\n\
+         \x20       let (found, is_answer) = plain::{inputs} {{ {fields} }}.total();\n\
+         \x20       ([{results}], is_answer)\n\
+         \x20   }}\n\n\
+         \x20   fn calculate(&self, [{names}]: [f64; {count}]) -> Result<[f64; {found}], i32> {{\n\
+         \x20       let found = plain::{inputs} {{ {fields} }}.calculate().map_err(call::row_status)?;\n\
+         \x20       Ok([{results}])\n\
+         \x20   }}\n\
          }}\n"
     )
     .unwrap();
