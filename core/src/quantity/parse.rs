@@ -77,10 +77,17 @@ fn assemble(
     }
 }
 
+/// Between a per cent and its basis.
+const OF: &str = " of ";
+
 /// Reads a unit, or a per cent and its basis.
 fn unit_and_basis(cursor: &mut Cursor<'_>) -> Result<(Unit, Option<Basis>), AmountError> {
     let whole = cursor.rest();
-    if let Some((head, tail)) = whole.split_once(" of ")
+    // Most units are short and have none: looking at each place is faster than to prepare a search.
+    let of = whole.as_bytes().windows(OF.len()).position(|place| place == OF.as_bytes());
+    if let Some(of) = of
+        && let (Some(head), Some(tail)) =
+            (whole.get(..of), whole.get(of.saturating_add(OF.len())..))
         && let Found::Known(symbol @ (Symbol::Percent | Symbol::PartsPerMillion), _) =
             look_up(head.trim())
     {

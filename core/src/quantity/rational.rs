@@ -82,6 +82,9 @@ impl Rational {
     /// `self + other`, exactly; `None` where that does not fit.
     #[must_use]
     pub const fn checked_add(self, other: Self) -> Option<Self> {
+        if other.is_zero() {
+            return Some(self);
+        }
         let common = gcd(self.denominator.unsigned_abs(), other.denominator.unsigned_abs()) as i128;
         let widen_self = quotient(other.denominator, common);
         let widen_other = quotient(self.denominator, common);

@@ -209,6 +209,98 @@ symbols! {
     PartsPerMillion: RATIO "ppm", exact(ratio(1, 1_000_000)), ["[ppm]"], [];
 }
 
+impl Entry {
+    /// The spelling at `place` among the symbol, the other symbols and the words, and whether the case of letters counts.
+    const fn spelling(&self, place: usize) -> Option<(&'static str, MatchCase)> {
+        let words = 1 + self.symbols.len();
+        if place == 0 {
+            Some((self.symbol, MatchCase::Exact))
+        } else if place < words {
+            Some((self.symbols[place - 1], MatchCase::Exact))
+        } else if place - words < self.words.len() {
+            Some((self.words[place - words], MatchCase::Any))
+        } else {
+            None
+        }
+    }
+}
+
+/// All spellings, by a key of their first letter and length: the few with the key of a text are compared with it.
+struct Index {
+    /// Symbol and place of each spelling, by key, then in the order of the table.
+    spellings: [(Symbol, u8); SPELLINGS],
+    /// Where those of a key begin; the last is the end.
+    starts: [u16; KEYS + 1],
+}
+
+const KEYS: usize = 256;
+const SPELLINGS: usize = Index::counts()[KEYS] as usize;
+static INDEX: Index = Index::new();
+
+impl Index {
+    const fn key(spelling: &str) -> usize {
+        let bytes = spelling.as_bytes();
+        let first = if bytes.is_empty() { 0 } else { bytes[0].to_ascii_lowercase() as usize };
+        (first + 37 * bytes.len()) % KEYS
+    }
+
+    /// The number of spellings of each key, and of all.
+    const fn counts() -> [u16; KEYS + 1] {
+        let mut counts = [0; KEYS + 1];
+        let mut next = 0;
+        while next < Symbol::ALL.len() {
+            let mut place = 0;
+            while let Some((spelling, _)) = Symbol::ALL[next].entry().spelling(place) {
+                counts[Self::key(spelling)] += 1;
+                counts[KEYS] += 1;
+                place += 1;
+            }
+            next += 1;
+        }
+        counts
+    }
+
+    const fn new() -> Self {
+        let counts = Self::counts();
+        let mut starts = [0; KEYS + 1];
+        let mut key = 0;
+        while key < KEYS {
+            starts[key + 1] = starts[key] + counts[key];
+            key += 1;
+        }
+        let mut free = starts;
+        let mut spellings = [(Symbol::Cup, 0); SPELLINGS];
+        let mut next = 0;
+        while next < Symbol::ALL.len() {
+            let mut place = 0;
+            while let Some((spelling, _)) = Symbol::ALL[next].entry().spelling(place) {
+                let key = Self::key(spelling);
+                spellings[free[key] as usize] = (Symbol::ALL[next], place as u8);
+                free[key] += 1;
+                place += 1;
+            }
+            next += 1;
+        }
+        Self { spellings, starts }
+    }
+}
+
+impl Symbol {
+    /// The symbol that is spelled `name`, without the word of a system before it.
+    pub(super) fn of_spelling(name: &str) -> Option<Self> {
+        let key = Index::key(name);
+        let place = |key: usize| INDEX.starts.get(key).map(|start| usize::from(*start));
+        let spellings = INDEX.spellings.get(place(key)?..place(key.saturating_add(1))?)?;
+        let is_spelled =
+            |(symbol, place): &(Self, u8)| match symbol.entry().spelling(usize::from(*place)) {
+                Some((spelling, MatchCase::Exact)) => name == spelling,
+                Some((spelling, MatchCase::Any)) => name.eq_ignore_ascii_case(spelling),
+                None => false,
+            };
+        spellings.iter().find(|spelling| is_spelled(spelling)).map(|(symbol, _)| *symbol)
+    }
+}
+
 /// UCUM's codes for household measures; each names its system. (`[cup_m]` is the 240 mL label cup: UCUM has no
 /// code for the metric cup of 250 mL.)
 pub(super) const HOUSEHOLD_CODES: &[(&str, Symbol, System)] = &[

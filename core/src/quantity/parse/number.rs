@@ -132,8 +132,10 @@ fn hyphen(cursor: &mut Cursor<'_>, whole: &str) -> Option<AmountError> {
 
 /// Reads `1/4`, `1⁄4` or `¼`; `None`, and the cursor unmoved, if no fraction is here.
 fn fraction(cursor: &mut Cursor<'_>) -> Result<Option<Rational>, AmountError> {
-    if let Some((c, numerator, denominator)) =
-        cursor.peek().and_then(|c| VULGAR.iter().find(|(vulgar, ..)| *vulgar == c))
+    if let Some((c, numerator, denominator)) = cursor
+        .peek()
+        .filter(|c| !c.is_ascii())
+        .and_then(|c| VULGAR.iter().find(|(vulgar, ..)| *vulgar == c))
     {
         cursor.advance(c.len_utf8());
         return Ok(Rational::new(*numerator, *denominator));

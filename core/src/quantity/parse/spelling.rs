@@ -19,7 +19,7 @@ pub(super) enum Found {
 /// Finds a symbol by its spelling; runs of space and the points of abbreviations do not count.
 pub(super) fn look_up(written: &str) -> Found {
     let name = without_points(written);
-    if let Some(symbol) = plain(&name) {
+    if let Some(symbol) = Symbol::of_spelling(&name) {
         return Found::Known(symbol, None);
     }
     if let Some((_, symbol, system)) = HOUSEHOLD_CODES.iter().find(|(code, ..)| *code == name) {
@@ -50,22 +50,12 @@ fn without_points(written: &str) -> Cow<'_, str> {
     Cow::Owned(words.collect::<Vec<&str>>().join(" "))
 }
 
-/// A symbol without the word of a system before it.
-fn plain(name: &str) -> Option<Symbol> {
-    Symbol::ALL.iter().copied().find(|symbol| {
-        let entry = symbol.entry();
-        name == entry.symbol
-            || entry.symbols.contains(&name)
-            || entry.words.iter().any(|word| name.eq_ignore_ascii_case(word))
-    })
-}
-
 /// `metric cup`, `US fl oz`: a household word with the system that it is measured in.
 fn with_system(name: &str) -> Option<(Symbol, System)> {
     let (word, system) = SYSTEM_WORDS.iter().find(|(word, _)| {
         name.get(..word.len()).is_some_and(|head| head.eq_ignore_ascii_case(word))
     })?;
-    let symbol = plain(name.get(word.len()..)?)?;
+    let symbol = Symbol::of_spelling(name.get(word.len()..)?)?;
     matches!(symbol.entry().size, Size::Household(_)).then_some((symbol, *system))
 }
 
