@@ -65,7 +65,7 @@ export function cupPart() {
   const request = start.trim() && target ? nextRequest() : null
   const { answer = null, faults = [] } = request ? reply(request, bookOfCup()) : {}
   return html`<section class="color-cup" aria-labelledby="color-cup">
-    <h2 id="color-cup">The cup</h2>
+    <h2 id="color-cup" tabindex="-1">The cup</h2>
     ${whatIsIn(faults)}
     ${messages(
       'color/cup',
@@ -129,7 +129,7 @@ function whatIsIn(faults) {
       )
     })}
     ${field(
-      formulas.length ? 'and' : 'Formula in it',
+      formulas.length ? 'Another formula' : 'Formula in it',
       'color/formula/more',
       choice({
         id: 'color/formula/more',
@@ -191,7 +191,7 @@ function nextDrops(answer) {
       ${some ? nothing : html`No drops. Plus and minus show how others would look.`}
     </p>
     <ul class="drops">
-      ${colorants().map((name) => dropRow(name, counts[name] ?? 0, setCount))}
+      ${colorants().map((name) => dropRow(name, counts[name] ?? 0, (count) => setCount(name, count)))}
     </ul>
     <div class="buttons">
       <button type="button" ?disabled=${!some} @click=${once('poured', () => pour(some))}>
@@ -205,6 +205,7 @@ function nextDrops(answer) {
           : nothing
       }
     </div>
+    ${leftOut()}
   `
 }
 
@@ -221,36 +222,45 @@ const seenAs = (hex, words) =>
 
 /** A colorant with its drops. */
 function dropRow(name, count, set) {
-  const { out } = state.color
-  const isOut = out.includes(name)
   const [strongest] = [...state.book.materials[name].let_downs].reverse()
   const id = `color/drops/${name}`
-  const others = isOut ? out.filter((one) => one !== name) : [...out, name]
-  return html`<li class=${isOut ? 'out' : ''}>
+  const text = textInput({ id, value: count, size: 3, numeric: true, set: (text) => set(Number.parseInt(text) || 0) })
+  return html`<li>
     ${swatch(hexOf(strongest?.color ?? {}), `${name}, its last test piece`, 'small')}
     <label for=${id}>${name}</label>
     <span class="keys" role="group" aria-label="Drops of ${name}">
-      <button
-        type="button"
-        aria-label="A drop of ${name} less"
-        ?disabled=${!count}
-        @click=${() => set(name, count - 1)}
-      >
+      <button type="button" aria-label="A drop of ${name} less" ?disabled=${!count} @click=${() => set(count - 1)}>
         −
       </button>
-      ${textInput({ id, value: count, size: 3, numeric: true, set: (text) => set(name, Number.parseInt(text) || 0) })}
-      <button type="button" aria-label="A drop of ${name} more" @click=${() => set(name, count + 1)}>＋</button>
+      ${text}
+      <button type="button" aria-label="A drop of ${name} more" @click=${() => set(count + 1)}>+</button>
     </span>
-    <button
-      type="button"
-      class="quiet"
-      aria-pressed=${isOut}
-      aria-label="Leave ${name} out"
-      @click=${() => edit({ out: others, play: null })}
-    >
-      ${isOut ? 'left out' : 'leave out'}
-    </button>
   </li>`
+}
+
+/** Colorants that are not to be used. */
+function leftOut() {
+  const { out } = state.color
+  const there = colorants()
+  const left = there.filter((name) => out.includes(name))
+  const turn = (name) =>
+    edit({ out: left.includes(name) ? left.filter((one) => one !== name) : [...left, name], play: null })
+  return html`<details>
+    <summary>Colorants not to use${left.length ? `: ${left.join(', ')}` : ''}</summary>
+    <div class="buttons">
+      ${there.map(
+        (name) =>
+          html`<button
+            type="button"
+            class=${left.includes(name) ? '' : 'quiet'}
+            aria-pressed=${left.includes(name)}
+            @click=${() => turn(name)}
+          >
+            ${name}
+          </button>`,
+      )}
+    </div>
+  </details>`
 }
 
 /** Notes that something went in: the sample of before, then what was poured. */
@@ -346,11 +356,11 @@ function learned({ strengths }) {
         }
         return html`<li>
           <p>
-            <strong>${material}</strong> works at ${factors.join(', ')} times its test pieces in red, green and blue (±
-            ${common.text}).
+            <strong>${material}</strong> is ${factors.join(', ')} times as strong as its test pieces in red, green and
+            blue (± ${common.text}).
           </p>
           <button type="button" class="quiet" ?disabled=${isThere} @click=${once(`learned ${material}`, accept)}>
-            ${isThere ? 'In the book' : `Write it into the book`}
+            ${isThere ? `In the book: ${material}` : `Write ${material} into the book`}
           </button>
         </li>`
       })}
@@ -395,7 +405,7 @@ function saveAs() {
       )}
       <div class="field ends">
         <button type="button" class="quiet" ?disabled=${!answer?.write.length} @click=${once('save', write)}>
-          Write it into the book
+          Write the formula into the book
         </button>
       </div>
     </div>

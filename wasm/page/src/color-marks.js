@@ -1,10 +1,23 @@
 // Opening pictures and marking in them: the card, the target, the sample; by finger, pointer or keyboard.
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 import './marked-picture.js'
-import { closePicture, KINDS, mark, openPictures, pictures, read, resize, stepName, unmark } from './color-pictures.js'
+import {
+  closePicture,
+  faultsIn,
+  KINDS,
+  mark,
+  openPictures,
+  pictures,
+  read,
+  resize,
+  stepName,
+  unmark,
+} from './color-pictures.js'
+import { messages } from './faults.js'
 import { field, textInput } from './fields.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
+import { apart, differenceText } from './swatch.js'
 
 const WORDS = { target: 'target', seen: 'sample' }
 
@@ -68,60 +81,86 @@ function marked(picture) {
     picture.at = null
     mark(picture, next, x, y)
   }
-  return html`<figure class="marked" aria-label="Picture ${id}">
-    <div class="keys-of" role="group" aria-label="What to mark in picture ${id}">
-      ${names().map(
-        (one) =>
-          html`<button
-            type="button"
-            class=${one === next ? '' : 'quiet'}
-            aria-pressed=${one === next}
-            @click=${() => {
-              picture.next = one
-              change()
-            }}
-          >
-            ${marks[one] ? html`<span aria-hidden="true">✓</span>` : nothing} ${wordsOf(one)}
-          </button>`,
-      )}
-    </div>
-    <p class="say" id="mark:${id}">
-      ${marks[next] ? html`Tap to move the mark of the <strong>${wordsOf(next)}</strong>.` : html`Tap the <strong>${wordsOf(next)}</strong>.`}
-    </p>
-    <div class="frame">
-      <marked-picture .bitmap=${picture.bitmap}></marked-picture>
-      <svg
-        role="application"
-        tabindex="0"
-        viewBox="0 0 ${width} ${height}"
-        aria-label="Picture ${id}, ${name}. Arrow keys move the cross, with Shift in small steps; Enter marks."
-        aria-describedby="mark:${id}"
-        @click=${tap}
-        @keydown=${(event) => moveByKey(event, picture)}
-        @blur=${() => {
-          picture.at = null
-          change()
-        }}
-      >
-        ${Object.entries(marks).map(([one, { x, y, radius }]) => ring(picture, one, x, y, radius))} ${cross(picture)}
-      </svg>
-    </div>
-    <div class="buttons">
-      <button type="button" class="quiet" aria-label="Smaller mark" @click=${() => resize(picture, 0.8)}>−</button>
-      <span class="of-size">mark</span>
-      <button type="button" class="quiet" aria-label="Larger mark" @click=${() => resize(picture, 1.25)}>＋</button>
-      ${
-        marks[next]
-          ? html`<button type="button" class="quiet" @click=${once('unmark', () => unmark(picture, next))}>
-              Remove this mark
-            </button>`
-          : nothing
-      }
-      <button type="button" class="quiet" @click=${once('close picture', () => closePicture(picture))}>
-        Close picture ${id}
-      </button>
-    </div>
-  </figure>`
+  const done = names().filter((one) => marks[one])
+  return html`<details class="marked" ?open=${picture.open} @toggle=${(event) => (picture.open = event.target.open)}>
+    <summary>Picture ${id}: ${done.length ? done.map(wordsOf).join(', ') : 'nothing marked'}</summary>
+    <figure aria-label="Picture ${id}">
+      <div class="keys-of" role="group" aria-label="What to mark in picture ${id}">
+        ${names().map((one) => nameKey(picture, one))}
+      </div>
+      <p class="say" id="mark:${id}" role="status">
+        ${
+          marks[next]
+            ? html`Tap to move the mark of the <strong>${wordsOf(next)}</strong>.`
+            : html`Tap the <strong>${wordsOf(next)}</strong>.`
+        }
+      </p>
+      <div class="frame">
+        <marked-picture .bitmap=${picture.bitmap}></marked-picture>
+        <svg
+          role="application"
+          tabindex="0"
+          viewBox="0 0 ${width} ${height}"
+          aria-label="Picture ${id}, ${name}. Arrow keys move the cross, with Shift in small steps; Enter marks."
+          aria-describedby="mark:${id}"
+          @click=${tap}
+          @keydown=${(event) => moveByKey(event, picture)}
+          @blur=${() => {
+            picture.at = null
+            change()
+          }}
+        >
+          ${Object.entries(marks).map(([one, { x, y, radius }]) => ring(picture, one, x, y, radius))} ${cross(picture)}
+        </svg>
+      </div>
+      ${messages(`picture/${id}`, faultsIn(picture))} ${outcome()}
+      <div class="buttons">
+        <button type="button" class="quiet" aria-label="Smaller mark" @click=${() => resize(picture, 0.8)}>−</button>
+        <span class="of-size">mark</span>
+        <button type="button" class="quiet" aria-label="Larger mark" @click=${() => resize(picture, 1.25)}>+</button>
+        ${
+          marks[next]
+            ? html`<button type="button" class="quiet" @click=${once('unmark', () => unmark(picture, next))}>
+                Remove mark
+              </button>`
+            : nothing
+        }
+        <button
+          type="button"
+          class="quiet"
+          aria-label="Close picture ${id}"
+          @click=${once('close picture', () => closePicture(picture))}
+        >
+          Close
+        </button>
+      </div>
+    </figure>
+  </details>`
+}
+
+/** How far sample and target are apart, next to the picture, and the way on: on a phone the rest is far below. */
+function outcome() {
+  const { target, seen } = state.color
+  const difference = target && seen && apart(target.color, seen.color)
+  if (!difference) return nothing
+  const goOn = () => {
+    const cup = document.getElementById('color-cup')
+    cup.focus({ preventScroll: true })
+    cup.scrollIntoView({ block: 'start' })
+  }
+  return html`<p class="say read-so">${differenceText(difference)}</p>
+    <button type="button" class="quiet go-on" @click=${goOn}>To the next drops</button>`
+}
+
+function nameKey(picture, name) {
+  const choose = () => {
+    picture.next = name
+    change()
+  }
+  const isNext = name === picture.next
+  return html`<button type="button" class=${isNext ? '' : 'quiet'} aria-pressed=${isNext} @click=${choose}>
+    ${picture.marks[name] ? html`<span aria-hidden="true">✓</span>` : nothing} ${wordsOf(name)}
+  </button>`
 }
 
 /** A mark: a ring that shows on any color, and its word. */

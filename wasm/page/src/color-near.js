@@ -71,7 +71,7 @@ function near({ formula, color, was_seen, difference, notes }, target, calculate
             </p>`
           : nothing
       }
-      ${notes.map(({ message }) => html`<p class="better">${message}</p>`)}
+      ${notes.map(({ message }) => html`<p class="hint">${message}</p>`)}
     </div>
   </li>`
 }

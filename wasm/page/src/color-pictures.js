@@ -36,8 +36,20 @@ async function openOne(file) {
   const { width, height } = bitmap
   count += 1
   const radius = Math.max(6, Math.round(Math.min(width, height) * 0.04))
-  const picture = { id: count, name: file.name, bitmap, width, height, radius, marks: {}, next: '', at: null }
+  const picture = {
+    id: count,
+    name: file.name,
+    bitmap,
+    width,
+    height,
+    radius,
+    marks: {},
+    next: '',
+    at: null,
+    open: true,
+  }
   picture.next = nextOf(picture)
+  for (const other of pictures) other.open = false
   pictures.push(picture)
   change({ notice: '' })
 }
@@ -129,9 +141,11 @@ function pixelsOf(bitmap, x, y, radius) {
   return { mean, deviation, pixels, clipped: `${(100 * clipped).toFixed(2)} %` }
 }
 
+const markedWith = (kind) => pictures.filter(({ marks }) => marks[kind])
+
 /** The request that reads `kind` from all pictures in which it is marked; null if it is in none. */
 function requestOf(kind) {
-  const marked = pictures.filter(({ marks }) => marks[kind])
+  const marked = markedWith(kind)
   if (!marked.length) return null
   const card = ({ marks }) =>
     state.color.steps.flatMap((reflectance, at) => {
@@ -150,6 +164,14 @@ const withPercent = (text) => (/^[\d.]+$/.test(text.trim()) ? `${text.trim()} %`
 export function readingOf(kind) {
   const request = requestOf(kind)
   return request && { request, ...reply(request) }
+}
+
+/** What is wrong with a picture, of all that is marked in it. */
+export function faultsIn(picture) {
+  return KINDS.flatMap((kind) => {
+    const at = markedWith(kind).indexOf(picture)
+    return at < 0 ? [] : readingOf(kind).faults.filter(({ path }) => `${path}/`.startsWith(`/pictures/${at}/`))
+  })
 }
 
 /** Takes over what the pictures say; what is marked in no picture stays as it was read. */

@@ -5,12 +5,11 @@ import { cupPart } from './color-cup.js'
 import { drop, picturesPart } from './color-marks.js'
 import { nearPart } from './color-near.js'
 import { kept, readingOf } from './color-pictures.js'
-import { messages } from './faults.js'
 import { choice, field, textInput } from './fields.js'
 import { once } from './press.js'
 import { reply } from './replies.js'
 import { change, state } from './state.js'
-import { apart, differenceText, swatch } from './swatch.js'
+import { apart, differenceText, digit, swatch } from './swatch.js'
 
 const TITLES = { target: 'Target', seen: 'Sample' }
 
@@ -42,7 +41,7 @@ function sideBySide() {
         ? html`<p class="hint">As in daylight (D65), balanced by the card. ${statementOf(target ?? seen)}</p>`
         : nothing
     }
-    ${target && seen ? otherLights(target, seen) : nothing}
+    ${target && seen ? otherLights(target, seen) : nothing} ${instruments()} ${asked(...pairs())}
   </section>`
 }
 
@@ -51,38 +50,45 @@ const statementOf = ({ color }) => reply({ calculate: 'color-reading', instrumen
 /** What was typed of an instrument, and the light that it is for; not kept. */
 const typed = { target: { text: '', light: 'D65', faults: [] }, seen: { text: '', light: 'D65', faults: [] } }
 
-/** A reading: its numbers, what is wrong with it or could be better, and what would do. */
+/** A reading: its numbers, or why there are none; and what would make it better. */
 function readingPart(kind) {
   const now = state.color[kind]
-  const found = readingOf(kind)
-  const faults = found?.faults ?? []
+  const title = TITLES[kind]
+  const faults = readingOf(kind)?.faults ?? []
+  const forget = () => change({ color: { ...state.color, [kind]: null } })
   return html`<div class="reading-of">
-    <h3>${TITLES[kind]}</h3>
+    <h3>
+      ${title}
+      ${
+        now
+          ? html`<button
+              type="button"
+              class="quiet"
+              aria-label="Forget the ${title.toLowerCase()}"
+              @click=${once(`forget ${kind}`, forget)}
+            >
+              Forget
+            </button>`
+          : nothing
+      }
+    </h3>
+    ${faults.slice(0, 1).map(({ message }) => html`<p class="bad">Not read: ${message}</p>`)}
     ${
       now
         ? html`<p>
-              L*
-              ${now.color.lab
-                .map((part) => part.toFixed(1))
-                .join(', a* ')
-                .replace(/, a\* ([^,]*)$/, ', b* $1')}
-              <small>± ${Math.max(...now.color.uncertainty).toFixed(1)}, ${fromWhere(now.pictures)}</small>
-              <button
-                type="button"
-                class="quiet"
-                aria-label="Forget the ${TITLES[kind].toLowerCase()}"
-                @click=${once(`forget ${kind}`, () => change({ color: { ...state.color, [kind]: null } }))}
-              >
-                Forget
-              </button>
+              ${numbersOf(now.color)}
+              <small>± ${digit(Math.max(...now.color.uncertainty))}, ${fromWhere(now.pictures)}</small>
             </p>
             ${now.notes.map(({ message }) => html`<p class="better">${message}</p>`)}
             ${now.hex ? nothing : html`<p class="hint">No screen shows this color.</p>`}`
         : nothing
     }
-    ${messages(`color/${kind}`, faults)} ${instrument(kind)}
-    ${found?.answer ? asked([found.request, found.answer]) : nothing}
   </div>`
+}
+
+function numbersOf({ lab }) {
+  const [l, a, b] = lab.map(digit)
+  return `L* ${l}, a* ${a}, b* ${b}`
 }
 
 function fromWhere(pictures) {
@@ -91,44 +97,48 @@ function fromWhere(pictures) {
   return `from ${pictures} pictures`
 }
 
-/** A reading of an instrument, or a color in digits. */
+/** The requests that were made of pictures, with their answers. */
+const pairs = () =>
+  Object.keys(TITLES)
+    .map((kind) => readingOf(kind))
+    .filter((found) => found?.answer)
+    .map(({ request, answer }) => [request, answer])
+
+/** Readings of an instrument, or colors in digits. */
+function instruments() {
+  return html`<details class="instrument">
+    <summary>Read by an instrument</summary>
+    ${Object.keys(TITLES).map((kind) => instrument(kind))}
+    <p class="hint">
+      L*, a*, b*: <q>52, 41, 18</q>. Six digits of a screen: <q>#b85e5a</q>. Bands, each wavelength with its reflectance
+      from 0 to 1: <q>400 0.31 420 0.33 …</q>
+    </p>
+  </details>`
+}
+
 function instrument(kind) {
   const own = typed[kind]
   const id = `color/${kind}/typed`
   const set = (text) => {
     own.text = text
-    const { answer, faults } = text.trim()
-      ? reply({ calculate: 'color-reading', instrument: entryOf(own) })
-      : { faults: [] }
+    const request = { calculate: 'color-reading', instrument: entryOf(own) }
+    const { answer = null, faults = [] } = text.trim() ? reply(request) : {}
     own.faults = faults
-    if (answer) change({ color: { ...state.color, [kind]: { ...kept(answer), given: entryOf(own) } } })
-    else change()
+    change(answer ? { color: { ...state.color, [kind]: { ...kept(answer), given: entryOf(own) } } } : {})
   }
-  return html`<details class="instrument">
-    <summary>${TITLES[kind]} by an instrument</summary>
-    <div class="fields">
-      ${field(
-        'L*, a*, b*, or #rrggbb, or bands',
-        id,
-        textInput({ id, value: own.text, size: 22, placeholder: '52, 41, 18', faults: own.faults, set }),
-        own.faults,
-      )}
-      ${field(
-        'Light of L*a*b*',
-        `${id}/light`,
-        choice({
-          id: `${id}/light`,
-          value: own.light,
-          names: ['D65', 'D50'],
-          set: (light) => {
-            own.light = light
-            set(own.text)
-          },
-        }),
-      )}
-    </div>
-    <p class="hint">Bands: wavelength and reflectance from 0 to 1, one after the other: 400 0.31 420 0.33 …</p>
-  </details>`
+  const light = choice({
+    id: `${id}/light`,
+    value: own.light,
+    names: ['D65', 'D50'],
+    set: (light) => {
+      own.light = light
+      set(own.text)
+    },
+  })
+  const text = textInput({ id, value: own.text, size: 14, placeholder: '52, 41, 18', faults: own.faults, set })
+  return html`<div class="fields">
+    ${field(`${TITLES[kind]}, as read`, id, text, own.faults)} ${field('in the light', `${id}/light`, light)}
+  </div>`
 }
 
 /** A color as documents have it, of what was typed. */
