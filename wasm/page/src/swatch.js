@@ -59,5 +59,5 @@ export function differenceText({ difference, low, high, looks }) {
     <span class="number">ΔE₀₀ ${digit(difference)} (${digit(low)} to ${digit(high)})</span>`
 }
 
-/** A difference to one decimal. */
-export const digit = (value) => value.toFixed(1)
+/** A number to one decimal, with a true minus sign. */
+export const digit = (value) => (Math.abs(value) < 0.05 ? '0.0' : value.toFixed(1).replace('-', '−'))

@@ -162,8 +162,8 @@ person('leads from two pictures to the target, drop by drop', { view: 'color', .
   }
   const pour = cup(page).getByRole('button', { name: /^Poured this/ })
   // The maker begins with what the eye says; the rest follows the library.
-  await cup(page).getByLabel('plum', { exact: true }).fill('6')
-  await cup(page).getByLabel('rust', { exact: true }).fill('1')
+  await cup(page).getByLabel('plum', { exact: true }).fill('8')
+  await cup(page).getByLabel('rust', { exact: true }).fill('2')
   await pressed(page, pour)
   const distances = []
   for (;;) {
@@ -188,6 +188,9 @@ person('leads from two pictures to the target, drop by drop', { view: 'color', .
   assert.match(await cup(page).innerText(), /Leave it/)
   assert.match(await said(page).innerText(), /Alike to the eye|Just visible side by side/)
   await picture(page, 'color phone light', { fullPage: true })
+  await page.setViewportSize({ width: 844, height: 390 })
+  await picture(page, 'color landscape')
+  await page.setViewportSize(PHONE.viewport)
 
   // What the cup has shown goes into the book if it is accepted, and comes back out of it.
   await cup(page).getByRole('button', { name: 'Write plum into the book' }).click()
@@ -229,6 +232,7 @@ person('says what is wrong with a picture, and what would do', { view: 'color' }
   await clipped.getByText(/card is clipped: its color is lost.*darker/).waitFor()
   await page.getByText('Not read: The card is clipped').waitFor()
   assert.equal((await colorState(page)).target, null)
+  await picture(page, 'color clipped')
   await clipped.getByRole('button', { name: /^Close picture/ }).click()
   const alone = await openPicture(page, photograph(gray))
   await alone.getByRole('button', { name: 'target' }).click()
