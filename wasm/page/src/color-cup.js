@@ -2,7 +2,7 @@
 // the page keeps its log.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
-import { forgetSample } from './color-pictures.js'
+import { forgetSample, kept } from './color-pictures.js'
 import { editBook } from './edits.js'
 import { faultsAt, keys, messages } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
@@ -41,22 +41,29 @@ function trial(more = []) {
   return { start: start.trim(), ...(formulas.length && { formulas }), log: [...log, ...more] }
 }
 
-/** How the cup looks once `counts` of drops are in, as the library calculates it after all samples. */
-function lookOf(counts) {
+/** The reply on the cup once `amounts` are in: how it looks then, as the library calculates it after all samples. */
+function lookOf(amounts) {
   const { target, seen } = state.color
-  const poured = dropsOf(counts)
+  const poured = stepOf(amounts)
   const more = [...(seen ? [{ looks: seen.color }] : []), ...(poured ? [poured] : [])]
   // Nothing else may go in: the answer is about this alone.
   const request = { calculate: 'color-next', target: target.color, trial: trial(more), leave_out: colorants() }
-  return reply(request, bookOfCup()).answer
+  return reply(request, bookOfCup())
 }
 
-/** A step of the log for counts of drops; null if there are none. */
-function dropsOf(counts) {
-  const poured = Object.entries(counts).filter(([, count]) => count > 0)
-  return poured.length
-    ? Object.fromEntries(poured.map(([name, count]) => [name, `${count} ${count === 1 ? 'drop' : 'drops'}`]))
-    : null
+/** A number of drops; null for an amount in another unit. */
+function dropsOf(amount = '') {
+  if (amount === '') return 0
+  const [, count] = /^(\d+) drops?$/.exec(amount) ?? [null, null]
+  return count && Number(count)
+}
+
+const inDrops = (count) => (count > 0 ? `${count} ${count === 1 ? 'drop' : 'drops'}` : '')
+
+/** A step of the log for amounts of colorants; null if there are none. */
+function stepOf(amounts) {
+  const poured = Object.entries(amounts).filter(([, amount]) => amount.trim() !== '')
+  return poured.length ? Object.fromEntries(poured) : null
 }
 
 /** The section. */
@@ -172,11 +179,12 @@ function begin() {
 /** What to do next, and the keys to play with drops before any is poured. */
 function nextDrops(answer) {
   const { play, target, seen } = state.color
-  const suggested = Object.fromEntries(answer.add.map(({ material, amount }) => [material, Number.parseInt(amount)]))
-  const counts = play ?? suggested
-  const [now, then] = [lookOf({}), lookOf(counts)]
-  const some = dropsOf(counts)
-  const setCount = (name, count) => edit({ play: { ...counts, [name]: Math.max(0, count) } })
+  const suggested = Object.fromEntries(answer.add.map(({ material, amount }) => [material, amount]))
+  const amounts = play ?? suggested
+  const now = lookOf({}).answer
+  const { answer: then, faults } = lookOf(amounts)
+  const some = stepOf(amounts)
+  const set = (name, amount) => edit({ play: { ...amounts, [name]: amount } })
   return html`
     <div class="next-drops" aria-live="polite">
       ${answer.text.map((line, at) => html`<p class=${at ? '' : 'outcome'}>${line}</p>`)} ${moreBase(answer)}
@@ -184,18 +192,19 @@ function nextDrops(answer) {
     <div class="looks">
       ${seenAs(target.hex, 'Target')}
       ${seenAs(seen ? seen.hex : now && hexOf(labOf(now.expected)), seen ? 'Sample now' : 'Cup now, calculated')}
-      ${some ? seenAs(then && hexOf(labOf(then.expected)), 'Then, calculated') : nothing}
+      ${some && then ? seenAs(hexOf(labOf(then.expected)), 'Then, calculated') : nothing}
     </div>
     <p class="say then" role="status">
       ${some && then ? html`With ${listed(some)}: ${differenceText(then.now)}` : nothing}
-      ${some ? nothing : html`No drops. Plus and minus show how others would look.`}
+      ${some ? nothing : 'No drops. Plus and minus show how others would look.'}
     </p>
+    ${messages('color/play', faults)}
     <ul class="drops">
-      ${colorants().map((name) => dropRow(name, counts[name] ?? 0, (count) => setCount(name, count)))}
+      ${colorants().map((name) => dropRow(name, amounts[name], (amount) => set(name, amount)))}
     </ul>
     <div class="buttons">
-      <button type="button" ?disabled=${!some} @click=${once('poured', () => pour(some))}>
-        ${some ? html`Poured this: ${listed(some)}` : 'Poured this'}
+      <button type="button" ?disabled=${!some || !then} @click=${once('poured', () => pour(some))}>
+        ${some ? `Poured this: ${listed(some)}` : 'Poured this'}
       </button>
       ${
         play
@@ -220,20 +229,34 @@ const seenAs = (hex, words) =>
     <figcaption>${words}</figcaption>
   </figure>`
 
-/** A colorant with its drops. */
-function dropRow(name, count, set) {
+/** A colorant with its drops; one that goes in by the spoon or by weight has its amount as a text. */
+function dropRow(name, amount, set) {
   const [strongest] = [...state.book.materials[name].let_downs].reverse()
   const id = `color/drops/${name}`
-  const text = textInput({ id, value: count, size: 3, numeric: true, set: (text) => set(Number.parseInt(text) || 0) })
+  const count = dropsOf(amount)
+  const isDrops = count !== null && (Boolean(amount) || dropsOf(strongest?.dose) !== null)
+  const counted = (text) => (/^\d*$/.test(text.trim()) ? inDrops(Number(text)) : text)
+  const text = textInput({
+    id,
+    value: isDrops ? count : amount,
+    size: 3,
+    numeric: isDrops,
+    set: (text) => set(isDrops ? counted(text) : text),
+  })
+  const key = (sign, more, to) =>
+    html`<button
+      type="button"
+      aria-label="A drop of ${name} ${more}"
+      ?disabled=${to < 0}
+      @click=${() => set(inDrops(to))}
+    >
+      ${sign}
+    </button>`
   return html`<li>
     ${swatch(hexOf(strongest?.color ?? {}), `${name}, its last test piece`, 'small')}
     <label for=${id}>${name}</label>
-    <span class="keys" role="group" aria-label="Drops of ${name}">
-      <button type="button" aria-label="A drop of ${name} less" ?disabled=${!count} @click=${() => set(count - 1)}>
-        −
-      </button>
-      ${text}
-      <button type="button" aria-label="A drop of ${name} more" @click=${() => set(count + 1)}>+</button>
+    <span class="keys" role="group" aria-label="${isDrops ? 'Drops' : 'Amount'} of ${name}">
+      ${isDrops ? html`${key('−', 'less', count - 1)} ${text} ${key('+', 'more', count + 1)}` : text}
     </span>
   </li>`
 }
@@ -337,8 +360,11 @@ function takeBack() {
   const looked = rest.at(-1)?.looks
   const isPour = !log.at(-1).taken && !log.at(-1).looks
   if (!isPour || !looked) return edit({ log: rest, play: null })
-  edit({ log: rest.slice(0, -1), seen: { color: looked, hex: hexOf(looked), notes: [], pictures: 0 }, play: null })
+  edit({ log: rest.slice(0, -1), seen: readAgain(looked), play: null })
 }
+
+/** A color of the log as a reading. */
+const readAgain = (color) => kept(reply({ calculate: 'color-reading', instrument: color }).answer)
 
 /** What the samples have shown of the strengths of the colorants, each for the book to accept. */
 function learned({ strengths }) {

@@ -176,7 +176,7 @@ export function faultsIn(picture) {
 
 /** Takes over what the pictures say; what is marked in no picture stays as it was read. */
 export function read() {
-  const parts = {}
+  const parts = { play: null }
   for (const kind of KINDS) {
     const found = readingOf(kind)
     if (found) parts[kind] = found.answer ? kept(found.answer, found.request.pictures.length) : null
@@ -185,4 +185,4 @@ export function read() {
 }
 
 /** What is kept of a reading, over a reload too. */
-export const kept = ({ color, hex, notes }, pictures = 0) => ({ color, hex, notes, pictures })
+export const kept = ({ color, lab, hex, notes }, pictures = 0) => ({ color, lab, hex, notes, pictures })

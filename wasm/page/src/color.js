@@ -25,6 +25,7 @@ export function colorView() {
 function sideBySide() {
   const { target, seen } = state.color
   const difference = target && seen ? apart(target.color, seen.color) : null
+  const found = pairs()
   return html`<section class="side-by-side" aria-labelledby="side-by-side">
     <h2 id="side-by-side">Side by side</h2>
     <div class="pair">
@@ -41,7 +42,7 @@ function sideBySide() {
         ? html`<p class="hint">As in daylight (D65), balanced by the card. ${statementOf(target ?? seen)}</p>`
         : nothing
     }
-    ${target && seen ? otherLights(target, seen) : nothing} ${instruments()} ${asked(...pairs())}
+    ${target && seen ? otherLights(target, seen) : nothing} ${instruments()} ${found.length ? asked(...found) : nothing}
   </section>`
 }
 
@@ -55,7 +56,7 @@ function readingPart(kind) {
   const now = state.color[kind]
   const title = TITLES[kind]
   const faults = readingOf(kind)?.faults ?? []
-  const forget = () => change({ color: { ...state.color, [kind]: null } })
+  const forget = () => change({ color: { ...state.color, [kind]: null, play: null } })
   return html`<div class="reading-of">
     <h3>
       ${title}
@@ -75,24 +76,22 @@ function readingPart(kind) {
     ${faults.slice(0, 1).map(({ message }) => html`<p class="bad">Not read: ${message}</p>`)}
     ${
       now
-        ? html`<p>
-              ${numbersOf(now.color)}
-              <small>± ${digit(Math.max(...now.color.uncertainty))}, ${fromWhere(now.pictures)}</small>
-            </p>
-            ${now.notes.map(({ message }) => html`<p class="better">${message}</p>`)}
-            ${now.hex ? nothing : html`<p class="hint">No screen shows this color.</p>`}`
+        ? html`${numbersOf(now)} ${now.notes.map(({ message }) => html`<p class="better">${message}</p>`)}
+          ${now.hex ? nothing : html`<p class="hint">No screen shows this color.</p>`}`
         : nothing
     }
   </div>`
 }
 
-function numbersOf({ lab }) {
-  const [l, a, b] = lab.map(digit)
-  return `L* ${l}, a* ${a}, b* ${b}`
+/** The numbers of a reading, with the largest of their uncertainties and where they are from. */
+function numbersOf({ color, lab, pictures }) {
+  const [l, a, b] = [lab.lightness, lab.a, lab.b].map(digit)
+  const sure = color.uncertainty ? `± ${digit(Math.max(...color.uncertainty))}, ` : ''
+  return html`<p>L* ${l}, a* ${a}, b* ${b} <small>${sure}${fromWhere(pictures)}</small></p>`
 }
 
 function fromWhere(pictures) {
-  if (!pictures) return 'as read before'
+  if (!pictures) return 'read before, or by an instrument'
   if (pictures === 1) return 'from one picture; three are surer'
   return `from ${pictures} pictures`
 }
@@ -124,7 +123,7 @@ function instrument(kind) {
     const request = { calculate: 'color-reading', instrument: entryOf(own) }
     const { answer = null, faults = [] } = text.trim() ? reply(request) : {}
     own.faults = faults
-    change(answer ? { color: { ...state.color, [kind]: { ...kept(answer), given: entryOf(own) } } } : {})
+    change(answer ? { color: { ...state.color, [kind]: { ...kept(answer), given: entryOf(own) }, play: null } } : {})
   }
   const light = choice({
     id: `${id}/light`,

@@ -15,6 +15,8 @@ class MarkedPicture extends HTMLElement {
     canvas.height = Math.round(bitmap.height * scale)
     canvas.getContext('2d').drawImage(bitmap, 0, 0, canvas.width, canvas.height)
     this.replaceChildren(canvas)
+    // So that the whole picture fits on the screen.
+    this.parentElement.style.setProperty('--aspect', String(bitmap.width / bitmap.height))
   }
 }
 

@@ -73,15 +73,33 @@ function photograph({ left, right = left, falls = 0.04, bright = 0.75 }) {
   })
 }
 
-/** Opens a picture; its figure. Those that were opened before are closed up. */
-async function openPicture(page, buffer) {
+/** Opens a picture from a file, or another way; its figure. Those that were opened before are closed up. */
+async function openPicture(page, buffer, way = chosen) {
   const figures = page.getByRole('figure', { name: /^Picture / })
   const before = (await figures.count()) ? await figures.getAttribute('aria-label') : null
-  await page.getByLabel('Open pictures').setInputFiles({ name: 'piece.png', mimeType: 'image/png', buffer })
+  await way(page, buffer)
   const figure = page.locator(`figure[aria-label^="Picture "]:visible:not([aria-label="${before}"])`)
   await figure.waitFor()
   return page.getByRole('figure', { name: await figure.getAttribute('aria-label'), exact: true })
 }
+
+const chosen = (page, buffer) =>
+  page.getByLabel('Open pictures').setInputFiles({ name: 'piece.png', mimeType: 'image/png', buffer })
+
+/** Drops a picture on the view, or pastes it. */
+const given = (kind) => (page, buffer) =>
+  page.locator('.color').evaluate(
+    (view, [kind, bytes]) => {
+      const transfer = new DataTransfer()
+      transfer.items.add(new File([new Uint8Array(bytes)], 'piece.png', { type: 'image/png' }))
+      const event =
+        kind === 'paste'
+          ? new ClipboardEvent(kind, { clipboardData: transfer, bubbles: true, cancelable: true })
+          : new DragEvent(kind, { dataTransfer: transfer, bubbles: true, cancelable: true })
+      view.dispatchEvent(event)
+    },
+    [kind, [...buffer]],
+  )
 
 /** Taps a place of the picture: what is marked there is the key that is pressed. */
 async function tap(figure, area) {
@@ -234,7 +252,7 @@ person('says what is wrong with a picture, and what would do', { view: 'color' }
   assert.equal((await colorState(page)).target, null)
   await picture(page, 'color clipped')
   await clipped.getByRole('button', { name: /^Close picture/ }).click()
-  const alone = await openPicture(page, photograph(gray))
+  const alone = await openPicture(page, photograph(gray), given('paste'))
   await alone.getByRole('button', { name: 'target' }).click()
   await tap(alone, 'left')
   await alone.getByText(/no white or gray card.*next to the piece/).waitFor()
@@ -255,7 +273,7 @@ person('says what is wrong with a picture, and what would do', { view: 'color' }
 })
 
 person('works by keyboard and by numbers', { view: 'color', viewport: { width: 820, height: 1180 } }, async (page) => {
-  const figure = await openPicture(page, photograph({ left: '#8f6a74', right: '#94707a' }))
+  const figure = await openPicture(page, photograph({ left: '#8f6a74', right: '#94707a' }), given('drop'))
   const drawing = figure.getByRole('application')
   const keyed = async (name, ...presses) => {
     await figure.getByRole('button', { name }).click()

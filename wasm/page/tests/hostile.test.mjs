@@ -14,13 +14,16 @@ person('are refused without a view that breaks', {}, async (page) => {
   )
   const { product, ...line } = orders.lines[0]
   const pairs = WHATEVER.flatMap((value) => [
-    ...BOOK.map((key) => [{ ...book, [key]: value }, orders, ['bench', 'orders', 'one', 'salt', 'book']]),
+    ...BOOK.map((key) => [{ ...book, [key]: value }, orders, ['bench', 'orders', 'one', 'salt', 'color', 'book']]),
     ...BENCH.map((key) => [{ ...book, bench: { ...book.bench, [key]: value } }, orders, ['book', 'bench']]),
     ...LINE.map((key) => [book, { ...orders, lines: [{ ...line, [key]: value }] }, ['orders']]),
     ...ORDERS.map((key) => [book, { ...orders, [key]: value }, ['orders']]),
   ])
   const broken = await page.evaluate(async (pairs) => {
-    const { change } = await import('./src/state.js')
+    const { change, state } = await import('./src/state.js')
+    const read = { color: { lab: [60, 15, -5] }, lab: { lightness: 60, a: 15, b: -5 }, hex: '#9d8999', notes: [] }
+    const color = { ...state.color, target: read, seen: read, start: '1/2 cup', formulas: ['plain'], series: 'plum' }
+    change({ color })
     const found = []
     for (const [book, orders, views] of pairs) {
       for (const view of views) {
