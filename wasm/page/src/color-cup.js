@@ -176,18 +176,32 @@ function begin() {
   edit({ ...newCup(), seen: null })
 }
 
+/** Whether something was poured of which no sample was read yet. */
+function isUnseen() {
+  const { log, seen } = state.color
+  const last = log.filter((step) => !step.taken).at(-1)
+  return !seen && last !== undefined && !last.looks
+}
+
 /** What to do next, and the keys to play with drops before any is poured. */
 function nextDrops(answer) {
   const { play, target, seen } = state.color
+  const unseen = isUnseen()
   const suggested = Object.fromEntries(answer.add.map(({ material, amount }) => [material, amount]))
-  const amounts = play ?? suggested
+  const amounts = play ?? (unseen ? {} : suggested)
   const now = lookOf({}).answer
   const { answer: then, faults } = lookOf(amounts)
   const some = stepOf(amounts)
   const set = (name, amount) => edit({ play: { ...amounts, [name]: amount } })
   return html`
     <div class="next-drops" aria-live="polite">
-      ${answer.text.map((line, at) => html`<p class=${at ? '' : 'outcome'}>${line}</p>`)} ${moreBase(answer)}
+      ${
+        unseen
+          ? html`<p class="outcome">Stir, cool a sample, and read it: the next drops follow what it shows.</p>
+              <p>By calculation: ${differenceText(answer.now)}</p>
+              <p>${answer.statement}</p>`
+          : html`${answer.text.map((line, at) => html`<p class=${at ? '' : 'outcome'}>${line}</p>`)} ${moreBase(answer)}`
+      }
     </div>
     <div class="looks">
       ${seenAs(target.hex, 'Target')}

@@ -6,6 +6,7 @@ import {
   faultsIn,
   KINDS,
   mark,
+  markNext,
   openPictures,
   pictures,
   read,
@@ -206,6 +207,7 @@ function card() {
   const { steps } = state.color
   const set = (steps) => {
     state.color = { ...state.color, steps }
+    markNext()
     read()
   }
   return html`<div class="fields card-steps">
@@ -241,20 +243,14 @@ function card() {
     <p class="hint">As stated on the card. Two steps or more take out the camera's curve.</p>`
 }
 
-/** Pictures that are dropped into the view. */
-export const drop = {
-  over: (event) => event.preventDefault(),
-  take: (event) => {
-    event.preventDefault()
-    openPictures(imagesOf(event.dataTransfer))
-  },
-}
-
 const imagesOf = (transfer) => [...(transfer?.files ?? [])].filter(({ type }) => type.startsWith('image/'))
 
-addEventListener('paste', (event) => {
-  const images = imagesOf(event.clipboardData)
-  if (location.hash !== '#color' || !images.length) return
-  event.preventDefault()
-  openPictures(images)
-})
+/** Takes pictures that are dropped anywhere on the view, or pasted; a browser would show them in place of the page. */
+function taken(event) {
+  if (location.hash !== '#color') return
+  const images = imagesOf(event.dataTransfer ?? event.clipboardData)
+  if (event.type !== 'paste' || images.length) event.preventDefault()
+  if (event.type !== 'dragover') openPictures(images)
+}
+
+for (const way of ['dragover', 'drop', 'paste']) addEventListener(way, taken)

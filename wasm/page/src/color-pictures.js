@@ -104,6 +104,18 @@ function nextOf(picture, name = '') {
   return missing ?? (name || 'seen')
 }
 
+/** Goes on to what is to be marked in each picture, as the card has other steps now. */
+export function markNext() {
+  for (const picture of pictures) picture.next = nextOf(picture, picture.marks[picture.next] ? picture.next : '')
+}
+
+/** Forgets a reading, with its marks. */
+export function forget(kind) {
+  for (const { marks } of pictures) delete marks[kind]
+  markNext()
+  change({ color: { ...state.color, [kind]: null, play: null } })
+}
+
 /** Forgets the marks of a sample: what was poured since looks different. Pictures of nothing else are closed. */
 export function forgetSample() {
   for (const picture of [...pictures]) {

@@ -2,9 +2,9 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
 import { cupPart } from './color-cup.js'
-import { drop, picturesPart } from './color-marks.js'
+import { picturesPart } from './color-marks.js'
 import { nearPart } from './color-near.js'
-import { kept, readingOf } from './color-pictures.js'
+import { forget, kept, readingOf } from './color-pictures.js'
 import { choice, field, textInput } from './fields.js'
 import { once } from './press.js'
 import { reply } from './replies.js'
@@ -15,7 +15,7 @@ const TITLES = { target: 'Target', seen: 'Sample' }
 
 /** The view. */
 export function colorView() {
-  return html`<div class="color" @dragover=${drop.over} @drop=${drop.take}>
+  return html`<div class="color">
     ${picturesPart()}
     <div class="answers">${sideBySide()} ${cupPart()} ${nearPart()}</div>
   </div>`
@@ -56,7 +56,7 @@ function readingPart(kind) {
   const now = state.color[kind]
   const title = TITLES[kind]
   const faults = readingOf(kind)?.faults ?? []
-  const forget = () => change({ color: { ...state.color, [kind]: null, play: null } })
+  if (!now && !faults.length) return nothing
   return html`<div class="reading-of">
     <h3>
       ${title}
@@ -66,7 +66,7 @@ function readingPart(kind) {
               type="button"
               class="quiet"
               aria-label="Forget the ${title.toLowerCase()}"
-              @click=${once(`forget ${kind}`, forget)}
+              @click=${once(`forget ${kind}`, () => forget(kind))}
             >
               Forget
             </button>`

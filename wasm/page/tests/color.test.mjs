@@ -197,6 +197,9 @@ person('leads from two pictures to the target, drop by drop', { view: 'color', .
     if (await pour.isDisabled()) break
     assert.ok(distances.length < 20, `no end after ${distances}`)
     await pressed(page, pour)
+    // Without a sample nothing more is suggested.
+    await cup(page).getByText('Stir, cool a sample, and read it').waitFor()
+    assert.ok(await pour.isDisabled())
   }
   console.log(`# ΔE₀₀ from the target, pour by pour: ${distances.map((one) => one.toFixed(1)).join(', ')}`)
   assert.ok(distances.length > 2, `${distances}`)
