@@ -324,7 +324,7 @@ function moreBase({ more_base: more }) {
   </div>`
 }
 
-/** The log of the trial, the last entry first to take back. */
+/** The log of the trial; its last entry can be taken back. */
 function logPart() {
   const { log, taken } = state.color
   const take = () => edit({ log: [...log, { taken: taken.trim() }], taken: '' })
@@ -454,5 +454,5 @@ function saveAs() {
     </p>`
 }
 
-/** A color with the day on which it was read. */
-export const dated = (color) => ({ ...color, day: new Date().toISOString().slice(0, 10) })
+/** A color with today's date, as `2027-03-05`. */
+export const dated = (color) => ({ ...color, day: new Date().toLocaleDateString('sv-SE') })

@@ -243,14 +243,14 @@ function card() {
     <p class="hint">As stated on the card. Two steps or more take out the camera's curve.</p>`
 }
 
-const imagesOf = (transfer) => [...(transfer?.files ?? [])].filter(({ type }) => type.startsWith('image/'))
+const imagesOf = ({ files }) => [...files].filter(({ type }) => type.startsWith('image/'))
 
 /** Takes pictures that are dropped anywhere on the view, or pasted; a browser would show them in place of the page. */
 function taken(event) {
-  if (location.hash !== '#color') return
-  const images = imagesOf(event.dataTransfer ?? event.clipboardData)
-  if (event.type !== 'paste' || images.length) event.preventDefault()
-  if (event.type !== 'dragover') openPictures(images)
+  const transfer = event.dataTransfer ?? event.clipboardData
+  if (location.hash !== '#color' || !transfer?.types.includes('Files')) return
+  event.preventDefault()
+  if (event.type !== 'dragover') openPictures(imagesOf(transfer))
 }
 
 for (const way of ['dragover', 'drop', 'paste']) addEventListener(way, taken)

@@ -180,10 +180,12 @@ export function readingOf(kind) {
 
 /** What is wrong with a picture, of all that is marked in it. */
 export function faultsIn(picture) {
-  return KINDS.flatMap((kind) => {
+  const faults = KINDS.flatMap((kind) => {
     const at = markedWith(kind).indexOf(picture)
     return at < 0 ? [] : readingOf(kind).faults.filter(({ path }) => `${path}/`.startsWith(`/pictures/${at}/`))
   })
+  // What is wrong with the card is so for target and sample.
+  return [...new Map(faults.map((fault) => [fault.message, fault])).values()]
 }
 
 /** Takes over what the pictures say; what is marked in no picture stays as it was read. */

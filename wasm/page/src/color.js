@@ -39,7 +39,10 @@ function sideBySide() {
     ${Object.keys(TITLES).map((kind) => readingPart(kind))}
     ${
       target || seen
-        ? html`<p class="hint">As in daylight (D65), balanced by the card. ${statementOf(target ?? seen)}</p>`
+        ? html`<p class="hint">
+            As in daylight (D65)${target?.pictures || seen?.pictures ? ', balanced by the card' : ''}.
+            ${statementOf(target ?? seen)}
+          </p>`
         : nothing
     }
     ${target && seen ? otherLights(target, seen) : nothing} ${instruments()} ${found.length ? asked(...found) : nothing}
@@ -109,7 +112,7 @@ function instruments() {
     <summary>Read by an instrument</summary>
     ${Object.keys(TITLES).map((kind) => instrument(kind))}
     <p class="hint">
-      L*, a*, b*: <q>52, 41, 18</q>. Six digits of a screen: <q>#b85e5a</q>. Bands, each wavelength with its reflectance
+      L*, a*, b*: <q>52, 41, 18</q>. Six hexadecimal digits: <q>#b85e5a</q>. Bands, each wavelength with its reflectance
       from 0 to 1: <q>400 0.31 420 0.33 …</q>
     </p>
   </details>`

@@ -3,7 +3,7 @@ import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 import { reply, variant } from './replies.js'
 import { state } from './state.js'
 
-/** A color as documents have it; null for an entry that is none. */
+/** A color of an answer as requests take it. */
 export function labOf({ lightness, a, b }) {
   return { lab: [lightness, a, b] }
 }

@@ -322,6 +322,21 @@ person('works by keyboard and by numbers', { view: 'color', viewport: { width: 8
   assert.notEqual(await then.innerText(), before)
   assert.deepEqual((await colorState(page)).log, [])
 
+  // Far too much of a colorant, and no white to be used: more base, which goes in like drops. The last entry can be taken back.
+  await page.getByText('Colorants not to use').click()
+  await cup(page).getByRole('button', { name: 'chalk', exact: true }).click()
+  await cup(page).getByLabel('plum', { exact: true }).fill('40')
+  await pressed(page, cup(page).getByRole('button', { name: /^Poured this/ }))
+  await page.getByLabel('Target, as read').fill('65.7, 18, -7.7')
+  await page.getByLabel('Sample, as read').fill('52, 22, -9')
+  await pressed(page, cup(page).getByRole('button', { name: /^Poured this: .* of clear-base/ }))
+  const { log } = await colorState(page)
+  assert.deepEqual(Object.keys(log.at(-1)), ['clear-base'])
+  assert.ok(log.at(-2).looks)
+  await cup(page).getByRole('button', { name: 'Take the last entry back' }).click()
+  const back = await colorState(page)
+  assert.deepEqual([back.log.length, back.seen.color.lab], [log.length - 2, [52, 22, -9]])
+
   // Test pieces of a colorant: the series, and a reading of one into the book.
   await page.getByLabel('Colorant', { exact: true }).selectOption('plum')
   const series = page.getByRole('region', { name: 'Test pieces of a colorant' })
