@@ -204,8 +204,8 @@ function nextDrops(answer) {
       }
     </div>
     <div class="looks">
-      ${seenAs(target.hex, 'Target')}
       ${seenAs(seen ? seen.hex : now && hexOf(labOf(now.expected)), seen ? 'Sample now' : 'Cup now, calculated')}
+      ${seenAs(target.hex, 'Target')}
       ${some && then ? seenAs(hexOf(labOf(then.expected)), 'Then, calculated') : nothing}
     </div>
     <p class="say then" role="status">
