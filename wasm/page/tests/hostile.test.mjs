@@ -9,6 +9,13 @@ const LINE = 'order product pieces promised shape formulas layers mold packs pac
 const ORDERS = 'stock shelf day about'.split(' ')
 
 person('are refused without a view that breaks', {}, async (page) => {
+  // The view of color has something to show.
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const read = { color: { lab: [60, 15, -5] }, lab: { lightness: 60, a: 15, b: -5 }, hex: '#9d8999', notes: [] }
+    const color = { ...state.color, target: read, seen: read, start: '1/2 cup', formulas: ['plain'], series: 'plum' }
+    change({ color })
+  })
   const [book, orders] = await Promise.all(
     ['book', 'orders'].map(async (name) => JSON.parse(await read(`core/examples/demo/${name}.json`))),
   )
@@ -20,10 +27,7 @@ person('are refused without a view that breaks', {}, async (page) => {
     ...ORDERS.map((key) => [book, { ...orders, [key]: value }, ['orders']]),
   ])
   const broken = await page.evaluate(async (pairs) => {
-    const { change, state } = await import('./src/state.js')
-    const read = { color: { lab: [60, 15, -5] }, lab: { lightness: 60, a: 15, b: -5 }, hex: '#9d8999', notes: [] }
-    const color = { ...state.color, target: read, seen: read, start: '1/2 cup', formulas: ['plain'], series: 'plum' }
-    change({ color })
+    const { change } = await import('./src/state.js')
     const found = []
     for (const [book, orders, views] of pairs) {
       for (const view of views) {
