@@ -10,6 +10,7 @@ import { part, reveal } from './part.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
 import { both, counted, day, short } from './show.js'
 import { change } from './state.js'
+import { swatchesOf } from './swatch.js'
 
 /** The pots, and the entries of the order of work, that are shown at once. */
 const [POTS, ENTRIES] = [20, 40]
@@ -168,7 +169,10 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
     <header>
       ${letter(pot.pot)}
       <div>
-        <h2>Pot ${pot.pot} <span class="in">in the ${pot.cup_name}</span></h2>
+        <h2>
+          Pot ${pot.pot}
+          <span class="in">in the ${pot.cup_name}</span> ${swatchesOf(pot.stages.flatMap(({ formulas }) => formulas))}
+        </h2>
         <p class="for">
           ${lines
             .slice(0, ENTRIES)

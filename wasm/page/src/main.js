@@ -2,6 +2,7 @@
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
+import { colorView } from './color.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
@@ -22,7 +23,7 @@ import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, tim
 import { updateNotice, watchForUpdate } from './update.js'
 import { ofEarlier, wordsOf } from './work.js'
 
-const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', book: 'Book' }
+const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', color: 'Color', book: 'Book' }
 
 const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
 
@@ -112,6 +113,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
   const unread = made.status !== 'done' && made.book !== book
   if ((bookFaults.length || unread) && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
+  if (shown === 'color') return colorView()
   if (shown === 'one') return oneView(pots, plan)
   const changes = made.gone ? wordsOf(made.gone) : (state.work?.changes ?? [])
   return plan ? bench(plan, steps, changes) : nothing
@@ -198,7 +200,7 @@ const isEditing = (shown) => shown === 'orders' || shown === 'book'
 
 /** The bar at the foot: the clocks, and the next thing to do with a large button; where the documents are written, the last change. */
 function foot(shown, plan, steps, stale, status) {
-  const edits = isEditing(shown) ? editsBar() : nothing
+  const edits = isEditing(shown) || shown === 'color' ? editsBar() : nothing
   if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
   const now = plan && !stale ? next(steps) : null
   return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>

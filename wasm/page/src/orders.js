@@ -12,6 +12,7 @@ import { once } from './press.js'
 import { ofBefore } from './progress.js'
 import { counted, short } from './show.js'
 import { state, valueAt } from './state.js'
+import { formulasOf, swatchesOf } from './swatch.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
@@ -79,6 +80,7 @@ function lineCard(line, index, plan, faults, now) {
     ${
       planned
         ? html`<p class="comes-to">
+            ${swatchesOf(formulasOf(line))}
             ${byPack && !now?.made ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)}
             each, from ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[place])}
           </p>`

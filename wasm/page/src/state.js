@@ -34,6 +34,26 @@ export const state = {
   salt: { product: '', salt: '', at: null },
   /** A calibration: its kind, material and spoon, and the weighings as written. */
   calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
+  /**
+   * The view "Color": the steps of the card; target and sample as they were read; the trial of the cup with its log, the drops
+   * that are played with, colorants left out; strengths of the book before this cup's were accepted.
+   */
+  color: {
+    steps: ['90 %'],
+    target: null,
+    seen: null,
+    start: '',
+    formulas: [],
+    log: [],
+    play: null,
+    out: [],
+    close: '',
+    taken: '',
+    before: {},
+    save: '',
+    piece: '',
+    series: '',
+  },
   /** A message about a file that was opened, or about the data of an earlier visit. */
   notice: '',
   /** Why the browser stores nothing; empty if it does. */
@@ -50,7 +70,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate'.split(
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate color'.split(
     ' ',
   )
 

@@ -9,12 +9,19 @@ const LINE = 'order product pieces promised shape formulas layers mold packs pac
 const ORDERS = 'stock shelf day about'.split(' ')
 
 person('are refused without a view that breaks', {}, async (page) => {
+  // The view of color has something to show.
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const read = { color: { lab: [60, 15, -5] }, lab: { lightness: 60, a: 15, b: -5 }, hex: '#9d8999', notes: [] }
+    const color = { ...state.color, target: read, seen: read, start: '1/2 cup', formulas: ['plain'], series: 'plum' }
+    change({ color })
+  })
   const [book, orders] = await Promise.all(
     ['book', 'orders'].map(async (name) => JSON.parse(await read(`core/examples/demo/${name}.json`))),
   )
   const { product, ...line } = orders.lines[0]
   const pairs = WHATEVER.flatMap((value) => [
-    ...BOOK.map((key) => [{ ...book, [key]: value }, orders, ['bench', 'orders', 'one', 'salt', 'book']]),
+    ...BOOK.map((key) => [{ ...book, [key]: value }, orders, ['bench', 'orders', 'one', 'salt', 'color', 'book']]),
     ...BENCH.map((key) => [{ ...book, bench: { ...book.bench, [key]: value } }, orders, ['book', 'bench']]),
     ...LINE.map((key) => [book, { ...orders, lines: [{ ...line, [key]: value }] }, ['orders']]),
     ...ORDERS.map((key) => [book, { ...orders, [key]: value }, ['orders']]),
