@@ -106,7 +106,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
     const now = made.gone ? made.gone.lines : made.plan && state.work?.lines
     return ordersView(plan, ordersFaults, made.plan !== null, now)
   }
-  if (shown === 'book') return bookView(made.plan, bookFaults)
+  if (shown === 'book') return bookView(made.plan, bookFaults, ordersFaults)
   // Until its plan is there, a changed book may have faults.
   const unread = made.status !== 'done' && made.book !== book
   if ((bookFaults.length || unread) && shown !== 'bench') return nothing
