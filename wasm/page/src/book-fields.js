@@ -1,8 +1,9 @@
 // Fields of an entry of the book, by the library's schema: those that it must have, those that it has, and a way to add others.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { live } from '../vendor/lit-html/directives/live.js'
 import { described, formOf, starters, target, typed } from './book-words.js'
-import { partNamedAt } from './book-uses.js'
-import { editBook } from './edits.js'
+import { partNamedAt, renamedShape } from './book-uses.js'
+import { editAll, editBook } from './edits.js'
 import { faultsAt, faultsJustAt, fieldId, messages } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
 import { words } from './generic.js'
@@ -116,7 +117,7 @@ export function fieldAt(path, schema, faults, { required = false, label = null, 
   const of = { ...formOf(schema), id, path, value, required, schema, faults, brief }
   const about = described(schema)
   const title = label ?? words(String(path.at(-1)))
-  const shape = SHAPES[of.form]
+  const shape = of.named && isObject(value) ? NAMED : SHAPES[of.form]
   // What is written in another way than the form has fields for stays as it is.
   if (!shape || !shape.takes(value)) return elsewhere(title, of)
   if (shape.isGroup) return shape.draw(title, of)
@@ -133,7 +134,7 @@ export function fieldAt(path, schema, faults, { required = false, label = null, 
           </p>`
         : starterMark(path)
     }
-    ${source ? html`<p class="hint">From: ${source}</p>` : nothing}
+    ${source ? html`<p class="hint">From: ${source}</p>` : nothing} ${brief ? nothing : unlike(of)}
     ${quiet ? nothing : hint(about, required || generic)}
   </div>`
 }
@@ -288,6 +289,78 @@ const SHAPES = {
 
 /** The fields that are offered of a tool; where there is little room the first. */
 const offered = (key, brief) => (OFFERED[key] ?? []).slice(0, brief ? 1 : undefined)
+
+/** Groups by name, such as the unlike cavities of a mold, by shape. */
+const NAMED = {
+  isGroup: true,
+  takes: isObject,
+  draw: (title, { id, path, value, named, faults, schema }) => {
+    const names = Object.keys(value)
+    const free = (number) => (names.includes(`shape ${number}`) ? free(number + 1) : `shape ${number}`)
+    const add = () =>
+      editBook([...path, free(names.length + 1)], freshGroup(named), `Added: ${free(names.length + 1)}.`)
+    const remove = (name) => editBook([...path, name], undefined, `Removed: ${name}.`)
+    const rename = (name, to) => {
+      if (to === name) return
+      if (!to || names.includes(to)) change()
+      else editAll(renamedShape(path, name, to), `Renamed: ${name} is now ${to}.`)
+    }
+    return html`<fieldset class="group" id=${id} tabindex="-1">
+      <legend>${title}</legend>
+      <p class="hint">${told(described(schema).text)}</p>
+      ${messages(id, faultsJustAt(faults, path))}
+      <ol class="items">
+        ${names.map((name, at) => {
+          const place = [...path, name]
+          const own = fieldId('book', place)
+          return html`<li id=${own} tabindex="-1">
+            ${messages(own, faultsJustAt(faults, place))}
+            <div class="entry-field">
+              ${field(
+                'shape',
+                `${own}:name`,
+                html`<input
+                  id="${own}:name"
+                  size="14"
+                  autocomplete="off"
+                  .value=${live(name)}
+                  @change=${(event) => rename(name, event.target.value.trim())}
+                />`,
+              )}
+            </div>
+            ${entryFields({ path: place, schema: named, faults, quiet: at > 0 })}
+            <div class="buttons">
+              <button
+                type="button"
+                class="quiet"
+                aria-label="Remove ${name}"
+                @click=${once(`remove ${own}`, () => remove(name))}
+              >
+                Remove
+              </button>
+            </div>
+          </li>`
+        })}
+      </ol>
+      <div class="buttons">
+        <button type="button" class="quiet" @click=${once(`add ${id}`, add)}>Add a shape</button>
+        <button type="button" class="quiet" @click=${once(`like ${id}`, () => editBook(path, 1))}>All alike</button>
+      </div>
+    </fieldset>`
+  },
+}
+
+/** The key that makes groups by name of a number. */
+const unlike = ({ id, path, named }) =>
+  named
+    ? html`<button
+        type="button"
+        class="quiet"
+        @click=${once(`unlike ${id}`, () => editBook(path, { 'shape 1': freshGroup(named) }))}
+      >
+        Unlike ones, by shape
+      </button>`
+    : nothing
 
 /** Removes a group, and the place for it. */
 function removed(id, path, value) {

@@ -120,6 +120,7 @@ function partView(part, faults, tools) {
   const id = fieldId('book', ['bench'])
   return html`${tools.before()}
     <section class="entry-list" aria-label="Tools" id=${id} tabindex="-1">
+      <h2 class="out-of-sight">Tools</h2>
       ${messages(id, faultsJustAt(faults, ['bench']))}
       ${
         isObject(bench)
@@ -170,6 +171,7 @@ function entries(part_, faults) {
   const { shown, keys: others } = part(`book ${part_}`, list, SHOWN, PARTS[part_])
   const one = SINGULAR[part_]
   return html`<section class="entry-list" aria-label=${PARTS[part_]} id=${id} tabindex="-1">
+    <h2 class="out-of-sight">${PARTS[part_]}</h2>
     ${messages(id, faultsJustAt(faults, [part_]))}
     <div class="buttons">
       <button type="button" @click=${once(`new ${part_}`, () => addNew(part_, list))}>New ${one}</button>

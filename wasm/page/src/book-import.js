@@ -169,7 +169,7 @@ export function importView(bookFaults) {
     </div>
     <p class="outcome-of" role="status">
       ${count ? html`<strong>${what(count)}</strong> to take.` : 'Nothing to take yet.'}
-      ${left ? html` ${what(left)} with faults ${file.without ? 'left out' : ''}.` : nothing}
+      ${left ? `${what(left)} with faults${file.without ? ' left out' : ''}.` : nothing}
     </p>
     <div class="buttons">
       <button
@@ -355,12 +355,18 @@ function formulas() {
   const same = [...found.keys()].filter((name) => Object.hasOwn(state.book.formulas ?? {}, name))
   const taken = [...found].filter(([name]) => file.same === 'replace' || !same.includes(name))
   const entries = new Map(taken.map(([name, { row, rows, ...entry }]) => [name, entry]))
-  const book = { ...state.book, formulas: { ...state.book.formulas, ...Object.fromEntries(entries) } }
-  for (const { path, message, help } of faultsOfBook(book)) {
-    const [part, name, ...rest] = keys(path)
-    if (part !== 'formulas' || !entries.has(name)) continue
-    const { row, rows } = found.get(name)
-    faults.push({ row: rows[rest.join('/')] ?? rows[rest[0]] ?? row, of: name, message, help })
+  // Faults of the form hide those of the meaning: what has some is left out, and the rest checked again.
+  const rest = new Map(entries)
+  for (let isNew = true; isNew;) {
+    isNew = false
+    const book = { ...state.book, formulas: { ...state.book.formulas, ...Object.fromEntries(rest) } }
+    for (const { path, message, help } of faultsOfBook(book)) {
+      const [part, name, ...below] = keys(path)
+      if (part !== 'formulas' || !entries.has(name)) continue
+      const { row, rows } = found.get(name)
+      faults.push({ row: rows[below.join('/')] ?? rows[below[0]] ?? row, of: name, message, help })
+      isNew = rest.delete(name) || isNew
+    }
   }
   const bad = new Set(faults.map(({ of }) => of))
   const good = [...entries].filter(([name]) => !bad.has(name))
@@ -397,19 +403,20 @@ function lines() {
   const bad = new Set(all.filter((record) => record.faults.length).map(({ row }) => row))
   const { format, lines: _, ...others } = state.orders
   for (let from = 0; from < made.length; from += CHECKED) {
-    const some = made.slice(from, from + CHECKED)
-    const { ordersFaults } = plan(state.book, {
-      format,
-      ...others,
-      pots: undefined,
-      lines: some.map(({ line }) => line),
-    })
-    for (const { path, message, help } of ordersFaults) {
-      const [list, at] = keys(path)
-      if (list !== 'lines') continue
-      const row = some[Number(at)]?.row ?? 0
-      bad.add(row)
-      faults.push({ row, message, help })
+    let some = made.slice(from, from + CHECKED)
+    for (let isNew = true; isNew && some.length;) {
+      isNew = false
+      const lines = some.map(({ line }) => line)
+      const { ordersFaults } = plan(state.book, { format, ...others, pots: undefined, lines })
+      for (const { path, message, help } of ordersFaults) {
+        const [list, at] = keys(path)
+        if (list !== 'lines' || !some[Number(at)]) continue
+        const { row } = some[Number(at)]
+        isNew = true
+        bad.add(row)
+        faults.push({ row, message, help })
+      }
+      some = some.filter(({ row }) => !bad.has(row))
     }
   }
   const good = made.filter(({ row }) => !bad.has(row)).map(({ line }) => line)

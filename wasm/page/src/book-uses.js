@@ -68,6 +68,16 @@ export function renamed(part, name, to) {
   return [...elsewhere, own, ...open]
 }
 
+/** The changes that give the shape at `path` (a mold's cavities) another name, in the order lines too. */
+export function renamedShape(path, name, to) {
+  const [, mold] = path
+  const moldOf = ({ product, mold }) => mold ?? state.book.products?.[product]?.mold
+  const lines = (Array.isArray(state.orders.lines) ? state.orders.lines : []).flatMap((line, at) =>
+    line?.shape === name && moldOf(line) === mold ? [{ of: 'orders', path: ['lines', at, 'shape'], value: to }] : [],
+  )
+  return [{ of: 'book', path, from: name, to }, ...lines]
+}
+
 const isAt = (place, path) =>
   place.length === path.length + 1 && path.every((key, at) => place[at] === ANY || place[at] === String(key))
 

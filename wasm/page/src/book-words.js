@@ -57,7 +57,8 @@ const isTextual = (schema) => {
 
 /**
  * The form of a value: "text", "number", "yes", "choice" (of `names`), "pair", "list" (of `items`), "group" (of `schema`), or
- * "other", which the form of the book has no fields for. What can be written in several ways has the form of the plainest.
+ * "other", which the form of the book has no fields for. What can be written in several ways has the form of the plainest, and
+ * `named`, the schema of its groups, if it may be groups by name.
  */
 export function formOf(schema) {
   const to = target(schema)
@@ -69,8 +70,11 @@ export function formOf(schema) {
   if (to.prefixItems) return { form: 'pair' }
   if (to.type === 'array') return { form: 'list', items: to.items }
   if (to.properties) return { form: 'group', schema: to }
+  const named = (to.anyOf ?? []).map(target).find((one) => typeof one.additionalProperties === 'object')
   const plain = (to.anyOf ?? []).map(formOf).find(({ form }) => form === 'number' || form === 'text')
-  return plain ?? { form: 'other' }
+  const groups =
+    named && target(named.additionalProperties).properties ? { named: target(named.additionalProperties) } : {}
+  return { ...(plain ?? { form: 'other' }), ...groups }
 }
 
 /** The starter table: properties of generic materials, by name. */
