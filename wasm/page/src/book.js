@@ -23,6 +23,14 @@ export function bookView(plan, faults, ordersFaults) {
   if (state.form.start) return startView(plan, faults, ordersFaults)
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the book`, 'book', faults)}
+    ${
+      isInvented()
+        ? html`<p class="begin-own">
+            Your own book takes ten things to begin.
+            <button type="button" class="quiet" @click=${newShop}>Begin your own</button>
+          </p>`
+        : nothing
+    }
     ${bookForm(faults, () => tree(faults), {
       before: () => html`<div class="book-tools">${cups()}</div>`,
       after: calibration,

@@ -58,7 +58,7 @@ async function legible(page, where) {
 
 person('begins a shop from nothing, to a plan', { view: 'book', viewport: PHONE }, async (page) => {
   page.on('dialog', (dialog) => dialog.accept())
-  await key(page, 'A shop from nothing').click()
+  await key(page, 'Begin your own').click()
   await page.getByText('Still to fill in: the base plastisol, and its density; one mold;').waitFor()
   // Nothing is scolded for being empty; usual values are marked.
   assert.equal(await page.locator('.fault').count(), 0)
