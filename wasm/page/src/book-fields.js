@@ -84,7 +84,8 @@ export function entryFields({ path, schema, faults, first = [], without = [], qu
   const names = Object.keys(schema.properties).filter((name) => name !== 'ext' && !without.includes(name))
   const isShown = (name) =>
     required.includes(name) || name in has || first.includes(name) || added.has(fieldId('book', [...path, name]))
-  const rank = (name) => (required.includes(name) ? 0 : first.includes(name) ? 1 + first.indexOf(name) : 99)
+  const ranks = [...required, ...first]
+  const rank = (name) => (ranks.includes(name) ? ranks.indexOf(name) : ranks.length)
   const shown = names.filter(isShown).sort((one, other) => rank(one) - rank(other))
   const others = names.filter((name) => !isShown(name))
   const add = (name) => {
@@ -173,7 +174,9 @@ function elsewhere(title, { id, path, value, faults }) {
 const isScalar = (value) => typeof value !== 'object' || value === null
 
 /** Writes the text of a field; one that is optional goes when it is emptied. */
-const write = ({ path, required, value }, text) => {
+const write = ({ id, path, required, value }, text) => {
+  // It stays on the page while another value is typed.
+  added.add(id)
   const at = isObject(value) ? [...path, 'value'] : path
   editBook(at, text === '' || text === undefined ? (required || at !== path ? '' : undefined) : text)
 }
@@ -245,6 +248,7 @@ const SHAPES = {
       const examples = JSON.parse(described(schema).example || '["", ""]')
       const set = (at, text) => {
         const both = [0, 1].map((place) => (place === at ? text : (value[place] ?? '')))
+        added.add(id)
         editBook(path, both.some(Boolean) ? both : undefined)
       }
       return html`<div class="pair">

@@ -244,6 +244,10 @@ person('fills in a new mold, a new material and a cup', { view: 'book', viewport
   await page.getByLabel('Another field').selectOption('sets')
   await page.keyboard.type('4 min')
   assert.deepEqual(await state(page, 'book', 'molds', 'frog'), { cavities: 1, cavity: '3.5 mL', sets: '4 min' })
+  // A field that is emptied stays under the fingers.
+  await page.getByRole('textbox', { name: 'sets' }).fill('')
+  await page.keyboard.type('5 min')
+  assert.equal(await state(page, 'book', 'molds', 'frog', 'sets'), '5 min')
   await bookPart(page, 'Materials')
   await key(page, 'New material').click()
   await page.keyboard.type('bay salt')
