@@ -9,6 +9,7 @@ import { FORMAT, faultsOfBook } from './core.js'
 import { editBook, noEdits } from './edits.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
+import { glovesSize } from './gloves.js'
 import { planned, settled } from './planning.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
@@ -59,6 +60,7 @@ export function bookView(plan, faults, ordersFaults) {
           textInput({ id: 'hold', value: state.hold, set: (hold) => change({ hold }), size: 5, numeric: true }),
         )}
         <p class="hint">If empty, the clock counts up until you stop it. The library does not know this time.</p>
+        ${glovesSize()}
       </section>
     </div>
   `

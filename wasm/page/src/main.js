@@ -5,6 +5,7 @@ import { bookView } from './book.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
+import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
@@ -275,6 +276,7 @@ async function begin() {
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
   begun()
+  followGloves()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {

@@ -34,6 +34,8 @@ export const state = {
   salt: { product: '', salt: '', at: null },
   /** The form for the book: the part that is shown, the entry that is open, and whether a shop is begun from nothing. */
   form: { part: 'formulas', open: null, start: false },
+  /** The size for gloves: whether it is on, and the pixels of a millimeter as the maker has set them by the ruler. */
+  gloves: { on: false, mm: null },
   /** A calibration: its kind, material and spoon, and the weighings as written. */
   calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
   /** A message about a file that was opened, or about the data of an earlier visit. */
@@ -50,7 +52,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate form'.split(
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate form gloves'.split(
     ' ',
   )
 

@@ -30,7 +30,7 @@ const reload = async (page) => {
 }
 
 /** Text that is smaller than 16 px, keys lower than 48 px, what is wider than the screen, and what axe finds. */
-async function legible(page, where) {
+async function legible(page, where, isChecked = true) {
   const { small, low, wide } = await page.evaluate(() => {
     const seen = (one) => one.checkVisibility() && !one.closest('.out-of-sight')
     const all = [...document.querySelectorAll('main .book-parts, main .entry-list, main .start-shop, main .import')]
@@ -49,6 +49,7 @@ async function legible(page, where) {
   })
   assert.deepEqual([small, low], [[], []], where)
   assert.ok(wide <= 0, `${where} is ${wide} px too wide`)
+  if (!isChecked) return
   const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
   assert.deepEqual(
     violations.map(({ id, nodes }) => `${where}: ${id} ${nodes[0].html}`),
@@ -376,7 +377,8 @@ for (const [name, viewport, colorScheme] of [
     ]) {
       await bookPart(page, part)
       await open(page, of)
-      await legible(page, `${part} on a ${name}`)
+      // The checker sees the same in each size.
+      await legible(page, `${part} on a ${name}`, name === 'phone')
       await picture(page, `book ${part} ${name}`, { fullPage: true })
     }
   })
