@@ -2,6 +2,7 @@
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
 import { bookView } from './book.js'
+import { degasNow, isUnderVacuum } from './degas.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
@@ -205,7 +206,7 @@ function foot(shown, plan, steps, stale, status) {
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
-        ? html`<div class="next ${now && isByReading(now.step) ? 'by-reading' : ''}">
+        ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`
@@ -217,11 +218,15 @@ function foot(shown, plan, steps, stale, status) {
 /** What to do now, in the largest words, and the keys for it. */
 function nextThing(plan, now, steps) {
   const { step, item } = now
-  const heat = isByReading(step) ? heatNow(plan, step, 'foot') : null
+  const asked = isByReading(step)
+    ? heatNow(plan, step, 'foot')
+    : step.kind === 'degas'
+      ? degasNow(plan, step, item, 'foot')
+      : null
   return html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
-      ${step.pots.map((pot) => letter(pot))} ${heat ? heat.words : html`<span>${item.say}</span>`}
+      ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
     </a>
-    ${heat ? heat.keys : mainKey(now, steps)}`
+    ${asked ? asked.keys : mainKey(now, steps)}`
 }
 
 /** What the next step waits for. */
