@@ -46,7 +46,7 @@ export function degasNow(plan, step, item, at) {
     return {
       words: html`<span>${item.say}</span>`,
       keys: html`<button type="button" class="done-next clock" @click=${once(at, () => start(item, clock))}>
-          <span aria-hidden="true">▶</span> ${clock.words}
+          <span aria-hidden="true">▶</span> ${clock.seconds ? clock.words : 'Start the clock'}
         </button>
         <button type="button" class="quiet" @click=${once(at, () => toggle(item))}>Skip the clock</button>`,
     }
