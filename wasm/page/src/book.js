@@ -1,11 +1,15 @@
 // The shop's book: the cups on hand, files, and every field of the book with its faults.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
+import { bookForm } from './book-form.js'
+import { importKeys, importView, isImporting } from './book-import.js'
+import { nothingYet, startView } from './book-start.js'
 import { calibration } from './calibrate.js'
 import { FORMAT, faultsOfBook } from './core.js'
 import { editBook, noEdits } from './edits.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
+import { glovesSize } from './gloves.js'
 import { planned, settled } from './planning.js'
 import { counted } from './show.js'
 import { demo, saveFile, takeIn } from './storage.js'
@@ -13,13 +17,26 @@ import { once } from './press.js'
 import { isBegun, notBegun } from './progress.js'
 import { change, isInvented, scaleOf, state, valueAt } from './state.js'
 
-/** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book. */
-export function bookView(plan, faults) {
+/** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book and of the orders. */
+export function bookView(plan, faults, ordersFaults) {
   if (state.bookText !== null) return broken()
+  if (isImporting()) return importView(faults)
+  if (state.form.start) return startView(plan, faults, ordersFaults)
   return html`
     ${faultList(`${counted(faults.length, 'fault')} in the book`, 'book', faults)}
+    ${
+      isInvented()
+        ? html`<p class="begin-own">
+            Your own book takes ten things to begin.
+            <button type="button" class="quiet" @click=${newShop}>Begin your own</button>
+          </p>`
+        : nothing
+    }
+    ${bookForm(faults, () => tree(faults), {
+      before: () => html`<div class="book-tools">${cups()}</div>`,
+      after: calibration,
+    })}
     <div class="book-tools">
-      ${cups()}
       <section>
         <h2>Files</h2>
         <p class="hint">Book and orders stay in this browser. Save them as files too: a browser may lose its data.</p>
@@ -29,6 +46,8 @@ export function bookView(plan, faults) {
           ${opener('Open orders', openOrders)}
           <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
           ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
+          ${importKeys()}
+          <button type="button" class="quiet" @click=${newShop}>A shop from nothing</button>
           <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
           ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to the documents before</button>` : nothing}
         </div>
@@ -41,16 +60,19 @@ export function bookView(plan, faults) {
           textInput({ id: 'hold', value: state.hold, set: (hold) => change({ hold }), size: 5, numeric: true }),
         )}
         <p class="hint">If empty, the clock counts up until you stop it. The library does not know this time.</p>
+        ${glovesSize()}
       </section>
     </div>
-    ${calibration()}
-    <section class="tree" id="book" tabindex="-1">
-      <h2>Every field of the book</h2>
-      ${messages('book', faultsJustAt(faults, []))}
-      ${Object.entries(state.book).map(([key, value]) => branch([key], value, faults))} ${adder([], state.book)}
-    </section>
   `
 }
+
+/** Every field of the book, as its document has them. */
+const tree = (faults) =>
+  html`<section class="tree" id="book" tabindex="-1">
+    <h2>Every field of the book</h2>
+    ${messages('book', faultsJustAt(faults, []))}
+    ${Object.entries(state.book).map(([key, value]) => branch([key], value, faults))} ${adder([], state.book)}
+  </section>`
 
 /** The cups on the shelf. One that is put away stays in the book under `ext`, where programs can find it. */
 function cups() {
@@ -158,7 +180,7 @@ function openOrders(text, name) {
 }
 
 /** The parts of the state that belong to a day's documents. */
-const DAY = ['book', 'orders', 'edits', 'scale', ...Object.keys(notBegun())]
+const DAY = ['book', 'orders', 'edits', 'scale', 'form', ...Object.keys(notBegun())]
 
 const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
@@ -169,7 +191,8 @@ function replace(documents) {
   const reads = !state.before || !planned().bookFaults.length
   const before = reads ? present() : state.before
   const opened = state.opened + 1
-  change({ edits: noEdits(), ...documents, ...notBegun(), before, opened, notice: '' })
+  const form = { ...state.form, open: null, start: false }
+  change({ edits: noEdits(), ...documents, ...notBegun(), before, opened, form, notice: '' })
   return true
 }
 
@@ -207,6 +230,14 @@ function demoDay() {
     const [book, orders] = await Promise.all([demo('book'), demo('orders')])
     replace({ book, orders, bookText: null, scale: scaleOf(book) })
   })
+}
+
+/** Begins a shop from nothing; the present documents are put aside. */
+export function newShop() {
+  const documents = nothingYet()
+  if (replace({ ...documents, bookText: null, scale: scaleOf(documents.book) })) {
+    change({ form: { part: 'formulas', open: null, start: true } })
+  }
 }
 
 /** A book whose text is not JSON or has a duplicate key: fixed as text. */

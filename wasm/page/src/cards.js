@@ -2,6 +2,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsAt } from './cautions.js'
 import { cupDrawing } from './cup.js'
+import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
@@ -180,10 +181,11 @@ function degasCard(plan, step, now, { pot }) {
 
 function holdRow(step, item, now, name) {
   return html`<div class="row">
-    ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
-    <p class="say">${name}</p>
-    ${clockKey(step, item)}
-  </div>`
+      ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
+      <p class="say">${name}</p>
+      ${clockKey(step, item)}
+    </div>
+    ${gaugeRead(item)}`
 }
 
 /** The button that starts the clock of an item, or the clock while it runs. */

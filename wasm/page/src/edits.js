@@ -27,7 +27,7 @@ export function edit(of, path, value, words = null) {
   const { done } = state.edits
   const last = done.at(-1)
   const goesOn =
-    last &&
+    last?.path &&
     value !== undefined &&
     words === null &&
     isAt(last, own) &&
@@ -35,6 +35,33 @@ export function edit(of, path, value, words = null) {
     !state.edits.undone.length
   const changes = goesOn ? [...done.slice(0, -1), { ...own, before: last.before }] : [...done, own]
   change({ [of]: document_, edits: { done: shortened(changes), undone: [] } })
+}
+
+/**
+ * Several changes as one, each `{ of, path, value }`, or `{ of, path, from, to }` for another name of a key. What they change next to
+ * book and orders (what a view shows) is undone with them.
+ */
+export function editAll(changes, words) {
+  const made = {}
+  const parts = changes.map((one) => {
+    const document_ = made[one.of] ?? state[one.of]
+    if ('from' in one) {
+      made[one.of] = withKey(document_, one.path, one.from, one.to)
+      return one
+    }
+    const { of, value } = one
+    const path = value === undefined ? one.path.slice(0, -1) : one.path
+    made[of] = withValue(document_, one.path, value)
+    return { of, path, before: valueAt(document_, path), after: valueAt(made[of], path) }
+  })
+  const own = { parts, words, at: Date.now() }
+  change({ ...made, edits: { done: shortened([...state.edits.done, own]), undone: [] } })
+}
+
+/** A copy of `document_` in which the object at `path` has the key `to` in place of `from`, in the same place. */
+function withKey(document_, path, from, to) {
+  const entries = Object.entries(valueAt(document_, path)).map(([key, value]) => [key === from ? to : key, value])
+  return withValue(document_, path, Object.fromEntries(entries))
 }
 
 /** Writes a value into the book. */
@@ -58,16 +85,41 @@ function shortened(changes) {
   const kept = []
   for (const one of changes.slice(-MOST.changes).reverse()) {
     characters += JSON.stringify(one).length
-    if (characters > MOST.characters) break
+    // The last change can always be undone.
+    if (characters > MOST.characters && kept.length) break
     kept.unshift(one)
   }
   return kept
 }
 
-/** The last change, if nothing else has changed the same place since. */
+/** The parts of a change; most have one. */
+const partsOf = (one) => one.parts ?? [one]
+
+/** Whether the documents still have what a part of a change `side`, "before" or "after", has. What a view shows may be another. */
+function isThere(part, side) {
+  const there = valueAt(state[part.of], part.path)
+  if (part.of !== 'book' && part.of !== 'orders') return true
+  if (!('from' in part)) return JSON.stringify(there) === JSON.stringify(part[side])
+  const [now, other] = side === 'after' ? [part.to, part.from] : [part.from, part.to]
+  return Object.hasOwn(there ?? {}, now) && !Object.hasOwn(there, other)
+}
+
+/** The last change, if nothing else has changed the same places since. */
 function last(changes, side) {
   const one = changes.at(-1)
-  return one && JSON.stringify(valueAt(state[one.of], one.path)) === JSON.stringify(one[side]) ? one : null
+  return one && partsOf(one).every((part) => isThere(part, side)) ? one : null
+}
+
+/** The documents with the parts of a change as they were before it, or are after it. */
+function turned(parts, side) {
+  const made = {}
+  for (const part of parts) {
+    const document_ = made[part.of] ?? state[part.of]
+    const [from, to] = side === 'after' ? [part.from, part.to] : [part.to, part.from]
+    made[part.of] =
+      'from' in part ? withKey(document_, part.path, from, to) : withValue(document_, part.path, part[side])
+  }
+  return made
 }
 
 /** Undoes the last change. */
@@ -76,7 +128,7 @@ export function undoEdit() {
   const one = last(done, 'after')
   if (!one) return
   change({
-    [one.of]: withValue(state[one.of], one.path, one.before),
+    ...turned(partsOf(one).toReversed(), 'before'),
     edits: { done: done.slice(0, -1), undone: [...undone, one] },
   })
 }
@@ -87,7 +139,7 @@ export function redoEdit() {
   const one = last(undone, 'before')
   if (!one) return
   change({
-    [one.of]: withValue(state[one.of], one.path, one.after),
+    ...turned(partsOf(one), 'after'),
     edits: { done: [...done, one], undone: undone.slice(0, -1) },
   })
 }

@@ -56,7 +56,7 @@ export function faultList(title, document, faults) {
       ${shown.map(
         (fault) =>
           html`<li>
-            <a href="#${document}" @click=${(event) => go(event, document, fault.path)}
+            <a href="#${document}" @click=${(event) => goTo(event, document, keys(fault.path))}
               ><code>${keys(fault.path).map(spoken).join(' › ') || 'the document'}</code></a
             >
             ${fault.message} <span class="help">${fault.help}</span>
@@ -70,18 +70,27 @@ export function faultList(title, document, faults) {
 /** A key in words: places in a list are counted from 1. */
 export const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
 
-/** Puts the cursor into the field of a fault, or the nearest field above it. */
-function go(event, document_, path) {
+/** What makes a field of a document visible that its view does not show, by the document. */
+const ways = {}
+
+/** Calls `show` with the path of a field of a document before the cursor is put there. */
+export function onTheWay(document_, show) {
+  ways[document_] = show
+}
+
+/** Puts the cursor into the field at `path` of a document, or the nearest field above it. */
+export function goTo(event, document_, path) {
   const view = `#${document_}`
   event.preventDefault()
   if (location.hash !== view) location.hash = view
-  const [list, place] = keys(path)
+  const [list, place] = path
   if (list === 'lines') {
     reveal(list, Number(place ?? 0), LINES)
     change()
   }
   requestAnimationFrame(() => {
-    for (let at = keys(path); ; at = at.slice(0, -1)) {
+    ways[document_]?.(path)
+    for (let at = path; ; at = at.slice(0, -1)) {
       const field = document.getElementById(fieldId(document_, at))
       if (field) {
         for (let below = field.closest('details'); below; below = below.parentElement.closest('details')) {

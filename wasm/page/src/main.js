@@ -6,12 +6,14 @@ import { colorView } from './color.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
+import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
+import { degasNow, isUnderVacuum } from './degas.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { headOfSheets } from './paper.js'
-import { isEmpty, largestLine, planned, planNow, stopPlanning } from './planning.js'
+import { isEmpty, largestLine, lookForOthers, planned, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
@@ -108,7 +110,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
     const now = made.gone ? made.gone.lines : made.plan && state.work?.lines
     return ordersView(plan, ordersFaults, made.plan !== null, now)
   }
-  if (shown === 'book') return bookView(made.plan, bookFaults)
+  if (shown === 'book') return bookView(made.plan, bookFaults, ordersFaults)
   // Until its plan is there, a changed book may have faults.
   const unread = made.status !== 'done' && made.book !== book
   if ((bookFaults.length || unread) && shown !== 'bench') return nothing
@@ -207,7 +209,7 @@ function foot(shown, plan, steps, stale, status) {
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
-        ? html`<div class="next ${now && isByReading(now.step) ? 'by-reading' : ''}">
+        ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`
@@ -219,11 +221,15 @@ function foot(shown, plan, steps, stale, status) {
 /** What to do now, in the largest words, and the keys for it. */
 function nextThing(plan, now, steps) {
   const { step, item } = now
-  const heat = isByReading(step) ? heatNow(plan, step, 'foot') : null
+  const asked = isByReading(step)
+    ? heatNow(plan, step, 'foot')
+    : step.kind === 'degas'
+      ? degasNow(plan, step, item, 'foot')
+      : null
   return html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
-      ${step.pots.map((pot) => letter(pot))} ${heat ? heat.words : html`<span>${item.say}</span>`}
+      ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
     </a>
-    ${heat ? heat.keys : mainKey(now, steps)}`
+    ${asked ? asked.keys : mainKey(now, steps)}`
 }
 
 /** What the next step waits for. */
@@ -268,7 +274,7 @@ function skip(event) {
 }
 
 async function begin() {
-  await load()
+  await Promise.all([load(), lookForOthers()])
   let before = null
   try {
     before = await keptLast()
@@ -278,6 +284,7 @@ async function begin() {
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
   begun()
+  followGloves()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {

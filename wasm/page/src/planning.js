@@ -243,9 +243,34 @@ function note(on) {
   }
 }
 
+/** Whether another tab is open: a note is then about its planning, which is under way. */
+let isOther = false
+
+/**
+ * Looks for other tabs, before the first planning. Each holds a lock for as long as it lives; a browser that has none, over plain
+ * http, takes every note for that of an earlier visit.
+ */
+export async function lookForOthers() {
+  const { locks } = navigator
+  if (!locks) return
+  const isHeld = async () => (await locks.query()).held.some(({ name }) => name === NOTE)
+  isOther = await isHeld()
+  // The page that this one replaces lets go a moment later.
+  for (let times = 0; isOther && times < 5; times += 1) {
+    await new Promise((done) => setTimeout(done, 20))
+    isOther = await isHeld()
+  }
+  locks.request(NOTE, { mode: 'shared' }, () => new Promise(() => {}))
+}
+
+/** Ends the planning that is under way, of a page that is about to be loaded again. */
+export function leave() {
+  end()
+}
+
 function noted() {
   try {
-    return localStorage.getItem(NOTE) !== null
+    return !isOther && localStorage.getItem(NOTE) !== null
   } catch {
     return false
   }

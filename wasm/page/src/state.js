@@ -32,6 +32,10 @@ export const state = {
   one: { formulas: [], base: '', of: null, poured: {}, cup: '', trace: '', hot: '', refused: [] },
   /** The piece of the view "Salt". */
   salt: { product: '', salt: '', at: null },
+  /** The form for the book: the part that is shown, the entry that is open, and whether a shop is begun from nothing. */
+  form: { part: 'formulas', open: null, start: false },
+  /** The size for gloves: whether it is on, and the pixels of a millimeter as the maker has set them by the ruler. */
+  gloves: { on: false, mm: null },
   /** A calibration: its kind, material and spoon, and the weighings as written. */
   calibrate: { kind: 'drop', material: '', spoon: '', rows: [] },
   /**
@@ -70,7 +74,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate color'.split(
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate color form gloves'.split(
     ' ',
   )
 

@@ -1,7 +1,7 @@
 // A day that is begun: a change of the orders or the book, a pot that is put right, the thermometer, two tabs.
 import assert from 'node:assert/strict'
 import axe from 'axe-core'
-import { BOUNCE, chooseFile, go, line, metricDemo, person, picture, pot } from './support.mjs'
+import { BOUNCE, bookPart, chooseFile, go, line, metricDemo, person, picture, pot } from './support.mjs'
 
 const PHONE = { width: 390, height: 844 }
 const LANDSCAPE = { width: 844, height: 390 }
@@ -101,6 +101,7 @@ person('shows what is made of a line, and goes on twice', {}, async (page) => {
 person('says why a day cannot go on, and keeps the plan', { viewport: TABLET }, async (page) => {
   await tick(page, 'A', 'measure')
   await go(page, 'Book')
+  await bookPart(page, 'Bench')
   // The cup that pot A is in.
   await page.getByRole('switch', { name: '4 cup' }).click()
   await go(page, 'Bench')
@@ -111,7 +112,7 @@ person('says why a day cannot go on, and keeps the plan', { viewport: TABLET }, 
   assert.match(await said(foot(page).locator('.say')), /Degas/)
   assert.equal(await row(page, 'A', 'clear-base').getByRole('checkbox').getAttribute('aria-checked'), 'true')
   await picture(page, 'a day that cannot go on')
-  await page.getByRole('button', { name: 'Done', exact: true }).click()
+  await page.getByRole('button', { name: 'Skip the clock' }).click()
   await go(page, 'Book')
   await page.getByRole('switch', { name: '4 cup' }).click()
   await go(page, 'Bench')

@@ -1,9 +1,10 @@
 // The book: files, faults next to their fields, cups.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
-import { BOUNCE, chooseFile, go, line, person, picture, pot, read } from './support.mjs'
+import { BOUNCE, bookPart, chooseFile, go, line, person, picture, pot, read } from './support.mjs'
 
 person('that is broken shows each fault next to its field', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Advanced')
   for (const name of [
     'amounts',
     'limits',
@@ -33,6 +34,7 @@ person('that is broken shows each fault next to its field', { view: 'book' }, as
 })
 
 person('is fixed in its fields', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Advanced')
   await chooseFile(
     page,
     'Open a book',
@@ -47,6 +49,7 @@ person('is fixed in its fields', { view: 'book' }, async (page) => {
 })
 
 person('has a field that was removed back in its place', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Advanced')
   const fields = () => page.locator('.tree > .leaf > label, .tree > details > summary').allInnerTexts()
   const before = await fields()
   await page.getByRole('button', { name: 'Remove altitude' }).click()
@@ -70,13 +73,14 @@ person('that is not JSON is fixed as text', { view: 'book' }, async (page) => {
   assert.equal(await text.getAttribute('aria-invalid'), 'true')
   await text.fill(whole)
   await page.getByRole('button', { name: 'Read it again' }).click()
-  await page.getByText('Every field of the book').waitFor()
+  await page.getByRole('navigation', { name: 'Parts of the book' }).waitFor()
   // A duplicate key is a fault of the text.
   await chooseFile(page, 'Open a book', 'book.json', whole.replace('"altitude"', '"measures": "metric", "altitude"'))
   await page.getByText(/twice/).first().waitFor()
 })
 
 person('with another cup on the shelf changes the day', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Bench')
   // A second tap does not take another cup away.
   await page.getByRole('switch', { name: '4 cup' }).dblclick()
   assert.equal(await page.getByRole('switch', { checked: false }).count(), 1)
@@ -106,6 +110,7 @@ person('and the orders are saved as files and opened again', { view: 'orders' },
 })
 
 person('is replaced only by a book, and can be restored', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Advanced')
   const book = await read('core/examples/demo/book.json')
   const orders = await read('core/examples/demo/orders.json')
   const shop = page.locator('[id="book/shop"]')
@@ -139,6 +144,7 @@ person('is replaced only by a book, and can be restored', { view: 'book' }, asyn
 })
 
 person('that cannot be read does not displace the one before', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Advanced')
   const broken = await read('tests/documents/broken/amounts.json')
   await page.locator('[id="book/shop"]').fill('A shop of mine')
   await chooseFile(page, 'Open a book', 'broken.json', broken)

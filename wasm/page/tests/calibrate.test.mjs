@@ -1,6 +1,6 @@
 // Calibration: weighings of the shop for its book.
 import assert from 'node:assert/strict'
-import { ask, person, picture } from './support.mjs'
+import { ask, bookPart, person, picture } from './support.mjs'
 
 const part = (page) => page.getByRole('region', { name: 'Calibrate' })
 
@@ -23,6 +23,7 @@ const bookAt = (page, path) =>
   }, path)
 
 person('is a drop, by several weighings', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Bench')
   await part(page).getByLabel('of', { exact: true }).selectOption('plum')
   await part(page).getByText('Weigh at least twice').waitFor()
   // The count is that of the weighing before unless another is written.
@@ -60,6 +61,7 @@ person('is a drop, by several weighings', { view: 'book' }, async (page) => {
 })
 
 person('shows a questionable weighing', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Bench')
   const weights = ['2.20', '2.21', '2.20', '2.22', '2.21', '2.20', '2.40']
   await weigh(
     page,
@@ -77,6 +79,7 @@ person('shows a questionable weighing', { view: 'book' }, async (page) => {
 })
 
 person('is a level spoonful, and what stays in the injector', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Bench')
   await part(page).getByLabel('Weigh', { exact: true }).selectOption('a level spoonful')
   await part(page).getByLabel('of', { exact: true }).selectOption('teal-flake')
   await part(page).getByLabel('with the spoon').selectOption('1/2 tsp')
@@ -109,6 +112,7 @@ person('is a level spoonful, and what stays in the injector', { view: 'book' }, 
 })
 
 person('needs a scale', { view: 'book' }, async (page) => {
+  await bookPart(page, 'Bench')
   await page.evaluate(async () => (await import('./src/edits.js')).editBook(['bench', 'balance'], undefined))
   await weigh(
     page,

@@ -28,11 +28,18 @@ person('are refused without a view that breaks', {}, async (page) => {
   ])
   const broken = await page.evaluate(async (pairs) => {
     const { change } = await import('./src/state.js')
+    const parts = 'formulas materials molds products bench advanced'.split(' ')
+    // The form of the book needs its schema.
+    const { isReady } = await import('./src/book-words.js')
+    while (!isReady()) await new Promise((done) => setTimeout(done, 5))
     const found = []
+    let count = 0
     for (const [book, orders, views] of pairs) {
       for (const view of views) {
         history.replaceState(null, '', `#${view}`)
-        change({ book, orders })
+        const part = parts[(count += 1) % parts.length]
+        const open = Object.keys(book[part] ?? {})[count % 3] ?? null
+        change({ book, orders, form: { part, open, start: count % 11 === 0 } })
         const said = document.querySelector('.stale')?.textContent ?? ''
         if (/cannot be shown/.test(said))
           found.push(`${view}: ${said} ${JSON.stringify([book, orders.lines[0]]).slice(0, 80)}`)

@@ -97,6 +97,13 @@ export async function go(page, name) {
   await key.and(page.locator('[aria-current="page"]')).waitFor()
 }
 
+/** Shows a part of the book in its view. */
+export async function bookPart(page, name) {
+  const key = page.getByRole('navigation', { name: 'Parts of the book' }).getByRole('button', { name })
+  await key.click()
+  await key.and(page.locator('[aria-current="true"]')).waitFor()
+}
+
 /** Longer than the time in which two presses count as one. */
 export const BOUNCE = 600
 

@@ -34,6 +34,18 @@ for (const file of ['demo/book.json', 'demo/orders.json', 'requests/correct.json
   await cp(join(root, 'core/examples', file), join(out, 'demo', basename(file)))
 }
 
+// What the form of the book knows of documents is the library's: its schema, units and starter table.
+const { properties, $defs } = JSON.parse(await readFile(join(root, 'core/schema/book.json'), 'utf8'))
+const { materials: starter } = JSON.parse(await readFile(join(root, 'core/data/starter.json'), 'utf8'))
+const kinds = await readFile(join(root, 'core/schema/FIELDS.md'), 'utf8')
+const units = ['volume', 'mass', 'amount'].flatMap((kind) => {
+  const row = new RegExp(`^\\| ${kind} \\|(.*)$`, 'm').exec(kinds)
+  if (!row) throw new Error(`core/schema/FIELDS.md has no kind of value "${kind}"`)
+  return [...row[1].matchAll(/`([^`]+)`/g)].map(([, unit]) => unit)
+})
+await mkdir(join(out, 'data'), { recursive: true })
+await writeFile(join(out, 'data/form.json'), JSON.stringify({ properties, $defs, units, starter }))
+
 const entries = await readdir(out, { recursive: true, withFileTypes: true })
 const files = entries
   .filter((entry) => entry.isFile() && entry.name !== 'service-worker.js')

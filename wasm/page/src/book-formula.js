@@ -1,0 +1,176 @@
+// A formula as rows of material, amount and unit: each is checked by the library as it is written.
+import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { repeat } from '../vendor/lit-html/directives/repeat.js'
+import { amountInput } from './book-amount.js'
+import { starterMark } from './book-fields.js'
+import { ask } from './core.js'
+import { editAll, editBook } from './edits.js'
+import { faultsAt, faultsJustAt, fieldId, messages } from './faults.js'
+import { choice, field } from './fields.js'
+import { once } from './press.js'
+import { short } from './show.js'
+import { state } from './state.js'
+
+const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
+
+const materials = () => Object.entries(isObject(state.book.materials) ? state.book.materials : {})
+const plastisols = () => materials().flatMap(([name, entry]) => (entry?.kind === 'plastisol' ? [name] : []))
+
+/** The form of the formula of a name. */
+export function formulaFields(name, faults) {
+  const path = ['formulas', name]
+  const formula = state.book.formulas[name]
+  const comes = faults.length ? null : comesTo(name, formula)
+  const perId = fieldId('book', [...path, 'per'])
+  const perFaults = faultsAt(faults, [...path, 'per'])
+  const setPer = (text) => editBook([...path, 'per'], text || undefined)
+  return html`
+    <div class="fields">
+      ${field(
+        'Per, of base',
+        perId,
+        amountInput({ id: perId, value: formula.per, faults: perFaults, set: setPer, label: 'Per, of base' }),
+        perFaults,
+      )}
+      ${base(path, formula, faults)}
+    </div>
+    ${starterMark([...path, 'per'])}
+    ${rows(
+      'Doses',
+      [...path, 'doses'],
+      materials().map(([material]) => material),
+      faults,
+      comes?.masses,
+    )}
+    ${comes && !comes.masses ? messages(`${fieldId('book', path)}:comes-to`, comes.faults) : nothing}
+    ${comes?.masses ? html`<p class="comes-to">Per ${formula.per} of base it weighs ${comes.mass}, ${comes.density} when set.</p>` : nothing}
+  `
+}
+
+/** Where the base comes from: that of the formulas it is combined with, a plastisol, or a blend. */
+function base(path, formula, faults) {
+  const at = [...path, 'base']
+  const id = fieldId('book', at)
+  const own = faultsJustAt(faults, at)
+  if (isObject(formula.base)) {
+    return html`<div class="blend" id=${id} tabindex="-1">
+      ${messages(id, own)} ${rows('Base, a blend', at, plastisols(), faults)}
+      <button type="button" class="quiet" @click=${once(id, () => editBook(at, Object.keys(formula.base)[0]))}>
+        One base
+      </button>
+    </div>`
+  }
+  const blend = () => {
+    const [first, second] = [
+      formula.base ?? state.book.default_base ?? plastisols()[0],
+      plastisols().find((one) => one !== formula.base),
+    ]
+    editBook(at, Object.fromEntries([first, second].filter(Boolean).map((one) => [one, formula.per ?? ''])))
+  }
+  const whose = state.book.default_base ? `of its body, else ${state.book.default_base}` : 'of its body'
+  return html`${field(
+      'Base',
+      id,
+      choice({
+        id,
+        value: formula.base,
+        names: plastisols(),
+        faults: own,
+        set: (name) => editBook(at, name || undefined),
+        none: whose,
+      }),
+      own,
+    )}
+    <div class="field ends"><button type="button" class="quiet" @click=${once(id, blend)}>Blend</button></div>`
+}
+
+/** Rows of material and amount at `path`, which is an object of amounts by material. */
+function rows(title, path, names, faults, masses = new Map()) {
+  const id = fieldId('book', path)
+  const of = path.reduce((below, key) => below?.[key], state.book)
+  const doses = isObject(of) ? of : {}
+  const more = names.filter((name) => !(name in doses))
+  const focus = (material) => document.getElementById(fieldId('book', [...path, material]))?.focus()
+  const add = (material) => {
+    if (!material) return
+    editBook([...path, material], '', `Added: ${material} in ${path[1]}.`)
+    focus(material)
+  }
+  const exchange = (material, other) => {
+    editAll([{ of: 'book', path, from: material, to: other }], `${material} is now ${other} in ${path[1]}.`)
+    document.getElementById(`${fieldId('book', [...path, other])}:material`)?.focus()
+  }
+  const row = ([material, amount]) => {
+    const at = [...path, material]
+    const own = faultsAt(faults, at)
+    const rowId = fieldId('book', at)
+    const remove = () => editBook(at, undefined, `Removed: ${material} from ${path[1]}.`)
+    return html`<li class="dose">
+      ${choice({
+        id: `${rowId}:material`,
+        value: material,
+        names: [material, ...more],
+        set: (other) => exchange(material, other),
+        label: `Material of ${material}`,
+      })}
+      ${amountInput({
+        id: rowId,
+        value: amount,
+        faults: own,
+        set: (text) => editBook(at, text),
+        label: `Amount of ${material}`,
+        material,
+      })}
+      <span class="mass">${masses.get(material) ?? ''}</span>
+      <button type="button" class="quiet" aria-label="Remove ${material}" @click=${once(`remove ${rowId}`, remove)}>
+        <span aria-hidden="true">✕</span>
+      </button>
+      ${messages(rowId, own)} ${starterMark(at)}
+    </li>`
+  }
+  return html`<fieldset class="group" id=${id} tabindex="-1">
+    <legend>${title}</legend>
+    ${messages(id, faultsJustAt(faults, path))}
+    <ol class="doses">
+      ${repeat(Object.entries(doses), ([material]) => material, row)}
+    </ol>
+    ${
+      more.length
+        ? field(
+            'Add a material',
+            `${id}:more`,
+            choice({ id: `${id}:more`, value: '', names: more, set: add, none: '…' }),
+          )
+        : nothing
+    }
+  </fieldset>`
+}
+
+const known = new WeakMap()
+
+/** What a formula weighs for the amount that it is per; null if it has none. The library has the answer, or the reason. */
+function comesTo(name, formula) {
+  if (!formula.per) return null
+  const of = known.get(state.book) ?? new Map()
+  known.set(state.book, of)
+  const key = `${name}\n${state.scale}`
+  if (!of.has(key)) {
+    const { answer, faults } = ask({
+      calculate: 'formula',
+      book: state.book,
+      formulas: [name],
+      base_amount: formula.per,
+    })
+    of.set(
+      key,
+      answer
+        ? {
+            masses: new Map(answer.parts.map(({ material, mass }) => [material, short(mass)])),
+            mass: short(answer.mass),
+            density: short(answer.density),
+          }
+        : { faults },
+    )
+  }
+  return of.get(key)
+}
