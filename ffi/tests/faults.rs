@@ -289,8 +289,7 @@ fn all_faults_of_a_call_come_together() {
         refused(|error| pour_piece_mass(-5.0, 1030.0, 0.9, 2.0, 50.0, Some(&mut out), error));
     let (status, faults) = faults;
     assert_eq!(status, POUR_REFUSED);
-    let paths: Vec<&str> = faults.iter().map(|fault| fault.split(':').next().unwrap()).collect();
-    let mut sorted = paths.clone();
+    let mut sorted = paths(&faults);
     sorted.sort_unstable();
     assert_eq!(sorted, ["/cavity_volume_ml", "/cold_density_g_per_ml", "/feed", "/voids"]);
     // With one that is missing, and with no place for the result.
