@@ -7,7 +7,7 @@ use std::{env, fs};
 use serde_json::{Map, Value};
 
 /// Goes up when a program that was linked to an older library could no longer run with this one.
-const ABI: u32 = 0;
+const ABI: u32 = 1;
 
 fn main() {
     println!("cargo:rerun-if-changed=build.rs");

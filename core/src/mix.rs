@@ -415,7 +415,7 @@ fn density_of(material: &Material, phase: Phase) -> Result<MassDensity, Material
 #[non_exhaustive]
 pub enum MixError {
     /// A negative or endless addition.
-    #[error("{0} g cannot be added to a mix.")]
+    #[error("{} g cannot be added to a mix.", show::number(*.0))]
     BadMass(f64),
     /// Numbers that are wrong.
     #[error(transparent)]
@@ -429,10 +429,10 @@ pub enum MixError {
         held: Mass,
     },
     /// A negative or endless factor.
-    #[error("A mix cannot be made {0} times.")]
+    #[error("A mix cannot be made {} times.", show::number(*.0))]
     BadFactor(f64),
     /// A temperature beyond what the materials' expansion covers.
-    #[error("A mix has no volume at {0} °C.")]
+    #[error("A mix has no volume at {} °C.", show::number(*.0))]
     BadTemperature(f64),
     /// An empty mix has no density.
     #[error("The mix is empty.")]

@@ -9,11 +9,11 @@ use pourwright::mix::Materials;
 use pourwright::plan::budget::Budget;
 
 use crate::call::given_count;
-use crate::document::{answer_to, hand_out, hand_out_lines, to_json};
+use crate::document::{answer_to, hand_out, hand_out_lines, written};
 use crate::error::Error;
-use crate::failure::Failure;
+use crate::failure::{Failure, together};
 use crate::float::HostState;
-use crate::guard::{guard, guard_or};
+use crate::guard::{guard, guard_or, outside};
 use crate::memory::{document, given, lines_of, try_memory};
 
 /// A shop's book, ready for planning.
@@ -59,9 +59,12 @@ pub unsafe extern "C" fn pour_book_from_json(
 ) -> i32 {
     let mut book = book;
     guard(error, &mut || {
-        let out = given("book", book.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let json = unsafe { document("json", json, len)? };
+        let json = unsafe { document("json", json, len) };
+        together! {
+            out = given("book", book.as_deref_mut());
+            json = json;
+        }
         let book = LoadedBook::from_text(json)?;
         let materials = Arc::new(book.ready().materials.clone());
         out.write(Box::new(Book { book, materials, bytes: json.len() }));
@@ -87,10 +90,14 @@ pub unsafe extern "C" fn pour_book_request(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let Book { book, bytes, .. } = given("book", book)?;
-        let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let json = unsafe { document("json", json, len)? };
+        let json = unsafe { document("json", json, len) };
+        together! {
+            opened = given("book", book);
+            out = given("out", out.as_deref_mut());
+            json = json;
+        }
+        let Book { book, bytes, .. } = opened;
         try_memory("json", bytes.saturating_add(json.len()), 0)?;
         hand_out(&answer_to(json, book.into())?, out, out_len.as_deref_mut());
         Ok(())
@@ -133,10 +140,14 @@ pub unsafe extern "C" fn pour_book_plan(
 ) -> i32 {
     let mut plan = plan;
     guard(error, &mut || {
-        let Book { book, bytes, .. } = given("book", book)?;
-        let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
-        let orders = unsafe { document("orders_json", orders_json, orders_len)? };
+        let orders = unsafe { document("orders_json", orders_json, orders_len) };
+        together! {
+            opened = given("book", book);
+            out = given("plan", plan.as_deref_mut());
+            orders = orders;
+        }
+        let Book { book, bytes, .. } = opened;
         let plan = book.open_plan_text(orders)?;
         out.write(Box::new(Plan { plan, bytes: bytes.saturating_add(orders.len()) }));
         Ok(())
@@ -165,14 +176,18 @@ pub unsafe extern "C" fn pour_book_plan_within(
 ) -> i32 {
     let mut plan = plan;
     guard(error, &mut || {
-        let Book { book, bytes, .. } = given("book", book)?;
-        let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `orders_len` bytes, or null.
-        let orders = unsafe { document("orders_json", orders_json, orders_len)? };
+        let orders = unsafe { document("orders_json", orders_json, orders_len) };
+        together! {
+            opened = given("book", book);
+            out = given("plan", plan.as_deref_mut());
+            orders = orders;
+        }
+        let Book { book, bytes, .. } = opened;
         let asked = || {
             let ours = HostState::set_aside();
             // SAFETY: the header asks for a function that takes `user` and returns.
-            let answer = stop.map_or(0, |stop| unsafe { stop(user) });
+            let answer = stop.map_or(0, |stop| outside(|| unsafe { stop(user) }));
             ours.put_back();
             answer != 0
         };
@@ -201,9 +216,12 @@ pub unsafe extern "C" fn pour_plan_from_json(
 ) -> i32 {
     let mut plan = plan;
     guard(error, &mut || {
-        let out = given("plan", plan.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let json = unsafe { document("json", json, len)? };
+        let json = unsafe { document("json", json, len) };
+        together! {
+            out = given("plan", plan.as_deref_mut());
+            json = json;
+        }
         out.write(Box::new(Plan { plan: OpenPlan::from_text(json)?, bytes: json.len() }));
         Ok(())
     })
@@ -222,10 +240,13 @@ pub unsafe extern "C" fn pour_plan_request(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let plan = given("plan", plan)?;
-        let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let json = unsafe { document("json", json, len)? };
+        let json = unsafe { document("json", json, len) };
+        together! {
+            plan = given("plan", plan);
+            out = given("out", out.as_deref_mut());
+            json = json;
+        }
         plan.try_memory(json.len())?;
         hand_out(&answer_to(json, (&plan.plan).into())?, out, out_len.as_deref_mut());
         Ok(())
@@ -244,10 +265,12 @@ pub extern "C" fn pour_plan_json(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let plan = given("plan", plan)?;
-        let out = given("out", out.as_deref_mut())?;
+        together! {
+            plan = given("plan", plan);
+            out = given("out", out.as_deref_mut());
+        }
         plan.try_memory(0)?;
-        hand_out(&to_json(plan.plan.document())?, out, out_len.as_deref_mut());
+        hand_out(&written(plan.plan.document().to_json())?, out, out_len.as_deref_mut());
         Ok(())
     })
 }
@@ -262,8 +285,10 @@ pub extern "C" fn pour_plan_sheet(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let plan = given("plan", plan)?;
-        let out = given("out", out.as_deref_mut())?;
+        together! {
+            plan = given("plan", plan);
+            out = given("out", out.as_deref_mut());
+        }
         plan.try_memory(0)?;
         hand_out(&plan.plan.document().sheet().to_string(), out, out_len.as_deref_mut());
         Ok(())
@@ -281,8 +306,10 @@ pub extern "C" fn pour_plan_notes(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let plan = given("plan", plan)?;
-        let out = given("out", out.as_deref_mut())?;
+        together! {
+            plan = given("plan", plan);
+            out = given("out", out.as_deref_mut());
+        }
         plan.try_memory(0)?;
         hand_out(&plan.plan.document().notes().to_string(), out, out_len.as_deref_mut());
         Ok(())

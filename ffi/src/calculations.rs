@@ -14,6 +14,7 @@ use pourwright::table::plain::{self, given};
 use crate::call::Call;
 use crate::column::{Inputs, Outputs, Rows, pour_column, pour_result_column};
 use crate::error::Error;
+use crate::failure::together;
 use crate::guard::guard;
 use crate::{call, memory};
 
@@ -132,13 +133,13 @@ pub unsafe extern "C" fn pour_convert(
     let mut value = value;
     guard(error, &mut || {
         let mut call = Call::new("convert");
-        let result = memory::given("value", value.as_deref_mut())?;
+        let result = call.keep(memory::given("value", value.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let amount = unsafe { call.text("amount", Parameter::Amount, amount) };
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let to = unsafe { call.text("to", Parameter::To, to) };
         let measures = call.optional_word("measures", Parameter::Measures, measures);
-        let (Some(amount), Some(to), Some(measures)) = (amount, to, measures) else { return Err(call.failure()) };
+        let (Some(amount), Some(to), Some(measures), Some(result)) = (amount, to, measures, result) else { return Err(call.failure_with(&[])) };
         let inputs = plain::Convert {
             amount,
             to,
@@ -174,14 +175,14 @@ pub unsafe extern "C" fn pour_convert_number(
     let mut result_value = result_value;
     guard(error, &mut || {
         let mut call = Call::new("convert_number");
-        let result = memory::given("result_value", result_value.as_deref_mut())?;
+        let result = call.keep(memory::given("result_value", result_value.as_deref_mut()));
         let value = call.number("value", Parameter::Value, value);
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let unit = unsafe { call.text("unit", Parameter::Unit, unit) };
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let to = unsafe { call.text("to", Parameter::To, to) };
         let measures = call.optional_word("measures", Parameter::Measures, measures);
-        let (Some(value), Some(unit), Some(to), Some(measures)) = (value, unit, to, measures) else { return Err(call.failure()) };
+        let (Some(value), Some(unit), Some(to), Some(measures), Some(result)) = (value, unit, to, measures, result) else { return Err(call.failure_with(&[("value", Parameter::Value, value)])) };
         let inputs = plain::ConvertNumber {
             value,
             unit,
@@ -207,7 +208,7 @@ pub unsafe extern "C" fn pour_convert_number(
 /// 0.001 to 25. Default: none.
 /// `as_scooped_g_per_ml`: Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL; 0.001 to 25.
 /// Default: none.
-/// `drop_mass_g`: Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+/// `drop_mass_g`: Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
 /// `measures`: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. One
 /// of `POUR_MEASURES_...`; 0 omits it.
 ///
@@ -226,12 +227,12 @@ pub unsafe extern "C" fn pour_dose_mass(
     let mut mass_g = mass_g;
     guard(error, &mut || {
         let mut call = Call::new("dose_mass");
-        let result = memory::given("mass_g", mass_g.as_deref_mut())?;
+        let result = call.keep(memory::given("mass_g", mass_g.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let amount = unsafe { call.text("amount", Parameter::Amount, amount) };
         let kind = call.word("kind", Parameter::Kind, kind);
         let measures = call.optional_word("measures", Parameter::Measures, measures);
-        let (Some(amount), Some(kind), Some(measures)) = (amount, kind, measures) else { return Err(call.failure()) };
+        let (Some(amount), Some(kind), Some(measures), Some(result)) = (amount, kind, measures, result) else { return Err(call.failure_with(&[("material_density_g_per_ml", Parameter::MaterialDensity, given(material_density_g_per_ml)), ("as_scooped_g_per_ml", Parameter::AsScooped, given(as_scooped_g_per_ml)), ("drop_mass_g", Parameter::DropMass, given(drop_mass_g))])) };
         let inputs = plain::DoseMass {
             amount,
             kind,
@@ -265,10 +266,10 @@ pub extern "C" fn pour_mass_of_volume(
     let mut mass_g = mass_g;
     guard(error, &mut || {
         let mut call = Call::new("mass_of_volume");
-        let result = memory::given("mass_g", mass_g.as_deref_mut())?;
+        let result = call.keep(memory::given("mass_g", mass_g.as_deref_mut()));
         let volume_ml = call.number("volume_ml", Parameter::Volume, volume_ml);
         let density_g_per_ml = call.number("density_g_per_ml", Parameter::Density, density_g_per_ml);
-        let (Some(volume_ml), Some(density_g_per_ml)) = (volume_ml, density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(volume_ml), Some(density_g_per_ml), Some(result)) = (volume_ml, density_g_per_ml, result) else { return Err(call.failure_with(&[("volume_ml", Parameter::Volume, volume_ml), ("density_g_per_ml", Parameter::Density, density_g_per_ml)])) };
         let inputs = plain::MassOfVolume {
             volume_ml,
             density_g_per_ml,
@@ -308,8 +309,11 @@ pub unsafe extern "C" fn pour_mass_of_volume_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("mass_of_volume");
         let inputs = [
             columns.volume_ml.required("volume_ml"),
             columns.density_g_per_ml.required("density_g_per_ml"),
@@ -319,7 +323,9 @@ pub unsafe extern "C" fn pour_mass_of_volume_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map_blocks(inputs, &PhantomData::<plain::MassOfVolume>);
         Ok(())
     })
@@ -354,10 +360,10 @@ pub extern "C" fn pour_volume_of_mass(
     let mut volume_ml = volume_ml;
     guard(error, &mut || {
         let mut call = Call::new("volume_of_mass");
-        let result = memory::given("volume_ml", volume_ml.as_deref_mut())?;
+        let result = call.keep(memory::given("volume_ml", volume_ml.as_deref_mut()));
         let mass_g = call.number("mass_g", Parameter::Mass, mass_g);
         let density_g_per_ml = call.number("density_g_per_ml", Parameter::Density, density_g_per_ml);
-        let (Some(mass_g), Some(density_g_per_ml)) = (mass_g, density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(mass_g), Some(density_g_per_ml), Some(result)) = (mass_g, density_g_per_ml, result) else { return Err(call.failure_with(&[("mass_g", Parameter::Mass, mass_g), ("density_g_per_ml", Parameter::Density, density_g_per_ml)])) };
         let inputs = plain::VolumeOfMass {
             mass_g,
             density_g_per_ml,
@@ -397,8 +403,11 @@ pub unsafe extern "C" fn pour_volume_of_mass_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("volume_of_mass");
         let inputs = [
             columns.mass_g.required("mass_g"),
             columns.density_g_per_ml.required("density_g_per_ml"),
@@ -408,7 +417,9 @@ pub unsafe extern "C" fn pour_volume_of_mass_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map_blocks(inputs, &PhantomData::<plain::VolumeOfMass>);
         Ok(())
     })
@@ -458,10 +469,10 @@ pub unsafe extern "C" fn pour_density_of_parts(
     let mut density_g_per_ml = density_g_per_ml;
     guard(error, &mut || {
         let mut call = Call::new("density_of_parts");
-        let result = memory::given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
+        let result = call.keep(memory::given("density_g_per_ml", density_g_per_ml.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let parts = unsafe { call.rows("parts", Parameter::Parts, parts, parts_count) };
-        let Some(parts) = parts else { return Err(call.failure()) };
+        let (Some(parts), Some(result)) = (parts, result) else { return Err(call.failure_with(&[("voids", Parameter::Voids, given(voids))])) };
         let inputs = plain::DensityOfParts {
             parts,
             voids: given(voids),
@@ -500,11 +511,11 @@ pub unsafe extern "C" fn pour_mix_share(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("mix_share");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let parts = unsafe { call.rows("parts", Parameter::Parts, parts, parts_count) };
         let part = call.count("part", Parameter::Part, part);
-        let (Some(parts), Some(part)) = (parts, part) else { return Err(call.failure()) };
+        let (Some(parts), Some(part), Some(result)) = (parts, part, result) else { return Err(call.failure_with(&[("part", Parameter::Part, part.map(f64::from))])) };
         let inputs = plain::MixShare {
             parts,
             part,
@@ -522,7 +533,9 @@ pub unsafe extern "C" fn pour_mix_share(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_salt_convert_input {
-    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
     pub base_volume_ml: f64,
     /// Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
     pub base_density_g_per_ml: f64,
@@ -534,16 +547,16 @@ pub struct pour_salt_convert_input {
     pub loading: f64,
     /// The way in which the loading is to be stated. One of `POUR_FORM_...`.
     pub to_form: i32,
-    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15.
     /// Default: the mass of its base.
     pub mix_mass_g: f64,
-    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as
     /// `base_volume_ml`.
     pub mix_volume_ml: f64,
-    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15.
     /// Default: as `mix_volume_ml`.
     pub hot_volume_ml: f64,
-    /// Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    /// Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
     pub shot_temperature_celsius: f64,
     /// Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
     pub voids: f64,
@@ -561,7 +574,7 @@ pub struct pour_salt_convert_input {
     pub softener_expansion_per_kelvin: f64,
     /// Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
     pub most_solids: f64,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
     pub cavity_volume_ml: f64,
     /// Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
     /// counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
@@ -591,23 +604,24 @@ pub struct pour_salt_convert_result {
 /// reach is all between no salt and the maximum that `most_solids` allows. Where a form that is about a piece
 /// needs the feed and it is not known, the bounds are those without feed and fed in full.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_salt_convert(
-    input: Option<&pour_salt_convert_input>,
+pub unsafe extern "C" fn pour_salt_convert(
+    input: *const pour_salt_convert_input,
     result: Option<&mut MaybeUninit<pour_salt_convert_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("salt_convert");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, input.base_volume_ml);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, input.base_density_g_per_ml);
         let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, input.salt_density_g_per_ml);
         let form = call.word("form", Parameter::Form, input.form);
         let loading = call.number("loading", Parameter::Loading, input.loading);
         let to_form = call.word("to_form", Parameter::ToForm, input.to_form);
-        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form), Some(loading), Some(to_form)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form, loading, to_form) else { return Err(call.failure()) };
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form), Some(loading), Some(to_form), Some(result)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form, loading, to_form, result) else { return Err(call.failure_with(&[("base_volume_ml", Parameter::BaseVolume, given(input.base_volume_ml)), ("base_density_g_per_ml", Parameter::BaseDensity, given(input.base_density_g_per_ml)), ("salt_density_g_per_ml", Parameter::SaltDensity, given(input.salt_density_g_per_ml)), ("loading", Parameter::Loading, given(input.loading)), ("mix_mass_g", Parameter::MixMass, given(input.mix_mass_g)), ("mix_volume_ml", Parameter::MixVolume, given(input.mix_volume_ml)), ("hot_volume_ml", Parameter::HotVolume, given(input.hot_volume_ml)), ("shot_temperature_celsius", Parameter::ShotTemperature, given(input.shot_temperature_celsius)), ("voids", Parameter::Voids, given(input.voids)), ("salt_as_scooped_g_per_ml", Parameter::SaltAsScooped, given(input.salt_as_scooped_g_per_ml)), ("salt_expansion_per_kelvin", Parameter::SaltExpansion, given(input.salt_expansion_per_kelvin)), ("softener_per_salt", Parameter::SoftenerPerSalt, given(input.softener_per_salt)), ("softener_density_g_per_ml", Parameter::SoftenerDensity, given(input.softener_density_g_per_ml)), ("softener_expansion_per_kelvin", Parameter::SoftenerExpansion, given(input.softener_expansion_per_kelvin)), ("most_solids", Parameter::MostSolids, given(input.most_solids)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("feed", Parameter::Feed, given(input.feed)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml))])) };
         let inputs = plain::SaltConvert {
             base_volume_ml,
             base_density_g_per_ml,
@@ -714,12 +728,13 @@ pub unsafe extern "C" fn pour_salt_convert_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("salt_convert");
         let form = call.word("form", Parameter::Form, columns.form);
         let to_form = call.word("to_form", Parameter::ToForm, columns.to_form);
-        let (Some(form), Some(to_form)) = (form, to_form) else { return Err(call.failure()) };
         let inputs = [
             columns.base_volume_ml.required("base_volume_ml"),
             columns.base_density_g_per_ml.required("base_density_g_per_ml"),
@@ -748,7 +763,9 @@ pub unsafe extern "C" fn pour_salt_convert_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(form), Some(to_form), Some(inputs), Some(outputs)) = (form, to_form, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, loading, mix_mass_g, mix_volume_ml, hot_volume_ml, shot_temperature_celsius, voids, salt_as_scooped_g_per_ml, salt_expansion_per_kelvin, softener_per_salt, softener_density_g_per_ml, softener_expansion_per_kelvin, most_solids, cavity_volume_ml, feed, hook_mass_g, hook_volume_ml]| {
             let inputs = plain::SaltConvert {
                 base_volume_ml,
@@ -784,7 +801,9 @@ pub unsafe extern "C" fn pour_salt_convert_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_salt_mass_input {
-    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
     pub base_volume_ml: f64,
     /// Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
     pub base_density_g_per_ml: f64,
@@ -794,16 +813,16 @@ pub struct pour_salt_mass_input {
     pub form: i32,
     /// The salt loading, as its form states it. Unit: any; in the unit of its form.
     pub loading: f64,
-    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15.
     /// Default: the mass of its base.
     pub mix_mass_g: f64,
-    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as
     /// `base_volume_ml`.
     pub mix_volume_ml: f64,
-    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15.
     /// Default: as `mix_volume_ml`.
     pub hot_volume_ml: f64,
-    /// Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    /// Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
     pub shot_temperature_celsius: f64,
     /// Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
     pub voids: f64,
@@ -821,7 +840,7 @@ pub struct pour_salt_mass_input {
     pub softener_expansion_per_kelvin: f64,
     /// Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
     pub most_solids: f64,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
     pub cavity_volume_ml: f64,
     /// Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
     /// counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
@@ -849,22 +868,23 @@ pub struct pour_salt_mass_result {
 
 /// Mass of salt for a loading, and of the softener that goes in with it.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_salt_mass(
-    input: Option<&pour_salt_mass_input>,
+pub unsafe extern "C" fn pour_salt_mass(
+    input: *const pour_salt_mass_input,
     result: Option<&mut MaybeUninit<pour_salt_mass_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("salt_mass");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, input.base_volume_ml);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, input.base_density_g_per_ml);
         let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, input.salt_density_g_per_ml);
         let form = call.word("form", Parameter::Form, input.form);
         let loading = call.number("loading", Parameter::Loading, input.loading);
-        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form), Some(loading)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form, loading) else { return Err(call.failure()) };
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form), Some(loading), Some(result)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form, loading, result) else { return Err(call.failure_with(&[("base_volume_ml", Parameter::BaseVolume, given(input.base_volume_ml)), ("base_density_g_per_ml", Parameter::BaseDensity, given(input.base_density_g_per_ml)), ("salt_density_g_per_ml", Parameter::SaltDensity, given(input.salt_density_g_per_ml)), ("loading", Parameter::Loading, given(input.loading)), ("mix_mass_g", Parameter::MixMass, given(input.mix_mass_g)), ("mix_volume_ml", Parameter::MixVolume, given(input.mix_volume_ml)), ("hot_volume_ml", Parameter::HotVolume, given(input.hot_volume_ml)), ("shot_temperature_celsius", Parameter::ShotTemperature, given(input.shot_temperature_celsius)), ("voids", Parameter::Voids, given(input.voids)), ("salt_as_scooped_g_per_ml", Parameter::SaltAsScooped, given(input.salt_as_scooped_g_per_ml)), ("salt_expansion_per_kelvin", Parameter::SaltExpansion, given(input.salt_expansion_per_kelvin)), ("softener_per_salt", Parameter::SoftenerPerSalt, given(input.softener_per_salt)), ("softener_density_g_per_ml", Parameter::SoftenerDensity, given(input.softener_density_g_per_ml)), ("softener_expansion_per_kelvin", Parameter::SoftenerExpansion, given(input.softener_expansion_per_kelvin)), ("most_solids", Parameter::MostSolids, given(input.most_solids)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("feed", Parameter::Feed, given(input.feed)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml))])) };
         let inputs = plain::SaltMass {
             base_volume_ml,
             base_density_g_per_ml,
@@ -971,11 +991,12 @@ pub unsafe extern "C" fn pour_salt_mass_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("salt_mass");
         let form = call.word("form", Parameter::Form, columns.form);
-        let Some(form) = form else { return Err(call.failure()) };
         let inputs = [
             columns.base_volume_ml.required("base_volume_ml"),
             columns.base_density_g_per_ml.required("base_density_g_per_ml"),
@@ -1005,7 +1026,9 @@ pub unsafe extern "C" fn pour_salt_mass_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(form), Some(inputs), Some(outputs)) = (form, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, loading, mix_mass_g, mix_volume_ml, hot_volume_ml, shot_temperature_celsius, voids, salt_as_scooped_g_per_ml, salt_expansion_per_kelvin, softener_per_salt, softener_density_g_per_ml, softener_expansion_per_kelvin, most_solids, cavity_volume_ml, feed, hook_mass_g, hook_volume_ml]| {
             let inputs = plain::SaltMass {
                 base_volume_ml,
@@ -1040,7 +1063,9 @@ pub unsafe extern "C" fn pour_salt_mass_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_salt_reach_input {
-    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
     pub base_volume_ml: f64,
     /// Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
     pub base_density_g_per_ml: f64,
@@ -1048,16 +1073,16 @@ pub struct pour_salt_reach_input {
     pub salt_density_g_per_ml: f64,
     /// The way in which the salt loading is stated. One of `POUR_FORM_...`.
     pub form: i32,
-    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15.
     /// Default: the mass of its base.
     pub mix_mass_g: f64,
-    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as
     /// `base_volume_ml`.
     pub mix_volume_ml: f64,
-    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15.
     /// Default: as `mix_volume_ml`.
     pub hot_volume_ml: f64,
-    /// Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    /// Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
     pub shot_temperature_celsius: f64,
     /// Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
     pub voids: f64,
@@ -1075,7 +1100,7 @@ pub struct pour_salt_reach_input {
     pub softener_expansion_per_kelvin: f64,
     /// Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3.
     pub most_solids: f64,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
     pub cavity_volume_ml: f64,
     /// Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5
     /// counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit: 1; 0 to 1.
@@ -1099,21 +1124,22 @@ pub struct pour_salt_reach_result {
 
 /// Salt loadings in reach: without salt, and with the maximum that `most_solids` allows.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_salt_reach(
-    input: Option<&pour_salt_reach_input>,
+pub unsafe extern "C" fn pour_salt_reach(
+    input: *const pour_salt_reach_input,
     result: Option<&mut MaybeUninit<pour_salt_reach_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("salt_reach");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, input.base_volume_ml);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, input.base_density_g_per_ml);
         let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, input.salt_density_g_per_ml);
         let form = call.word("form", Parameter::Form, input.form);
-        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form) else { return Err(call.failure()) };
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(form), Some(result)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, form, result) else { return Err(call.failure_with(&[("base_volume_ml", Parameter::BaseVolume, given(input.base_volume_ml)), ("base_density_g_per_ml", Parameter::BaseDensity, given(input.base_density_g_per_ml)), ("salt_density_g_per_ml", Parameter::SaltDensity, given(input.salt_density_g_per_ml)), ("mix_mass_g", Parameter::MixMass, given(input.mix_mass_g)), ("mix_volume_ml", Parameter::MixVolume, given(input.mix_volume_ml)), ("hot_volume_ml", Parameter::HotVolume, given(input.hot_volume_ml)), ("shot_temperature_celsius", Parameter::ShotTemperature, given(input.shot_temperature_celsius)), ("voids", Parameter::Voids, given(input.voids)), ("salt_as_scooped_g_per_ml", Parameter::SaltAsScooped, given(input.salt_as_scooped_g_per_ml)), ("salt_expansion_per_kelvin", Parameter::SaltExpansion, given(input.salt_expansion_per_kelvin)), ("softener_per_salt", Parameter::SoftenerPerSalt, given(input.softener_per_salt)), ("softener_density_g_per_ml", Parameter::SoftenerDensity, given(input.softener_density_g_per_ml)), ("softener_expansion_per_kelvin", Parameter::SoftenerExpansion, given(input.softener_expansion_per_kelvin)), ("most_solids", Parameter::MostSolids, given(input.most_solids)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("feed", Parameter::Feed, given(input.feed)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml))])) };
         let inputs = plain::SaltReach {
             base_volume_ml,
             base_density_g_per_ml,
@@ -1211,11 +1237,12 @@ pub unsafe extern "C" fn pour_salt_reach_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("salt_reach");
         let form = call.word("form", Parameter::Form, columns.form);
-        let Some(form) = form else { return Err(call.failure()) };
         let inputs = [
             columns.base_volume_ml.required("base_volume_ml"),
             columns.base_density_g_per_ml.required("base_density_g_per_ml"),
@@ -1242,7 +1269,9 @@ pub unsafe extern "C" fn pour_salt_reach_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(form), Some(inputs), Some(outputs)) = (form, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, mix_mass_g, mix_volume_ml, hot_volume_ml, shot_temperature_celsius, voids, salt_as_scooped_g_per_ml, salt_expansion_per_kelvin, softener_per_salt, softener_density_g_per_ml, softener_expansion_per_kelvin, most_solids, cavity_volume_ml, feed, hook_mass_g, hook_volume_ml]| {
             let inputs = plain::SaltReach {
                 base_volume_ml,
@@ -1276,7 +1305,7 @@ pub unsafe extern "C" fn pour_salt_reach_n(
 ///
 /// m_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).
 ///
-/// `base_volume_ml`: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+/// `base_volume_ml`: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
 /// `base_density_g_per_ml`: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to
 /// 25.
 /// `salt_density_g_per_ml`: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
@@ -1301,12 +1330,12 @@ pub extern "C" fn pour_salt_for_density(
     let mut salt_mass_g = salt_mass_g;
     guard(error, &mut || {
         let mut call = Call::new("salt_for_density");
-        let result = memory::given("salt_mass_g", salt_mass_g.as_deref_mut())?;
+        let result = call.keep(memory::given("salt_mass_g", salt_mass_g.as_deref_mut()));
         let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, base_volume_ml);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, base_density_g_per_ml);
         let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, salt_density_g_per_ml);
         let finished_density_g_per_ml = call.number("finished_density_g_per_ml", Parameter::FinishedDensity, finished_density_g_per_ml);
-        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(finished_density_g_per_ml)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(finished_density_g_per_ml), Some(result)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, finished_density_g_per_ml, result) else { return Err(call.failure_with(&[("base_volume_ml", Parameter::BaseVolume, base_volume_ml), ("base_density_g_per_ml", Parameter::BaseDensity, base_density_g_per_ml), ("salt_density_g_per_ml", Parameter::SaltDensity, salt_density_g_per_ml), ("finished_density_g_per_ml", Parameter::FinishedDensity, finished_density_g_per_ml), ("voids", Parameter::Voids, given(voids)), ("most_solids", Parameter::MostSolids, given(most_solids))])) };
         let inputs = plain::SaltForDensity {
             base_volume_ml,
             base_density_g_per_ml,
@@ -1358,8 +1387,11 @@ pub unsafe extern "C" fn pour_salt_for_density_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("salt_for_density");
         let inputs = [
             columns.base_volume_ml.required("base_volume_ml"),
             columns.base_density_g_per_ml.required("base_density_g_per_ml"),
@@ -1373,7 +1405,9 @@ pub unsafe extern "C" fn pour_salt_for_density_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map_blocks(inputs, &PhantomData::<plain::SaltForDensity>);
         Ok(())
     })
@@ -1397,36 +1431,37 @@ impl Rows<6, 1> for PhantomData<plain::SaltForDensity> {
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_salt_for_sink_rate_input {
-    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
     pub base_volume_ml: f64,
     /// Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25.
     pub base_density_g_per_ml: f64,
     /// True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25.
     pub salt_density_g_per_ml: f64,
-    /// Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+    /// Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
     pub sink_rate_cm_per_s: f64,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15.
     pub cavity_volume_ml: f64,
-    /// Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    /// Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
     pub diameter_mm: f64,
     /// Temperature of the water. Unit: °C; 0 to 40.
     pub water_temperature_celsius: f64,
-    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
-    /// none.
+    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none.
     pub length_mm: f64,
     /// Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
     /// ball. One of `POUR_SHAPE_...`; 0 omits it.
     pub shape: i32,
-    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15.
+    /// Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15.
     /// Default: the mass of its base.
     pub mix_mass_g: f64,
-    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as
+    /// Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as
     /// `base_volume_ml`.
     pub mix_volume_ml: f64,
-    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15.
+    /// Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15.
     /// Default: as `mix_volume_ml`.
     pub hot_volume_ml: f64,
-    /// Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+    /// Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
     pub shot_temperature_celsius: f64,
     /// Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
     pub voids: f64,
@@ -1455,10 +1490,9 @@ pub struct pour_salt_for_sink_rate_input {
     /// Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
     /// one. Unit: 1; 0 to 0.042. Default: none.
     pub salinity_absolute: f64,
-    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
-    /// none.
+    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none.
     pub drop_depth_m: f64,
-    /// Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    /// Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
     pub drop_time_s: f64,
     /// Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
     pub drop_density_g_per_ml: f64,
@@ -1481,16 +1515,17 @@ pub struct pour_salt_for_sink_rate_result {
 /// The finished density is that for the sink rate (module `process::sink`), of the piece as it is when it has
 /// cooled; the salt is that for this density.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_salt_for_sink_rate(
-    input: Option<&pour_salt_for_sink_rate_input>,
+pub unsafe extern "C" fn pour_salt_for_sink_rate(
+    input: *const pour_salt_for_sink_rate_input,
     result: Option<&mut MaybeUninit<pour_salt_for_sink_rate_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("salt_for_sink_rate");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let base_volume_ml = call.number("base_volume_ml", Parameter::BaseVolume, input.base_volume_ml);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, input.base_density_g_per_ml);
         let salt_density_g_per_ml = call.number("salt_density_g_per_ml", Parameter::SaltDensity, input.salt_density_g_per_ml);
@@ -1499,7 +1534,7 @@ pub extern "C" fn pour_salt_for_sink_rate(
         let diameter_mm = call.number("diameter_mm", Parameter::Diameter, input.diameter_mm);
         let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, input.water_temperature_celsius);
         let shape = call.optional_word("shape", Parameter::Shape, input.shape);
-        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(sink_rate_cm_per_s), Some(cavity_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, sink_rate_cm_per_s, cavity_volume_ml, diameter_mm, water_temperature_celsius, shape) else { return Err(call.failure()) };
+        let (Some(base_volume_ml), Some(base_density_g_per_ml), Some(salt_density_g_per_ml), Some(sink_rate_cm_per_s), Some(cavity_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape), Some(result)) = (base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, sink_rate_cm_per_s, cavity_volume_ml, diameter_mm, water_temperature_celsius, shape, result) else { return Err(call.failure_with(&[("base_volume_ml", Parameter::BaseVolume, given(input.base_volume_ml)), ("base_density_g_per_ml", Parameter::BaseDensity, given(input.base_density_g_per_ml)), ("salt_density_g_per_ml", Parameter::SaltDensity, given(input.salt_density_g_per_ml)), ("sink_rate_cm_per_s", Parameter::SinkRate, given(input.sink_rate_cm_per_s)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("diameter_mm", Parameter::Diameter, given(input.diameter_mm)), ("water_temperature_celsius", Parameter::WaterTemperature, given(input.water_temperature_celsius)), ("length_mm", Parameter::Length, given(input.length_mm)), ("mix_mass_g", Parameter::MixMass, given(input.mix_mass_g)), ("mix_volume_ml", Parameter::MixVolume, given(input.mix_volume_ml)), ("hot_volume_ml", Parameter::HotVolume, given(input.hot_volume_ml)), ("shot_temperature_celsius", Parameter::ShotTemperature, given(input.shot_temperature_celsius)), ("voids", Parameter::Voids, given(input.voids)), ("salt_expansion_per_kelvin", Parameter::SaltExpansion, given(input.salt_expansion_per_kelvin)), ("softener_per_salt", Parameter::SoftenerPerSalt, given(input.softener_per_salt)), ("softener_density_g_per_ml", Parameter::SoftenerDensity, given(input.softener_density_g_per_ml)), ("softener_expansion_per_kelvin", Parameter::SoftenerExpansion, given(input.softener_expansion_per_kelvin)), ("most_solids", Parameter::MostSolids, given(input.most_solids)), ("feed", Parameter::Feed, given(input.feed)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml)), ("salinity_practical", Parameter::SalinityPractical, given(input.salinity_practical)), ("salinity_absolute", Parameter::SalinityAbsolute, given(input.salinity_absolute)), ("drop_depth_m", Parameter::DropDepth, given(input.drop_depth_m)), ("drop_time_s", Parameter::DropTime, given(input.drop_time_s)), ("drop_density_g_per_ml", Parameter::DropDensity, given(input.drop_density_g_per_ml))])) };
         let inputs = plain::SaltForSinkRate {
             base_volume_ml,
             base_density_g_per_ml,
@@ -1626,11 +1661,12 @@ pub unsafe extern "C" fn pour_salt_for_sink_rate_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("salt_for_sink_rate");
         let shape = call.optional_word("shape", Parameter::Shape, columns.shape);
-        let Some(shape) = shape else { return Err(call.failure()) };
         let inputs = [
             columns.base_volume_ml.required("base_volume_ml"),
             columns.base_density_g_per_ml.required("base_density_g_per_ml"),
@@ -1666,7 +1702,9 @@ pub unsafe extern "C" fn pour_salt_for_sink_rate_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(shape), Some(inputs), Some(outputs)) = (shape, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[base_volume_ml, base_density_g_per_ml, salt_density_g_per_ml, sink_rate_cm_per_s, cavity_volume_ml, diameter_mm, water_temperature_celsius, length_mm, mix_mass_g, mix_volume_ml, hot_volume_ml, shot_temperature_celsius, voids, salt_expansion_per_kelvin, softener_per_salt, softener_density_g_per_ml, softener_expansion_per_kelvin, most_solids, feed, hook_mass_g, hook_volume_ml, salinity_practical, salinity_absolute, drop_depth_m, drop_time_s, drop_density_g_per_ml]| {
             let inputs = plain::SaltForSinkRate {
                 base_volume_ml,
@@ -1708,9 +1746,11 @@ pub unsafe extern "C" fn pour_salt_for_sink_rate_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_shot_fill_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Number of cavities that a shot fills. 1 to 1000000.
     pub cavities: u32,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15.
     pub cavity_volume_ml: f64,
     /// Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
     pub cold_density_g_per_ml: f64,
@@ -1760,20 +1800,21 @@ pub struct pour_shot_fill_result {
 /// feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and `missing_mass` is above 0.
 /// Of sprue and topping a layer fills its share.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_shot_fill(
-    input: Option<&pour_shot_fill_input>,
+pub unsafe extern "C" fn pour_shot_fill(
+    input: *const pour_shot_fill_input,
     result: Option<&mut MaybeUninit<pour_shot_fill_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("shot_fill");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let cavities = call.count("cavities", Parameter::Cavities, input.cavities);
         let cavity_volume_ml = call.number("cavity_volume_ml", Parameter::CavityVolume, input.cavity_volume_ml);
         let cold_density_g_per_ml = call.number("cold_density_g_per_ml", Parameter::ColdDensity, input.cold_density_g_per_ml);
-        let (Some(cavities), Some(cavity_volume_ml), Some(cold_density_g_per_ml)) = (cavities, cavity_volume_ml, cold_density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(cavities), Some(cavity_volume_ml), Some(cold_density_g_per_ml), Some(result)) = (cavities, cavity_volume_ml, cold_density_g_per_ml, result) else { return Err(call.failure_with(&[("cavities", Parameter::Cavities, call::given_count(input.cavities).map(f64::from)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("cold_density_g_per_ml", Parameter::ColdDensity, given(input.cold_density_g_per_ml)), ("hot_density_g_per_ml", Parameter::HotDensity, given(input.hot_density_g_per_ml)), ("voids", Parameter::Voids, given(input.voids)), ("feed", Parameter::Feed, given(input.feed)), ("sprue_volume_ml", Parameter::SprueVolume, given(input.sprue_volume_ml)), ("topped_mass_g", Parameter::ToppedMass, given(input.topped_mass_g)), ("layer_share", Parameter::LayerShare, given(input.layer_share))])) };
         let inputs = plain::ShotFill {
             cavities,
             cavity_volume_ml,
@@ -1859,8 +1900,11 @@ pub unsafe extern "C" fn pour_shot_fill_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("shot_fill");
         let inputs = [
             columns.cavities.required("cavities"),
             columns.cavity_volume_ml.required("cavity_volume_ml"),
@@ -1884,7 +1928,9 @@ pub unsafe extern "C" fn pour_shot_fill_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[cavities, cavity_volume_ml, cold_density_g_per_ml, hot_density_g_per_ml, voids, feed, sprue_volume_ml, topped_mass_g, layer_share]| {
             let inputs = plain::ShotFill {
                 cavities: call::column_count(Parameter::Cavities, cavities)?,
@@ -1921,7 +1967,7 @@ pub struct pour_piece_mass_result {
 /// While it cools a piece draws the share f of its contraction from the sprue. Source: conservation of mass; f
 /// is the shop's own. A sprue that cannot feed that much: see `pour_shot_fill`.
 ///
-/// `cavity_volume_ml`: Volume of one cavity. Unit: mL; above 0 to 1e15.
+/// `cavity_volume_ml`: Volume of one cavity. Unit: mL; 1e-9 to 1e15.
 /// `cold_density_g_per_ml`: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
 /// `hot_density_g_per_ml`: Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL;
 /// 0.001 to 25. Default: as `cold_density_g_per_ml`.
@@ -1942,10 +1988,10 @@ pub extern "C" fn pour_piece_mass(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("piece_mass");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let cavity_volume_ml = call.number("cavity_volume_ml", Parameter::CavityVolume, cavity_volume_ml);
         let cold_density_g_per_ml = call.number("cold_density_g_per_ml", Parameter::ColdDensity, cold_density_g_per_ml);
-        let (Some(cavity_volume_ml), Some(cold_density_g_per_ml)) = (cavity_volume_ml, cold_density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(cavity_volume_ml), Some(cold_density_g_per_ml), Some(result)) = (cavity_volume_ml, cold_density_g_per_ml, result) else { return Err(call.failure_with(&[("cavity_volume_ml", Parameter::CavityVolume, cavity_volume_ml), ("cold_density_g_per_ml", Parameter::ColdDensity, cold_density_g_per_ml), ("hot_density_g_per_ml", Parameter::HotDensity, given(hot_density_g_per_ml)), ("voids", Parameter::Voids, given(voids)), ("feed", Parameter::Feed, given(feed))])) };
         let inputs = plain::PieceMass {
             cavity_volume_ml,
             cold_density_g_per_ml,
@@ -2003,8 +2049,11 @@ pub unsafe extern "C" fn pour_piece_mass_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("piece_mass");
         let inputs = [
             columns.cavity_volume_ml.required("cavity_volume_ml"),
             columns.cold_density_g_per_ml.required("cold_density_g_per_ml"),
@@ -2019,7 +2068,9 @@ pub unsafe extern "C" fn pour_piece_mass_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map_blocks(inputs, &PhantomData::<plain::PieceMass>);
         Ok(())
     })
@@ -2068,10 +2119,10 @@ pub extern "C" fn pour_shots(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("shots");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pieces = call.count("pieces", Parameter::Pieces, pieces);
         let cavities = call.count("cavities", Parameter::Cavities, cavities);
-        let (Some(pieces), Some(cavities)) = (pieces, cavities) else { return Err(call.failure()) };
+        let (Some(pieces), Some(cavities), Some(result)) = (pieces, cavities, result) else { return Err(call.failure_with(&[("pieces", Parameter::Pieces, pieces.map(f64::from)), ("cavities", Parameter::Cavities, cavities.map(f64::from)), ("rejects", Parameter::Rejects, given(rejects)), ("confidence", Parameter::Confidence, given(confidence))])) };
         let inputs = plain::Shots {
             pieces,
             cavities,
@@ -2122,8 +2173,11 @@ pub unsafe extern "C" fn pour_shots_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("shots");
         let inputs = [
             columns.pieces.required("pieces"),
             columns.cavities.required("cavities"),
@@ -2136,7 +2190,9 @@ pub unsafe extern "C" fn pour_shots_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[pieces, cavities, rejects, confidence]| {
             let inputs = plain::Shots {
                 pieces: call::column_count(Parameter::Pieces, pieces)?,
@@ -2168,9 +2224,9 @@ pub struct pour_injector_loads_result {
 /// Whole shots a load: q = ⌊(capacity − residue) ρ/m⌋; loads: ⌈S/q⌉.
 ///
 /// `shots`: Number of shots. 1 to 100000000.
-/// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+/// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
 /// `shot_density_g_per_ml`: Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
-/// `injector_capacity_ml`: Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+/// `injector_capacity_ml`: Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
 /// `injector_residue_ml`: Volume that stays in the injector each time it is emptied; below its capacity. Unit:
 /// mL; 0 to 1e15. Default: 0.
 #[unsafe(no_mangle)]
@@ -2186,12 +2242,12 @@ pub extern "C" fn pour_injector_loads(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("injector_loads");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let shots = call.count("shots", Parameter::Shots, shots);
         let shot_mass_g = call.number("shot_mass_g", Parameter::ShotMass, shot_mass_g);
         let shot_density_g_per_ml = call.number("shot_density_g_per_ml", Parameter::ShotDensity, shot_density_g_per_ml);
         let injector_capacity_ml = call.number("injector_capacity_ml", Parameter::InjectorCapacity, injector_capacity_ml);
-        let (Some(shots), Some(shot_mass_g), Some(shot_density_g_per_ml), Some(injector_capacity_ml)) = (shots, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml) else { return Err(call.failure()) };
+        let (Some(shots), Some(shot_mass_g), Some(shot_density_g_per_ml), Some(injector_capacity_ml), Some(result)) = (shots, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml, result) else { return Err(call.failure_with(&[("shots", Parameter::Shots, shots.map(f64::from)), ("shot_mass_g", Parameter::ShotMass, shot_mass_g), ("shot_density_g_per_ml", Parameter::ShotDensity, shot_density_g_per_ml), ("injector_capacity_ml", Parameter::InjectorCapacity, injector_capacity_ml), ("injector_residue_ml", Parameter::InjectorResidue, given(injector_residue_ml))])) };
         let inputs = plain::InjectorLoads {
             shots,
             shot_mass_g,
@@ -2248,8 +2304,11 @@ pub unsafe extern "C" fn pour_injector_loads_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("injector_loads");
         let inputs = [
             columns.shots.required("shots"),
             columns.shot_mass_g.required("shot_mass_g"),
@@ -2264,7 +2323,9 @@ pub unsafe extern "C" fn pour_injector_loads_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[shots, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml, injector_residue_ml]| {
             let inputs = plain::InjectorLoads {
                 shots: call::column_count(Parameter::Shots, shots)?,
@@ -2284,15 +2345,17 @@ pub unsafe extern "C" fn pour_injector_loads_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_batch_need_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Number of good pieces needed. 1 to 1000000.
     pub pieces: u32,
     /// Number of cavities that a shot fills. 1 to 1000000.
     pub cavities: u32,
-    /// Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+    /// Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
     pub shot_mass_g: f64,
     /// Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25.
     pub shot_density_g_per_ml: f64,
-    /// Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+    /// Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
     pub injector_capacity_ml: f64,
     /// Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15.
     /// Default: 0.
@@ -2345,22 +2408,23 @@ pub struct pour_batch_need_result {
 ///
 /// total = S m_shot − y m_sprue (S − shots of the last load) + cleanings · residue · ρ + max(film, heel).
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_batch_need(
-    input: Option<&pour_batch_need_input>,
+pub unsafe extern "C" fn pour_batch_need(
+    input: *const pour_batch_need_input,
     result: Option<&mut MaybeUninit<pour_batch_need_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("batch_need");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pieces = call.count("pieces", Parameter::Pieces, input.pieces);
         let cavities = call.count("cavities", Parameter::Cavities, input.cavities);
         let shot_mass_g = call.number("shot_mass_g", Parameter::ShotMass, input.shot_mass_g);
         let shot_density_g_per_ml = call.number("shot_density_g_per_ml", Parameter::ShotDensity, input.shot_density_g_per_ml);
         let injector_capacity_ml = call.number("injector_capacity_ml", Parameter::InjectorCapacity, input.injector_capacity_ml);
-        let (Some(pieces), Some(cavities), Some(shot_mass_g), Some(shot_density_g_per_ml), Some(injector_capacity_ml)) = (pieces, cavities, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml) else { return Err(call.failure()) };
+        let (Some(pieces), Some(cavities), Some(shot_mass_g), Some(shot_density_g_per_ml), Some(injector_capacity_ml), Some(result)) = (pieces, cavities, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml, result) else { return Err(call.failure_with(&[("pieces", Parameter::Pieces, call::given_count(input.pieces).map(f64::from)), ("cavities", Parameter::Cavities, call::given_count(input.cavities).map(f64::from)), ("shot_mass_g", Parameter::ShotMass, given(input.shot_mass_g)), ("shot_density_g_per_ml", Parameter::ShotDensity, given(input.shot_density_g_per_ml)), ("injector_capacity_ml", Parameter::InjectorCapacity, given(input.injector_capacity_ml)), ("injector_residue_ml", Parameter::InjectorResidue, given(input.injector_residue_ml)), ("cleanings", Parameter::Cleanings, call::given_count(input.cleanings).map(f64::from)), ("sprue_mass_g", Parameter::SprueMass, given(input.sprue_mass_g)), ("returned", Parameter::Returned, given(input.returned)), ("pot_film_g", Parameter::PotFilm, given(input.pot_film_g)), ("pot_heel_g", Parameter::PotHeel, given(input.pot_heel_g)), ("rejects", Parameter::Rejects, given(input.rejects)), ("confidence", Parameter::Confidence, given(input.confidence))])) };
         let inputs = plain::BatchNeed {
             pieces,
             cavities,
@@ -2465,8 +2529,11 @@ pub unsafe extern "C" fn pour_batch_need_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("batch_need");
         let inputs = [
             columns.pieces.required("pieces"),
             columns.cavities.required("cavities"),
@@ -2497,7 +2564,9 @@ pub unsafe extern "C" fn pour_batch_need_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[pieces, cavities, shot_mass_g, shot_density_g_per_ml, injector_capacity_ml, injector_residue_ml, cleanings, sprue_mass_g, returned, pot_film_g, pot_heel_g, rejects, confidence]| {
             let inputs = plain::BatchNeed {
                 pieces: call::column_count(Parameter::Pieces, pieces)?,
@@ -2542,14 +2611,14 @@ pub struct pour_base_to_mark_result {
 ///
 /// The doses follow from the rounded base, so that no formula is off.
 ///
-/// `mix_needed_g`: Mass of mix that is needed. Unit: g; above 0 to 1e15.
+/// `mix_needed_g`: Mass of mix that is needed. Unit: g; 1e-12 to 1e15.
 /// `base_fraction`: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
 /// `base_density_g_per_ml`: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to
 /// 25.
-/// `cup_capacity_ml`: Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
-/// `cup_mark_ml`: Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone,
-/// when it is full.
-/// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+/// `cup_capacity_ml`: Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
+/// `cup_mark_ml`: Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark alone, when
+/// it is full.
+/// `shot_mass_g`: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_base_to_mark(
     mix_needed_g: f64,
@@ -2564,12 +2633,12 @@ pub extern "C" fn pour_base_to_mark(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("base_to_mark");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let mix_needed_g = call.number("mix_needed_g", Parameter::MixNeeded, mix_needed_g);
         let base_fraction = call.number("base_fraction", Parameter::BaseFraction, base_fraction);
         let base_density_g_per_ml = call.number("base_density_g_per_ml", Parameter::BaseDensity, base_density_g_per_ml);
         let cup_capacity_ml = call.number("cup_capacity_ml", Parameter::CupCapacity, cup_capacity_ml);
-        let (Some(mix_needed_g), Some(base_fraction), Some(base_density_g_per_ml), Some(cup_capacity_ml)) = (mix_needed_g, base_fraction, base_density_g_per_ml, cup_capacity_ml) else { return Err(call.failure()) };
+        let (Some(mix_needed_g), Some(base_fraction), Some(base_density_g_per_ml), Some(cup_capacity_ml), Some(result)) = (mix_needed_g, base_fraction, base_density_g_per_ml, cup_capacity_ml, result) else { return Err(call.failure_with(&[("mix_needed_g", Parameter::MixNeeded, mix_needed_g), ("base_fraction", Parameter::BaseFraction, base_fraction), ("base_density_g_per_ml", Parameter::BaseDensity, base_density_g_per_ml), ("cup_capacity_ml", Parameter::CupCapacity, cup_capacity_ml), ("cup_mark_ml", Parameter::CupMark, given(cup_mark_ml)), ("shot_mass_g", Parameter::ShotMass, given(shot_mass_g))])) };
         let inputs = plain::BaseToMark {
             mix_needed_g,
             base_fraction,
@@ -2635,8 +2704,11 @@ pub unsafe extern "C" fn pour_base_to_mark_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("base_to_mark");
         let inputs = [
             columns.mix_needed_g.required("mix_needed_g"),
             columns.base_fraction.required("base_fraction"),
@@ -2654,7 +2726,9 @@ pub unsafe extern "C" fn pour_base_to_mark_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[mix_needed_g, base_fraction, base_density_g_per_ml, cup_capacity_ml, cup_mark_ml, shot_mass_g]| {
             let inputs = plain::BaseToMark {
                 mix_needed_g,
@@ -2676,11 +2750,11 @@ pub unsafe extern "C" fn pour_base_to_mark_n(
 #[derive(Debug, Clone, Copy)]
 pub struct pour_doses_row {
     /// Smallest step in which a dose can be measured: a drop, the smallest spoon, the readability of the
-    /// balance. Unit: g; above 0 to 1e15.
+    /// balance. Unit: g; 1e-12 to 1e15.
     pub dose_step_g: f64,
     /// Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
     pub tolerance: f64,
-    /// Dose, mass per mass of base. Unit: 1; above 0 to 10.
+    /// Dose, mass per mass of base. Unit: 1; 1e-9 to 10.
     pub dose_ratio: f64,
 }
 
@@ -2699,8 +2773,8 @@ pub struct pour_least_pot_result {
 ///
 /// `doses`: The doses: of each its smallest step, its tolerance and its ratio to the base. 1 to 64 of them.
 /// `base_fraction`: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
-/// `oven_least_g`: Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default: none.
-/// `injector_least_g`: Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15. Default: none.
+/// `oven_least_g`: Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15. Default: none.
+/// `injector_least_g`: Smallest mix that the injector can draw from. Unit: g; 1e-12 to 1e15. Default: none.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_least_pot(
     doses: *const pour_doses_row,
@@ -2714,11 +2788,11 @@ pub unsafe extern "C" fn pour_least_pot(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("least_pot");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let doses = unsafe { call.rows("doses", Parameter::Doses, doses, doses_count) };
         let base_fraction = call.number("base_fraction", Parameter::BaseFraction, base_fraction);
-        let (Some(doses), Some(base_fraction)) = (doses, base_fraction) else { return Err(call.failure()) };
+        let (Some(doses), Some(base_fraction), Some(result)) = (doses, base_fraction, result) else { return Err(call.failure_with(&[("base_fraction", Parameter::BaseFraction, base_fraction), ("oven_least_g", Parameter::OvenLeast, given(oven_least_g)), ("injector_least_g", Parameter::InjectorLeast, given(injector_least_g))])) };
         let inputs = plain::LeastPot {
             doses,
             base_fraction,
@@ -2764,10 +2838,10 @@ pub extern "C" fn pour_reject_rate(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("reject_rate");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let cast_pieces = call.count("cast_pieces", Parameter::CastPieces, cast_pieces);
         let reject_count = call.count("reject_count", Parameter::RejectCount, reject_count);
-        let (Some(cast_pieces), Some(reject_count)) = (cast_pieces, reject_count) else { return Err(call.failure()) };
+        let (Some(cast_pieces), Some(reject_count), Some(result)) = (cast_pieces, reject_count, result) else { return Err(call.failure_with(&[("cast_pieces", Parameter::CastPieces, cast_pieces.map(f64::from)), ("reject_count", Parameter::RejectCount, reject_count.map(f64::from)), ("confidence", Parameter::Confidence, given(confidence))])) };
         let inputs = plain::RejectRate {
             cast_pieces,
             reject_count,
@@ -2818,8 +2892,11 @@ pub unsafe extern "C" fn pour_reject_rate_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("reject_rate");
         let inputs = [
             columns.cast_pieces.required("cast_pieces"),
             columns.reject_count.required("reject_count"),
@@ -2832,7 +2909,9 @@ pub unsafe extern "C" fn pour_reject_rate_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[cast_pieces, reject_count, confidence]| {
             let inputs = plain::RejectRate {
                 cast_pieces: call::column_count(Parameter::CastPieces, cast_pieces)?,
@@ -2850,10 +2929,9 @@ pub unsafe extern "C" fn pour_reject_rate_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_cups_row {
-    /// Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is
-    /// full.
+    /// Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark alone, when it is full.
     pub cup_mark_ml: f64,
-    /// Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
+    /// Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
     pub cup_capacity_ml: f64,
 }
 
@@ -2862,14 +2940,16 @@ pub struct pour_cups_row {
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_bench_measure_input {
-    /// Mass to measure. Unit: g; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Mass to measure. Unit: g; 1e-12 to 1e15.
     pub mass_to_measure_g: f64,
     /// Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
     pub tolerance: f64,
-    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15.
     /// Default: none.
     pub balance_readability_g: f64,
-    /// Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its readability.
+    /// Highest load of the balance. Unit: g; 1e-12 to 1e15. Default: 5000 times its readability.
     pub balance_capacity_g: f64,
     /// Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
     pub balance_least_load_g: f64,
@@ -2885,7 +2965,7 @@ pub struct pour_bench_measure_input {
     /// Density of the material in a measure: of a liquid its density, of a powder its bulk density, level and
     /// not tapped. Unit: g/mL; 0.001 to 25. Default: none.
     pub as_measured_density_g_per_ml: f64,
-    /// Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+    /// Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
     pub drop_mass_g: f64,
 }
 
@@ -2920,21 +3000,22 @@ pub struct pour_bench_measure_result {
 /// from which one would.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_bench_measure(
-    input: Option<&pour_bench_measure_input>,
+    input: *const pour_bench_measure_input,
     result: Option<&mut MaybeUninit<pour_bench_measure_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("bench_measure");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let mass_to_measure_g = call.number("mass_to_measure_g", Parameter::MassToMeasure, input.mass_to_measure_g);
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let spoons_ml = unsafe { call.optional_list("spoons_ml", Parameter::Spoons, input.spoons_ml, input.spoons_count) };
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let cups = unsafe { call.optional_rows("cups", Parameter::Cups, input.cups, input.cups_count) };
-        let (Some(mass_to_measure_g), Some(spoons_ml), Some(cups)) = (mass_to_measure_g, spoons_ml, cups) else { return Err(call.failure()) };
+        let (Some(mass_to_measure_g), Some(spoons_ml), Some(cups), Some(result)) = (mass_to_measure_g, spoons_ml, cups, result) else { return Err(call.failure_with(&[("mass_to_measure_g", Parameter::MassToMeasure, given(input.mass_to_measure_g)), ("tolerance", Parameter::Tolerance, given(input.tolerance)), ("balance_readability_g", Parameter::BalanceReadability, given(input.balance_readability_g)), ("balance_capacity_g", Parameter::BalanceCapacity, given(input.balance_capacity_g)), ("balance_least_load_g", Parameter::BalanceLeastLoad, given(input.balance_least_load_g)), ("as_measured_density_g_per_ml", Parameter::AsMeasuredDensity, given(input.as_measured_density_g_per_ml)), ("drop_mass_g", Parameter::DropMass, given(input.drop_mass_g))])) };
         let inputs = plain::BenchMeasure {
             mass_to_measure_g,
             tolerance: given(input.tolerance),
@@ -2966,16 +3047,17 @@ pub unsafe extern "C" fn pour_bench_measure(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_sink_rate_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25.
     pub piece_density_g_per_ml: f64,
-    /// Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
+    /// Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
     pub piece_volume_ml: f64,
-    /// Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    /// Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
     pub diameter_mm: f64,
     /// Temperature of the water. Unit: °C; 0 to 40.
     pub water_temperature_celsius: f64,
-    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
-    /// none.
+    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none.
     pub length_mm: f64,
     /// Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
     /// ball. One of `POUR_SHAPE_...`; 0 omits it.
@@ -2993,12 +3075,11 @@ pub struct pour_sink_rate_input {
     /// Standard uncertainty of the density of the piece; its bounds are counted at twice that. Unit: g/mL; 0 to
     /// 25. Default: 0.
     pub density_uncertainty_g_per_ml: f64,
-    /// Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
+    /// Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
     pub depth_m: f64,
-    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
-    /// none.
+    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none.
     pub drop_depth_m: f64,
-    /// Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    /// Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
     pub drop_time_s: f64,
     /// Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
     pub drop_density_g_per_ml: f64,
@@ -3032,22 +3113,23 @@ pub struct pour_sink_rate_result {
 /// for such a piece at all. A drop that the shop timed (depth, time, density) replaces the published drag by
 /// the piece's own.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_sink_rate(
-    input: Option<&pour_sink_rate_input>,
+pub unsafe extern "C" fn pour_sink_rate(
+    input: *const pour_sink_rate_input,
     result: Option<&mut MaybeUninit<pour_sink_rate_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("sink_rate");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let piece_density_g_per_ml = call.number("piece_density_g_per_ml", Parameter::PieceDensity, input.piece_density_g_per_ml);
         let piece_volume_ml = call.number("piece_volume_ml", Parameter::PieceVolume, input.piece_volume_ml);
         let diameter_mm = call.number("diameter_mm", Parameter::Diameter, input.diameter_mm);
         let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, input.water_temperature_celsius);
         let shape = call.optional_word("shape", Parameter::Shape, input.shape);
-        let (Some(piece_density_g_per_ml), Some(piece_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape)) = (piece_density_g_per_ml, piece_volume_ml, diameter_mm, water_temperature_celsius, shape) else { return Err(call.failure()) };
+        let (Some(piece_density_g_per_ml), Some(piece_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape), Some(result)) = (piece_density_g_per_ml, piece_volume_ml, diameter_mm, water_temperature_celsius, shape, result) else { return Err(call.failure_with(&[("piece_density_g_per_ml", Parameter::PieceDensity, given(input.piece_density_g_per_ml)), ("piece_volume_ml", Parameter::PieceVolume, given(input.piece_volume_ml)), ("diameter_mm", Parameter::Diameter, given(input.diameter_mm)), ("water_temperature_celsius", Parameter::WaterTemperature, given(input.water_temperature_celsius)), ("length_mm", Parameter::Length, given(input.length_mm)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml)), ("salinity_practical", Parameter::SalinityPractical, given(input.salinity_practical)), ("salinity_absolute", Parameter::SalinityAbsolute, given(input.salinity_absolute)), ("density_uncertainty_g_per_ml", Parameter::DensityUncertainty, given(input.density_uncertainty_g_per_ml)), ("depth_m", Parameter::Depth, given(input.depth_m)), ("drop_depth_m", Parameter::DropDepth, given(input.drop_depth_m)), ("drop_time_s", Parameter::DropTime, given(input.drop_time_s)), ("drop_density_g_per_ml", Parameter::DropDensity, given(input.drop_density_g_per_ml))])) };
         let inputs = plain::SinkRate {
             piece_density_g_per_ml,
             piece_volume_ml,
@@ -3150,11 +3232,12 @@ pub unsafe extern "C" fn pour_sink_rate_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("sink_rate");
         let shape = call.optional_word("shape", Parameter::Shape, columns.shape);
-        let Some(shape) = shape else { return Err(call.failure()) };
         let inputs = [
             columns.piece_density_g_per_ml.required("piece_density_g_per_ml"),
             columns.piece_volume_ml.required("piece_volume_ml"),
@@ -3182,7 +3265,9 @@ pub unsafe extern "C" fn pour_sink_rate_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(shape), Some(inputs), Some(outputs)) = (shape, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[piece_density_g_per_ml, piece_volume_ml, diameter_mm, water_temperature_celsius, length_mm, hook_mass_g, hook_volume_ml, salinity_practical, salinity_absolute, density_uncertainty_g_per_ml, depth_m, drop_depth_m, drop_time_s, drop_density_g_per_ml]| {
             let inputs = plain::SinkRate {
                 piece_density_g_per_ml,
@@ -3213,16 +3298,17 @@ pub unsafe extern "C" fn pour_sink_rate_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_density_for_sink_rate_input {
-    /// Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
     pub sink_rate_cm_per_s: f64,
-    /// Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
+    /// Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
     pub piece_volume_ml: f64,
-    /// Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+    /// Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
     pub diameter_mm: f64,
     /// Temperature of the water. Unit: °C; 0 to 40.
     pub water_temperature_celsius: f64,
-    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default:
-    /// none.
+    /// Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none.
     pub length_mm: f64,
     /// Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a
     /// ball. One of `POUR_SHAPE_...`; 0 omits it.
@@ -3237,10 +3323,9 @@ pub struct pour_density_for_sink_rate_input {
     /// Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this or the practical
     /// one. Unit: 1; 0 to 0.042. Default: none.
     pub salinity_absolute: f64,
-    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default:
-    /// none.
+    /// Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none.
     pub drop_depth_m: f64,
-    /// Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+    /// Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
     pub drop_time_s: f64,
     /// Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
     pub drop_density_g_per_ml: f64,
@@ -3250,22 +3335,23 @@ pub struct pour_density_for_sink_rate_input {
 ///
 /// `piece_density_g_per_ml` receives: Density of the piece, voids and salt counted. Unit: g/mL.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_density_for_sink_rate(
-    input: Option<&pour_density_for_sink_rate_input>,
+pub unsafe extern "C" fn pour_density_for_sink_rate(
+    input: *const pour_density_for_sink_rate_input,
     piece_density_g_per_ml: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut piece_density_g_per_ml = piece_density_g_per_ml;
     guard(error, &mut || {
         let mut call = Call::new("density_for_sink_rate");
-        let input = memory::given("input", input)?;
-        let result = memory::given("piece_density_g_per_ml", piece_density_g_per_ml.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("piece_density_g_per_ml", piece_density_g_per_ml.as_deref_mut()));
         let sink_rate_cm_per_s = call.number("sink_rate_cm_per_s", Parameter::SinkRate, input.sink_rate_cm_per_s);
         let piece_volume_ml = call.number("piece_volume_ml", Parameter::PieceVolume, input.piece_volume_ml);
         let diameter_mm = call.number("diameter_mm", Parameter::Diameter, input.diameter_mm);
         let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, input.water_temperature_celsius);
         let shape = call.optional_word("shape", Parameter::Shape, input.shape);
-        let (Some(sink_rate_cm_per_s), Some(piece_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape)) = (sink_rate_cm_per_s, piece_volume_ml, diameter_mm, water_temperature_celsius, shape) else { return Err(call.failure()) };
+        let (Some(sink_rate_cm_per_s), Some(piece_volume_ml), Some(diameter_mm), Some(water_temperature_celsius), Some(shape), Some(result)) = (sink_rate_cm_per_s, piece_volume_ml, diameter_mm, water_temperature_celsius, shape, result) else { return Err(call.failure_with(&[("sink_rate_cm_per_s", Parameter::SinkRate, given(input.sink_rate_cm_per_s)), ("piece_volume_ml", Parameter::PieceVolume, given(input.piece_volume_ml)), ("diameter_mm", Parameter::Diameter, given(input.diameter_mm)), ("water_temperature_celsius", Parameter::WaterTemperature, given(input.water_temperature_celsius)), ("length_mm", Parameter::Length, given(input.length_mm)), ("hook_mass_g", Parameter::HookMass, given(input.hook_mass_g)), ("hook_volume_ml", Parameter::HookVolume, given(input.hook_volume_ml)), ("salinity_practical", Parameter::SalinityPractical, given(input.salinity_practical)), ("salinity_absolute", Parameter::SalinityAbsolute, given(input.salinity_absolute)), ("drop_depth_m", Parameter::DropDepth, given(input.drop_depth_m)), ("drop_time_s", Parameter::DropTime, given(input.drop_time_s)), ("drop_density_g_per_ml", Parameter::DropDensity, given(input.drop_density_g_per_ml))])) };
         let inputs = plain::DensityForSinkRate {
             sink_rate_cm_per_s,
             piece_volume_ml,
@@ -3342,11 +3428,12 @@ pub unsafe extern "C" fn pour_density_for_sink_rate_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("density_for_sink_rate");
         let shape = call.optional_word("shape", Parameter::Shape, columns.shape);
-        let Some(shape) = shape else { return Err(call.failure()) };
         let inputs = [
             columns.sink_rate_cm_per_s.required("sink_rate_cm_per_s"),
             columns.piece_volume_ml.required("piece_volume_ml"),
@@ -3366,7 +3453,9 @@ pub unsafe extern "C" fn pour_density_for_sink_rate_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(shape), Some(inputs), Some(outputs)) = (shape, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[sink_rate_cm_per_s, piece_volume_ml, diameter_mm, water_temperature_celsius, length_mm, hook_mass_g, hook_volume_ml, salinity_practical, salinity_absolute, drop_depth_m, drop_time_s, drop_density_g_per_ml]| {
             let inputs = plain::DensityForSinkRate {
                 sink_rate_cm_per_s,
@@ -3425,12 +3514,12 @@ pub unsafe extern "C" fn pour_hardness(
     let mut hardness = hardness;
     guard(error, &mut || {
         let mut call = Call::new("hardness");
-        let result = memory::given("hardness", hardness.as_deref_mut())?;
+        let result = call.keep(memory::given("hardness", hardness.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let points = unsafe { call.rows("points", Parameter::Points, points, points_count) };
         let scale = call.word("scale", Parameter::Scale, scale);
         let softener_ratio = call.number("softener_ratio", Parameter::SoftenerRatio, softener_ratio);
-        let (Some(points), Some(scale), Some(softener_ratio)) = (points, scale, softener_ratio) else { return Err(call.failure()) };
+        let (Some(points), Some(scale), Some(softener_ratio), Some(result)) = (points, scale, softener_ratio, result) else { return Err(call.failure_with(&[("softener_ratio", Parameter::SoftenerRatio, softener_ratio)])) };
         let inputs = plain::HardnessOf {
             points,
             scale,
@@ -3462,12 +3551,12 @@ pub unsafe extern "C" fn pour_softener_ratio(
     let mut softener_ratio = softener_ratio;
     guard(error, &mut || {
         let mut call = Call::new("softener_ratio");
-        let result = memory::given("softener_ratio", softener_ratio.as_deref_mut())?;
+        let result = call.keep(memory::given("softener_ratio", softener_ratio.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let points = unsafe { call.rows("points", Parameter::Points, points, points_count) };
         let scale = call.word("scale", Parameter::Scale, scale);
         let hardness = call.number("hardness", Parameter::Hardness, hardness);
-        let (Some(points), Some(scale), Some(hardness)) = (points, scale, hardness) else { return Err(call.failure()) };
+        let (Some(points), Some(scale), Some(hardness), Some(result)) = (points, scale, hardness, result) else { return Err(call.failure_with(&[("hardness", Parameter::Hardness, hardness)])) };
         let inputs = plain::SoftenerRatio {
             points,
             scale,
@@ -3511,11 +3600,11 @@ pub unsafe extern "C" fn pour_salted_softener(
     let mut softener_ratio = softener_ratio;
     guard(error, &mut || {
         let mut call = Call::new("salted_softener");
-        let result = memory::given("softener_ratio", softener_ratio.as_deref_mut())?;
+        let result = call.keep(memory::given("softener_ratio", softener_ratio.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let salted_points = unsafe { call.rows("salted_points", Parameter::SaltedPoints, salted_points, salted_points_count) };
         let salt_of_base = call.number("salt_of_base", Parameter::SaltOfBase, salt_of_base);
-        let (Some(salted_points), Some(salt_of_base)) = (salted_points, salt_of_base) else { return Err(call.failure()) };
+        let (Some(salted_points), Some(salt_of_base), Some(result)) = (salted_points, salt_of_base, result) else { return Err(call.failure_with(&[("salt_of_base", Parameter::SaltOfBase, salt_of_base)])) };
         let inputs = plain::SaltedSoftener {
             salted_points,
             salt_of_base,
@@ -3542,9 +3631,9 @@ pub extern "C" fn pour_water_density(
     let mut density_g_per_ml = density_g_per_ml;
     guard(error, &mut || {
         let mut call = Call::new("water_density");
-        let result = memory::given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
+        let result = call.keep(memory::given("density_g_per_ml", density_g_per_ml.as_deref_mut()));
         let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, water_temperature_celsius);
-        let Some(water_temperature_celsius) = water_temperature_celsius else { return Err(call.failure()) };
+        let (Some(water_temperature_celsius), Some(result)) = (water_temperature_celsius, result) else { return Err(call.failure_with(&[("water_temperature_celsius", Parameter::WaterTemperature, water_temperature_celsius)])) };
         let inputs = plain::WaterDensity {
             water_temperature_celsius,
         };
@@ -3581,8 +3670,11 @@ pub unsafe extern "C" fn pour_water_density_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("water_density");
         let inputs = [
             columns.water_temperature_celsius.required("water_temperature_celsius"),
         ];
@@ -3591,7 +3683,9 @@ pub unsafe extern "C" fn pour_water_density_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[water_temperature_celsius]| {
             let inputs = plain::WaterDensity {
                 water_temperature_celsius,
@@ -3607,7 +3701,7 @@ pub unsafe extern "C" fn pour_water_density_n(
 ///
 /// Corrected for the buoyancy of air on water and weights: V = Z·m (ISO 8655-6, ISO 4787).
 ///
-/// `water_mass_g`: Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to
+/// `water_mass_g`: Reading of the balance for the water in one cavity: filled less empty. Unit: g; 1e-12 to
 /// 1e15.
 /// `water_temperature_celsius`: Temperature of the water. Unit: °C; 0 to 40.
 /// `air_pressure_kpa`: Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to 110. Default:
@@ -3625,10 +3719,10 @@ pub extern "C" fn pour_cavity_of_water(
     let mut cavity_volume_ml = cavity_volume_ml;
     guard(error, &mut || {
         let mut call = Call::new("cavity_of_water");
-        let result = memory::given("cavity_volume_ml", cavity_volume_ml.as_deref_mut())?;
+        let result = call.keep(memory::given("cavity_volume_ml", cavity_volume_ml.as_deref_mut()));
         let water_mass_g = call.number("water_mass_g", Parameter::WaterMass, water_mass_g);
         let water_temperature_celsius = call.number("water_temperature_celsius", Parameter::WaterTemperature, water_temperature_celsius);
-        let (Some(water_mass_g), Some(water_temperature_celsius)) = (water_mass_g, water_temperature_celsius) else { return Err(call.failure()) };
+        let (Some(water_mass_g), Some(water_temperature_celsius), Some(result)) = (water_mass_g, water_temperature_celsius, result) else { return Err(call.failure_with(&[("water_mass_g", Parameter::WaterMass, water_mass_g), ("water_temperature_celsius", Parameter::WaterTemperature, water_temperature_celsius), ("air_pressure_kpa", Parameter::AirPressure, given(air_pressure_kpa))])) };
         let inputs = plain::CavityOfWater {
             water_mass_g,
             water_temperature_celsius,
@@ -3671,8 +3765,11 @@ pub unsafe extern "C" fn pour_cavity_of_water_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("cavity_of_water");
         let inputs = [
             columns.water_mass_g.required("water_mass_g"),
             columns.water_temperature_celsius.required("water_temperature_celsius"),
@@ -3683,7 +3780,9 @@ pub unsafe extern "C" fn pour_cavity_of_water_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[water_mass_g, water_temperature_celsius, air_pressure_kpa]| {
             let inputs = plain::CavityOfWater {
                 water_mass_g,
@@ -3714,9 +3813,9 @@ pub extern "C" fn pour_standard_pressure(
     let mut station_pressure_kpa = station_pressure_kpa;
     guard(error, &mut || {
         let mut call = Call::new("standard_pressure");
-        let result = memory::given("station_pressure_kpa", station_pressure_kpa.as_deref_mut())?;
+        let result = call.keep(memory::given("station_pressure_kpa", station_pressure_kpa.as_deref_mut()));
         let altitude_m = call.number("altitude_m", Parameter::Altitude, altitude_m);
-        let Some(altitude_m) = altitude_m else { return Err(call.failure()) };
+        let (Some(altitude_m), Some(result)) = (altitude_m, result) else { return Err(call.failure_with(&[("altitude_m", Parameter::Altitude, altitude_m)])) };
         let inputs = plain::StandardPressure {
             altitude_m,
         };
@@ -3753,8 +3852,11 @@ pub unsafe extern "C" fn pour_standard_pressure_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("standard_pressure");
         let inputs = [
             columns.altitude_m.required("altitude_m"),
         ];
@@ -3763,7 +3865,9 @@ pub unsafe extern "C" fn pour_standard_pressure_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[altitude_m]| {
             let inputs = plain::StandardPressure {
                 altitude_m,
@@ -3795,10 +3899,10 @@ pub extern "C" fn pour_station_pressure(
     let mut station_pressure_kpa = station_pressure_kpa;
     guard(error, &mut || {
         let mut call = Call::new("station_pressure");
-        let result = memory::given("station_pressure_kpa", station_pressure_kpa.as_deref_mut())?;
+        let result = call.keep(memory::given("station_pressure_kpa", station_pressure_kpa.as_deref_mut()));
         let reported_pressure_kpa = call.number("reported_pressure_kpa", Parameter::ReportedPressure, reported_pressure_kpa);
         let altitude_m = call.number("altitude_m", Parameter::Altitude, altitude_m);
-        let (Some(reported_pressure_kpa), Some(altitude_m)) = (reported_pressure_kpa, altitude_m) else { return Err(call.failure()) };
+        let (Some(reported_pressure_kpa), Some(altitude_m), Some(result)) = (reported_pressure_kpa, altitude_m, result) else { return Err(call.failure_with(&[("reported_pressure_kpa", Parameter::ReportedPressure, reported_pressure_kpa), ("altitude_m", Parameter::Altitude, altitude_m)])) };
         let inputs = plain::StationPressureOf {
             reported_pressure_kpa,
             altitude_m,
@@ -3838,8 +3942,11 @@ pub unsafe extern "C" fn pour_station_pressure_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("station_pressure");
         let inputs = [
             columns.reported_pressure_kpa.required("reported_pressure_kpa"),
             columns.altitude_m.required("altitude_m"),
@@ -3849,7 +3956,9 @@ pub unsafe extern "C" fn pour_station_pressure_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[reported_pressure_kpa, altitude_m]| {
             let inputs = plain::StationPressureOf {
                 reported_pressure_kpa,
@@ -3867,7 +3976,9 @@ pub unsafe extern "C" fn pour_station_pressure_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_swollen_volume_input {
-    /// Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
     pub liquid_volume_ml: f64,
     /// Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
     pub entrained_air: f64,
@@ -3907,20 +4018,21 @@ pub struct pour_swollen_volume_result {
 /// Boyle: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)]. The vacuum is stated in one way, as a gauge shows
 /// it or as the pressure that is left; with a gauge the lowest pressure counts that its tolerance allows.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_swollen_volume(
-    input: Option<&pour_swollen_volume_input>,
+pub unsafe extern "C" fn pour_swollen_volume(
+    input: *const pour_swollen_volume_input,
     result: Option<&mut MaybeUninit<pour_swollen_volume_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("swollen_volume");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let liquid_volume_ml = call.number("liquid_volume_ml", Parameter::LiquidVolume, input.liquid_volume_ml);
         let entrained_air = call.number("entrained_air", Parameter::EntrainedAir, input.entrained_air);
         let station_pressure_kpa = call.number("station_pressure_kpa", Parameter::StationPressure, input.station_pressure_kpa);
-        let (Some(liquid_volume_ml), Some(entrained_air), Some(station_pressure_kpa)) = (liquid_volume_ml, entrained_air, station_pressure_kpa) else { return Err(call.failure()) };
+        let (Some(liquid_volume_ml), Some(entrained_air), Some(station_pressure_kpa), Some(result)) = (liquid_volume_ml, entrained_air, station_pressure_kpa, result) else { return Err(call.failure_with(&[("liquid_volume_ml", Parameter::LiquidVolume, given(input.liquid_volume_ml)), ("entrained_air", Parameter::EntrainedAir, given(input.entrained_air)), ("station_pressure_kpa", Parameter::StationPressure, given(input.station_pressure_kpa)), ("gauge_vacuum_kpa", Parameter::GaugeVacuum, given(input.gauge_vacuum_kpa)), ("absolute_pressure_kpa", Parameter::AbsolutePressure, given(input.absolute_pressure_kpa)), ("dial_tolerance_kpa", Parameter::DialTolerance, given(input.dial_tolerance_kpa)), ("vapor_pressure_kpa", Parameter::VaporPressure, given(input.vapor_pressure_kpa)), ("damp_at_celsius", Parameter::DampAt, given(input.damp_at_celsius))])) };
         let inputs = plain::SwollenVolume {
             liquid_volume_ml,
             entrained_air,
@@ -3990,8 +4102,11 @@ pub unsafe extern "C" fn pour_swollen_volume_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("swollen_volume");
         let inputs = [
             columns.liquid_volume_ml.required("liquid_volume_ml"),
             columns.entrained_air.required("entrained_air"),
@@ -4009,7 +4124,9 @@ pub unsafe extern "C" fn pour_swollen_volume_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[liquid_volume_ml, entrained_air, station_pressure_kpa, gauge_vacuum_kpa, absolute_pressure_kpa, dial_tolerance_kpa, vapor_pressure_kpa, damp_at_celsius]| {
             let inputs = plain::SwollenVolume {
                 liquid_volume_ml,
@@ -4033,6 +4150,8 @@ pub unsafe extern "C" fn pour_swollen_volume_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_entrained_air_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Level of a pot in the vacuum over its level before; give this or the entrained air. Unit: 1; 1 to 1000.
     pub rise: f64,
     /// Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to 178.
@@ -4061,19 +4180,20 @@ pub struct pour_entrained_air_input {
 ///
 /// `entrained_air` receives: Share of air in the mix by volume, under the outside pressure. Unit: 1.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_entrained_air(
-    input: Option<&pour_entrained_air_input>,
+pub unsafe extern "C" fn pour_entrained_air(
+    input: *const pour_entrained_air_input,
     entrained_air: Option<&mut MaybeUninit<f64>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut entrained_air = entrained_air;
     guard(error, &mut || {
         let mut call = Call::new("entrained_air");
-        let input = memory::given("input", input)?;
-        let result = memory::given("entrained_air", entrained_air.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("entrained_air", entrained_air.as_deref_mut()));
         let rise = call.number("rise", Parameter::Rise, input.rise);
         let station_pressure_kpa = call.number("station_pressure_kpa", Parameter::StationPressure, input.station_pressure_kpa);
-        let (Some(rise), Some(station_pressure_kpa)) = (rise, station_pressure_kpa) else { return Err(call.failure()) };
+        let (Some(rise), Some(station_pressure_kpa), Some(result)) = (rise, station_pressure_kpa, result) else { return Err(call.failure_with(&[("rise", Parameter::Rise, given(input.rise)), ("station_pressure_kpa", Parameter::StationPressure, given(input.station_pressure_kpa)), ("gauge_vacuum_kpa", Parameter::GaugeVacuum, given(input.gauge_vacuum_kpa)), ("absolute_pressure_kpa", Parameter::AbsolutePressure, given(input.absolute_pressure_kpa)), ("dial_tolerance_kpa", Parameter::DialTolerance, given(input.dial_tolerance_kpa)), ("vapor_pressure_kpa", Parameter::VaporPressure, given(input.vapor_pressure_kpa)), ("damp_at_celsius", Parameter::DampAt, given(input.damp_at_celsius))])) };
         let inputs = plain::EntrainedAirOf {
             rise,
             station_pressure_kpa,
@@ -4132,8 +4252,11 @@ pub unsafe extern "C" fn pour_entrained_air_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("entrained_air");
         let inputs = [
             columns.rise.required("rise"),
             columns.station_pressure_kpa.required("station_pressure_kpa"),
@@ -4148,7 +4271,9 @@ pub unsafe extern "C" fn pour_entrained_air_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[rise, station_pressure_kpa, gauge_vacuum_kpa, absolute_pressure_kpa, dial_tolerance_kpa, vapor_pressure_kpa, damp_at_celsius]| {
             let inputs = plain::EntrainedAirOf {
                 rise,
@@ -4170,7 +4295,9 @@ pub unsafe extern "C" fn pour_entrained_air_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_degas_vessel_input {
-    /// Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
     pub liquid_volume_ml: f64,
     /// Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
     pub entrained_air: f64,
@@ -4193,9 +4320,9 @@ pub struct pour_degas_vessel_input {
     pub damp_at_celsius: f64,
     /// Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
     pub vessel_spare: f64,
-    /// Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It may be omitted.
+    /// Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It may be omitted.
     pub vessel_brim_ml: f64,
-    /// Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+    /// Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any level.
     pub vessel_mark_ml: f64,
 }
 
@@ -4220,20 +4347,21 @@ pub struct pour_degas_vessel_result {
 /// The pot swells no higher than the spare share below the brim: V/(1 − spare). With a vessel the answer gives
 /// the level to fill to, on a mark where it has any, and the number of fills.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_degas_vessel(
-    input: Option<&pour_degas_vessel_input>,
+pub unsafe extern "C" fn pour_degas_vessel(
+    input: *const pour_degas_vessel_input,
     result: Option<&mut MaybeUninit<pour_degas_vessel_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("degas_vessel");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let liquid_volume_ml = call.number("liquid_volume_ml", Parameter::LiquidVolume, input.liquid_volume_ml);
         let entrained_air = call.number("entrained_air", Parameter::EntrainedAir, input.entrained_air);
         let station_pressure_kpa = call.number("station_pressure_kpa", Parameter::StationPressure, input.station_pressure_kpa);
-        let (Some(liquid_volume_ml), Some(entrained_air), Some(station_pressure_kpa)) = (liquid_volume_ml, entrained_air, station_pressure_kpa) else { return Err(call.failure()) };
+        let (Some(liquid_volume_ml), Some(entrained_air), Some(station_pressure_kpa), Some(result)) = (liquid_volume_ml, entrained_air, station_pressure_kpa, result) else { return Err(call.failure_with(&[("liquid_volume_ml", Parameter::LiquidVolume, given(input.liquid_volume_ml)), ("entrained_air", Parameter::EntrainedAir, given(input.entrained_air)), ("station_pressure_kpa", Parameter::StationPressure, given(input.station_pressure_kpa)), ("gauge_vacuum_kpa", Parameter::GaugeVacuum, given(input.gauge_vacuum_kpa)), ("absolute_pressure_kpa", Parameter::AbsolutePressure, given(input.absolute_pressure_kpa)), ("dial_tolerance_kpa", Parameter::DialTolerance, given(input.dial_tolerance_kpa)), ("vapor_pressure_kpa", Parameter::VaporPressure, given(input.vapor_pressure_kpa)), ("damp_at_celsius", Parameter::DampAt, given(input.damp_at_celsius)), ("vessel_spare", Parameter::VesselSpare, given(input.vessel_spare)), ("vessel_brim_ml", Parameter::VesselBrim, given(input.vessel_brim_ml)), ("vessel_mark_ml", Parameter::VesselMark, given(input.vessel_mark_ml))])) };
         let inputs = plain::DegasVessel {
             liquid_volume_ml,
             entrained_air,
@@ -4318,8 +4446,11 @@ pub unsafe extern "C" fn pour_degas_vessel_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("degas_vessel");
         let inputs = [
             columns.liquid_volume_ml.required("liquid_volume_ml"),
             columns.entrained_air.required("entrained_air"),
@@ -4342,7 +4473,9 @@ pub unsafe extern "C" fn pour_degas_vessel_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[liquid_volume_ml, entrained_air, station_pressure_kpa, gauge_vacuum_kpa, absolute_pressure_kpa, dial_tolerance_kpa, vapor_pressure_kpa, damp_at_celsius, vessel_spare, vessel_brim_ml, vessel_mark_ml]| {
             let inputs = plain::DegasVessel {
                 liquid_volume_ml,
@@ -4381,9 +4514,9 @@ pub struct pour_flake_count_result {
 ///
 /// `cut`: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to 6.35
 /// mm.
-/// `thickness_um`: Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+/// `thickness_um`: Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
 /// `film_density_g_per_ml`: Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
-/// `flake_dose_g`: Mass of the dose of flake. Unit: g; above 0 to 1e15.
+/// `flake_dose_g`: Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_flake_count(
     cut: *const c_char,
@@ -4396,13 +4529,13 @@ pub unsafe extern "C" fn pour_flake_count(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("flake_count");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let cut = unsafe { call.text("cut", Parameter::Cut, cut) };
         let thickness_um = call.number("thickness_um", Parameter::Thickness, thickness_um);
         let film_density_g_per_ml = call.number("film_density_g_per_ml", Parameter::FilmDensity, film_density_g_per_ml);
         let flake_dose_g = call.number("flake_dose_g", Parameter::FlakeDose, flake_dose_g);
-        let (Some(cut), Some(thickness_um), Some(film_density_g_per_ml), Some(flake_dose_g)) = (cut, thickness_um, film_density_g_per_ml, flake_dose_g) else { return Err(call.failure()) };
+        let (Some(cut), Some(thickness_um), Some(film_density_g_per_ml), Some(flake_dose_g), Some(result)) = (cut, thickness_um, film_density_g_per_ml, flake_dose_g, result) else { return Err(call.failure_with(&[("thickness_um", Parameter::Thickness, thickness_um), ("film_density_g_per_ml", Parameter::FilmDensity, film_density_g_per_ml), ("flake_dose_g", Parameter::FlakeDose, flake_dose_g)])) };
         let inputs = plain::FlakeCount {
             cut,
             thickness_um,
@@ -4422,17 +4555,19 @@ pub unsafe extern "C" fn pour_flake_count(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_flake_swap_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to 6.35 mm.
     pub cut: *const c_char,
-    /// Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+    /// Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
     pub thickness_um: f64,
     /// Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
     pub film_density_g_per_ml: f64,
-    /// Mass of the dose of flake. Unit: g; above 0 to 1e15.
+    /// Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
     pub flake_dose_g: f64,
     /// Size and shape of the other flake. 0.05 to 6.35 mm.
     pub other_cut: *const c_char,
-    /// Thickness of the film of the other flake; below the size of its cut. Unit: µm; above 0 to 6350.
+    /// Thickness of the film of the other flake; below the size of its cut. Unit: µm; 1e-3 to 6350.
     pub other_thickness_um: f64,
     /// Density of the film of the other flake. Unit: g/mL; 0.001 to 25.
     pub other_film_density_g_per_ml: f64,
@@ -4462,15 +4597,16 @@ pub struct pour_flake_swap_result {
 /// The two are not the same: at an equal count a cut of half the size covers a quarter. The answer gives both.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_flake_swap(
-    input: Option<&pour_flake_swap_input>,
+    input: *const pour_flake_swap_input,
     result: Option<&mut MaybeUninit<pour_flake_swap_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("flake_swap");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let cut = unsafe { call.text("cut", Parameter::Cut, input.cut) };
         let thickness_um = call.number("thickness_um", Parameter::Thickness, input.thickness_um);
@@ -4481,7 +4617,7 @@ pub unsafe extern "C" fn pour_flake_swap(
         let other_thickness_um = call.number("other_thickness_um", Parameter::OtherThickness, input.other_thickness_um);
         let other_film_density_g_per_ml = call.number("other_film_density_g_per_ml", Parameter::OtherFilmDensity, input.other_film_density_g_per_ml);
         let alike = call.optional_word("alike", Parameter::Alike, input.alike);
-        let (Some(cut), Some(thickness_um), Some(film_density_g_per_ml), Some(flake_dose_g), Some(other_cut), Some(other_thickness_um), Some(other_film_density_g_per_ml), Some(alike)) = (cut, thickness_um, film_density_g_per_ml, flake_dose_g, other_cut, other_thickness_um, other_film_density_g_per_ml, alike) else { return Err(call.failure()) };
+        let (Some(cut), Some(thickness_um), Some(film_density_g_per_ml), Some(flake_dose_g), Some(other_cut), Some(other_thickness_um), Some(other_film_density_g_per_ml), Some(alike), Some(result)) = (cut, thickness_um, film_density_g_per_ml, flake_dose_g, other_cut, other_thickness_um, other_film_density_g_per_ml, alike, result) else { return Err(call.failure_with(&[("thickness_um", Parameter::Thickness, given(input.thickness_um)), ("film_density_g_per_ml", Parameter::FilmDensity, given(input.film_density_g_per_ml)), ("flake_dose_g", Parameter::FlakeDose, given(input.flake_dose_g)), ("other_thickness_um", Parameter::OtherThickness, given(input.other_thickness_um)), ("other_film_density_g_per_ml", Parameter::OtherFilmDensity, given(input.other_film_density_g_per_ml)), ("other_as_scooped_g_per_ml", Parameter::OtherAsScooped, given(input.other_as_scooped_g_per_ml))])) };
         let inputs = plain::FlakeSwap {
             cut,
             thickness_um,
@@ -4530,14 +4666,14 @@ pub extern "C" fn pour_color_difference(
     let mut difference = difference;
     guard(error, &mut || {
         let mut call = Call::new("color_difference");
-        let result = memory::given("difference", difference.as_deref_mut())?;
+        let result = call.keep(memory::given("difference", difference.as_deref_mut()));
         let lightness = call.number("lightness", Parameter::Lightness, lightness);
         let a = call.number("a", Parameter::GreenRed, a);
         let b = call.number("b", Parameter::BlueYellow, b);
         let other_lightness = call.number("other_lightness", Parameter::OtherLightness, other_lightness);
         let other_a = call.number("other_a", Parameter::OtherGreenRed, other_a);
         let other_b = call.number("other_b", Parameter::OtherBlueYellow, other_b);
-        let (Some(lightness), Some(a), Some(b), Some(other_lightness), Some(other_a), Some(other_b)) = (lightness, a, b, other_lightness, other_a, other_b) else { return Err(call.failure()) };
+        let (Some(lightness), Some(a), Some(b), Some(other_lightness), Some(other_a), Some(other_b), Some(result)) = (lightness, a, b, other_lightness, other_a, other_b, result) else { return Err(call.failure_with(&[("lightness", Parameter::Lightness, lightness), ("a", Parameter::GreenRed, a), ("b", Parameter::BlueYellow, b), ("other_lightness", Parameter::OtherLightness, other_lightness), ("other_a", Parameter::OtherGreenRed, other_a), ("other_b", Parameter::OtherBlueYellow, other_b)])) };
         let inputs = plain::ColorDifference {
             lightness,
             a,
@@ -4589,8 +4725,11 @@ pub unsafe extern "C" fn pour_color_difference_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("color_difference");
         let inputs = [
             columns.lightness.required("lightness"),
             columns.a.required("a"),
@@ -4604,7 +4743,9 @@ pub unsafe extern "C" fn pour_color_difference_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[lightness, a, b, other_lightness, other_a, other_b]| {
             let inputs = plain::ColorDifference {
                 lightness,
@@ -4654,12 +4795,12 @@ pub unsafe extern "C" fn pour_equivalent_time(
     let mut equivalent_time_s = equivalent_time_s;
     guard(error, &mut || {
         let mut call = Call::new("equivalent_time");
-        let result = memory::given("equivalent_time_s", equivalent_time_s.as_deref_mut())?;
+        let result = call.keep(memory::given("equivalent_time_s", equivalent_time_s.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let readings = unsafe { call.rows("readings", Parameter::Readings, readings, readings_count) };
         let activation_energy_kj_per_mol = call.number("activation_energy_kj_per_mol", Parameter::ActivationEnergy, activation_energy_kj_per_mol);
         let reference_temperature_celsius = call.number("reference_temperature_celsius", Parameter::ReferenceTemperature, reference_temperature_celsius);
-        let (Some(readings), Some(activation_energy_kj_per_mol), Some(reference_temperature_celsius)) = (readings, activation_energy_kj_per_mol, reference_temperature_celsius) else { return Err(call.failure()) };
+        let (Some(readings), Some(activation_energy_kj_per_mol), Some(reference_temperature_celsius), Some(result)) = (readings, activation_energy_kj_per_mol, reference_temperature_celsius, result) else { return Err(call.failure_with(&[("activation_energy_kj_per_mol", Parameter::ActivationEnergy, activation_energy_kj_per_mol), ("reference_temperature_celsius", Parameter::ReferenceTemperature, reference_temperature_celsius)])) };
         let inputs = plain::EquivalentTime {
             readings,
             activation_energy_kj_per_mol,
@@ -4688,13 +4829,13 @@ pub struct pour_budget_left_result {
 /// More stabilizer than the budget is stated for buys the extra time that its maker states; without that figure
 /// it is refused.
 ///
-/// `heat_budget_s`: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15.
+/// `heat_budget_s`: Time at the reference temperature that the plastisol withstands. Unit: s; 1e-6 to 1e15.
 /// `equivalent_time_s`: Equivalent time that the pot has spent so far, at the temperature of its budget. Unit:
 /// s; 0 to 1e15.
 /// `budget_with`: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default: 0.
 /// `stabilizer_dose`: Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as `budget_with`.
 /// `extra_time_s`: Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s
-/// is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+/// is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.
 /// `extra_most`: Highest dose of stabilizer for which the extra time is known, by mass of base. Unit: 1; 0 to
 /// 1. Default: none.
 #[unsafe(no_mangle)]
@@ -4711,10 +4852,10 @@ pub extern "C" fn pour_budget_left(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("budget_left");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let heat_budget_s = call.number("heat_budget_s", Parameter::HeatBudget, heat_budget_s);
         let equivalent_time_s = call.number("equivalent_time_s", Parameter::EquivalentTime, equivalent_time_s);
-        let (Some(heat_budget_s), Some(equivalent_time_s)) = (heat_budget_s, equivalent_time_s) else { return Err(call.failure()) };
+        let (Some(heat_budget_s), Some(equivalent_time_s), Some(result)) = (heat_budget_s, equivalent_time_s, result) else { return Err(call.failure_with(&[("heat_budget_s", Parameter::HeatBudget, heat_budget_s), ("equivalent_time_s", Parameter::EquivalentTime, equivalent_time_s), ("budget_with", Parameter::BudgetWith, given(budget_with)), ("stabilizer_dose", Parameter::StabilizerDose, given(stabilizer_dose)), ("extra_time_s", Parameter::ExtraTime, given(extra_time_s)), ("extra_most", Parameter::ExtraMost, given(extra_most))])) };
         let inputs = plain::BudgetLeft {
             heat_budget_s,
             equivalent_time_s,
@@ -4775,8 +4916,11 @@ pub unsafe extern "C" fn pour_budget_left_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("budget_left");
         let inputs = [
             columns.heat_budget_s.required("heat_budget_s"),
             columns.equivalent_time_s.required("equivalent_time_s"),
@@ -4792,7 +4936,9 @@ pub unsafe extern "C" fn pour_budget_left_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[heat_budget_s, equivalent_time_s, budget_with, stabilizer_dose, extra_time_s, extra_most]| {
             let inputs = plain::BudgetLeft {
                 heat_budget_s,
@@ -4814,13 +4960,13 @@ pub unsafe extern "C" fn pour_budget_left_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_timings_row {
-    /// Mass of the mix in a timed heating. Unit: g; above 0 to 1e15.
+    /// Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15.
     pub timed_mass_g: f64,
     /// Temperature before a timed heating. Unit: °C; -73 to 427.
     pub timed_from_celsius: f64,
     /// Temperature after a timed heating, stirred; above that before. Unit: °C; -73 to 427.
     pub timed_to_celsius: f64,
-    /// Time that the oven ran in a timed heating. Unit: s; above 0 to 1e9.
+    /// Time that the oven ran in a timed heating. Unit: s; 1e-3 to 1e9.
     pub timed_time_s: f64,
 }
 
@@ -4828,7 +4974,9 @@ pub struct pour_timings_row {
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_heat_time_input {
-    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
     pub pot_mass_g: f64,
     /// Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
     pub specific_heat_j_per_g_k: f64,
@@ -4851,7 +4999,7 @@ pub struct pour_heat_time_input {
     pub specific_heat_rise_per_kelvin: f64,
     /// Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
     pub timed_specific_heat_j_per_g_k: f64,
-    /// Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    /// Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
     pub vessel_mass_g: f64,
     /// Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
     pub vessel_specific_heat_j_per_g_k: f64,
@@ -4879,22 +5027,23 @@ pub struct pour_heat_time_result {
 /// guess.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_heat_time(
-    input: Option<&pour_heat_time_input>,
+    input: *const pour_heat_time_input,
     result: Option<&mut MaybeUninit<pour_heat_time_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("heat_time");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
         let specific_heat_j_per_g_k = call.number("specific_heat_j_per_g_k", Parameter::SpecificHeat, input.specific_heat_j_per_g_k);
         let heated_from_celsius = call.number("heated_from_celsius", Parameter::HeatedFrom, input.heated_from_celsius);
         let heated_to_celsius = call.number("heated_to_celsius", Parameter::HeatedTo, input.heated_to_celsius);
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let timings = unsafe { call.optional_rows("timings", Parameter::Timings, input.timings, input.timings_count) };
-        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(heated_from_celsius), Some(heated_to_celsius), Some(timings)) = (pot_mass_g, specific_heat_j_per_g_k, heated_from_celsius, heated_to_celsius, timings) else { return Err(call.failure()) };
+        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(heated_from_celsius), Some(heated_to_celsius), Some(timings), Some(result)) = (pot_mass_g, specific_heat_j_per_g_k, heated_from_celsius, heated_to_celsius, timings, result) else { return Err(call.failure_with(&[("pot_mass_g", Parameter::PotMass, given(input.pot_mass_g)), ("specific_heat_j_per_g_k", Parameter::SpecificHeat, given(input.specific_heat_j_per_g_k)), ("heated_from_celsius", Parameter::HeatedFrom, given(input.heated_from_celsius)), ("heated_to_celsius", Parameter::HeatedTo, given(input.heated_to_celsius)), ("oven_power_w", Parameter::OvenPower, given(input.oven_power_w)), ("setting", Parameter::Setting, given(input.setting)), ("specific_heat_rise_per_kelvin", Parameter::SpecificHeatRise, given(input.specific_heat_rise_per_kelvin)), ("timed_specific_heat_j_per_g_k", Parameter::TimedSpecificHeat, given(input.timed_specific_heat_j_per_g_k)), ("vessel_mass_g", Parameter::VesselMass, given(input.vessel_mass_g)), ("vessel_specific_heat_j_per_g_k", Parameter::VesselSpecificHeat, given(input.vessel_specific_heat_j_per_g_k))])) };
         let inputs = plain::HeatTime {
             pot_mass_g,
             specific_heat_j_per_g_k,
@@ -4923,7 +5072,9 @@ pub unsafe extern "C" fn pour_heat_time(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_next_burst_input {
-    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
     pub pot_mass_g: f64,
     /// Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
     pub specific_heat_j_per_g_k: f64,
@@ -4949,7 +5100,7 @@ pub struct pour_next_burst_input {
     pub specific_heat_rise_per_kelvin: f64,
     /// Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as `specific_heat_j_per_g_k`.
     pub timed_specific_heat_j_per_g_k: f64,
-    /// Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+    /// Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
     pub vessel_mass_g: f64,
     /// Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
     pub vessel_specific_heat_j_per_g_k: f64,
@@ -4957,9 +5108,9 @@ pub struct pour_next_burst_input {
     pub aim_celsius: f64,
     /// How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
     pub thermometer_kelvin: f64,
-    /// Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+    /// Shortest burst that can be set, of which the others are multiples. Unit: s; 1e-3 to 3600. Default: 5.
     pub burst_step_s: f64,
-    /// Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+    /// Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to 3600. Default: 120.
     pub longest_burst_s: f64,
     /// How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default:
     /// 30.
@@ -4994,15 +5145,16 @@ pub struct pour_next_burst_result {
 /// of measures gives the scale of the thermometer, on whole degrees of which the limits are.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_next_burst(
-    input: Option<&pour_next_burst_input>,
+    input: *const pour_next_burst_input,
     result: Option<&mut MaybeUninit<pour_next_burst_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("next_burst");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
         let specific_heat_j_per_g_k = call.number("specific_heat_j_per_g_k", Parameter::SpecificHeat, input.specific_heat_j_per_g_k);
         let reading_celsius = call.number("reading_celsius", Parameter::Reading, input.reading_celsius);
@@ -5011,7 +5163,7 @@ pub unsafe extern "C" fn pour_next_burst(
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let timings = unsafe { call.optional_rows("timings", Parameter::Timings, input.timings, input.timings_count) };
         let measures = call.optional_word("measures", Parameter::Measures, input.measures);
-        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(reading_celsius), Some(window_bottom_celsius), Some(window_top_celsius), Some(timings), Some(measures)) = (pot_mass_g, specific_heat_j_per_g_k, reading_celsius, window_bottom_celsius, window_top_celsius, timings, measures) else { return Err(call.failure()) };
+        let (Some(pot_mass_g), Some(specific_heat_j_per_g_k), Some(reading_celsius), Some(window_bottom_celsius), Some(window_top_celsius), Some(timings), Some(measures), Some(result)) = (pot_mass_g, specific_heat_j_per_g_k, reading_celsius, window_bottom_celsius, window_top_celsius, timings, measures, result) else { return Err(call.failure_with(&[("pot_mass_g", Parameter::PotMass, given(input.pot_mass_g)), ("specific_heat_j_per_g_k", Parameter::SpecificHeat, given(input.specific_heat_j_per_g_k)), ("reading_celsius", Parameter::Reading, given(input.reading_celsius)), ("window_bottom_celsius", Parameter::WindowBottom, given(input.window_bottom_celsius)), ("window_top_celsius", Parameter::WindowTop, given(input.window_top_celsius)), ("oven_power_w", Parameter::OvenPower, given(input.oven_power_w)), ("setting", Parameter::Setting, given(input.setting)), ("specific_heat_rise_per_kelvin", Parameter::SpecificHeatRise, given(input.specific_heat_rise_per_kelvin)), ("timed_specific_heat_j_per_g_k", Parameter::TimedSpecificHeat, given(input.timed_specific_heat_j_per_g_k)), ("vessel_mass_g", Parameter::VesselMass, given(input.vessel_mass_g)), ("vessel_specific_heat_j_per_g_k", Parameter::VesselSpecificHeat, given(input.vessel_specific_heat_j_per_g_k)), ("aim_celsius", Parameter::Aim, given(input.aim_celsius)), ("thermometer_kelvin", Parameter::Thermometer, given(input.thermometer_kelvin)), ("burst_step_s", Parameter::BurstStep, given(input.burst_step_s)), ("longest_burst_s", Parameter::LongestBurst, given(input.longest_burst_s)), ("oven_turn_s", Parameter::OvenTurn, given(input.oven_turn_s))])) };
         let inputs = plain::NextBurst {
             pot_mass_g,
             specific_heat_j_per_g_k,
@@ -5049,13 +5201,15 @@ pub unsafe extern "C" fn pour_next_burst(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_stays_hot_input {
-    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
     pub pot_mass_g: f64,
     /// Temperature after the last burst. Unit: °C; -73 to 427.
     pub hot_from_celsius: f64,
     /// Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427.
     pub hot_to_celsius: f64,
-    /// Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+    /// Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15.
     pub watched_mass_g: f64,
     /// First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
     /// 427.
@@ -5063,7 +5217,7 @@ pub struct pour_stays_hot_input {
     /// Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
     /// Unit: °C; -73 to 427.
     pub watched_to_celsius: f64,
-    /// Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9.
+    /// Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9.
     pub watched_time_s: f64,
     /// Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
     pub room_celsius: f64,
@@ -5090,16 +5244,17 @@ pub struct pour_stays_hot_result {
 /// Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room)); less mix than
 /// was watched cools faster (module `process::heat`).
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_stays_hot(
-    input: Option<&pour_stays_hot_input>,
+pub unsafe extern "C" fn pour_stays_hot(
+    input: *const pour_stays_hot_input,
     result: Option<&mut MaybeUninit<pour_stays_hot_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("stays_hot");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
         let hot_from_celsius = call.number("hot_from_celsius", Parameter::HotFrom, input.hot_from_celsius);
         let hot_to_celsius = call.number("hot_to_celsius", Parameter::HotTo, input.hot_to_celsius);
@@ -5107,7 +5262,7 @@ pub extern "C" fn pour_stays_hot(
         let watched_from_celsius = call.number("watched_from_celsius", Parameter::WatchedFrom, input.watched_from_celsius);
         let watched_to_celsius = call.number("watched_to_celsius", Parameter::WatchedTo, input.watched_to_celsius);
         let watched_time_s = call.number("watched_time_s", Parameter::WatchedTime, input.watched_time_s);
-        let (Some(pot_mass_g), Some(hot_from_celsius), Some(hot_to_celsius), Some(watched_mass_g), Some(watched_from_celsius), Some(watched_to_celsius), Some(watched_time_s)) = (pot_mass_g, hot_from_celsius, hot_to_celsius, watched_mass_g, watched_from_celsius, watched_to_celsius, watched_time_s) else { return Err(call.failure()) };
+        let (Some(pot_mass_g), Some(hot_from_celsius), Some(hot_to_celsius), Some(watched_mass_g), Some(watched_from_celsius), Some(watched_to_celsius), Some(watched_time_s), Some(result)) = (pot_mass_g, hot_from_celsius, hot_to_celsius, watched_mass_g, watched_from_celsius, watched_to_celsius, watched_time_s, result) else { return Err(call.failure_with(&[("pot_mass_g", Parameter::PotMass, given(input.pot_mass_g)), ("hot_from_celsius", Parameter::HotFrom, given(input.hot_from_celsius)), ("hot_to_celsius", Parameter::HotTo, given(input.hot_to_celsius)), ("watched_mass_g", Parameter::WatchedMass, given(input.watched_mass_g)), ("watched_from_celsius", Parameter::WatchedFrom, given(input.watched_from_celsius)), ("watched_to_celsius", Parameter::WatchedTo, given(input.watched_to_celsius)), ("watched_time_s", Parameter::WatchedTime, given(input.watched_time_s)), ("room_celsius", Parameter::Room, given(input.room_celsius)), ("stood_s", Parameter::Stood, given(input.stood_s))])) };
         let inputs = plain::StaysHot {
             pot_mass_g,
             hot_from_celsius,
@@ -5179,8 +5334,11 @@ pub unsafe extern "C" fn pour_stays_hot_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("stays_hot");
         let inputs = [
             columns.pot_mass_g.required("pot_mass_g"),
             columns.hot_from_celsius.required("hot_from_celsius"),
@@ -5200,7 +5358,9 @@ pub unsafe extern "C" fn pour_stays_hot_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[pot_mass_g, hot_from_celsius, hot_to_celsius, watched_mass_g, watched_from_celsius, watched_to_celsius, watched_time_s, room_celsius, stood_s]| {
             let inputs = plain::StaysHot {
                 pot_mass_g,
@@ -5228,10 +5388,10 @@ pub unsafe extern "C" fn pour_stays_hot_n(
 pub struct pour_clock_runs_row {
     /// Number of like shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000.
     pub pot_shots: f64,
-    /// Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+    /// Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
     pub shot_mass_g: f64,
-    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
-    /// shot can be made is not calculated.
+    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how often a shot
+    /// can be made is not calculated.
     pub hands_s: f64,
     /// Time that a shot sets in its mold. Unit: s; 0 to 1e6. Default: 0.
     pub sets_s: f64,
@@ -5243,7 +5403,9 @@ pub struct pour_clock_runs_row {
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_pot_heats_input {
-    /// Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
     pub pot_mass_g: f64,
     /// The pot's shots in their order, like ones together: of each run the number of shots, the mass that one
     /// takes, the working time for one, the time that it sets and the number of molds in turn. At most 100 000
@@ -5251,7 +5413,7 @@ pub struct pour_pot_heats_input {
     pub clock_runs: *const pour_clock_runs_row,
     /// Number of `clock_runs`.
     pub clock_runs_count: usize,
-    /// How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15.
+    /// How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; 1e-3 to 1e15.
     /// Default: from how it cools.
     pub hot_for_s: f64,
     /// Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none.
@@ -5259,7 +5421,7 @@ pub struct pour_pot_heats_input {
     /// Temperature down to which the pot can be shot, above that of the room; needed with `cools`. Unit: °C;
     /// -73 to 427. Default: none.
     pub clock_to_celsius: f64,
-    /// Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. It may be omitted.
+    /// Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15. It may be omitted.
     pub watched_mass_g: f64,
     /// First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to
     /// 427. It may be omitted.
@@ -5267,7 +5429,7 @@ pub struct pour_pot_heats_input {
     /// Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.
     /// Unit: °C; -73 to 427. It may be omitted.
     pub watched_to_celsius: f64,
-    /// Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. It may be
+    /// Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9. It may be
     /// omitted.
     pub watched_time_s: f64,
     /// Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
@@ -5298,19 +5460,20 @@ pub struct pour_pot_heats_result {
 /// `process::clock`).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_pot_heats(
-    input: Option<&pour_pot_heats_input>,
+    input: *const pour_pot_heats_input,
     result: Option<&mut MaybeUninit<pour_pot_heats_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("pot_heats");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let pot_mass_g = call.number("pot_mass_g", Parameter::PotMass, input.pot_mass_g);
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let clock_runs = unsafe { call.rows("clock_runs", Parameter::ClockRuns, input.clock_runs, input.clock_runs_count) };
-        let (Some(pot_mass_g), Some(clock_runs)) = (pot_mass_g, clock_runs) else { return Err(call.failure()) };
+        let (Some(pot_mass_g), Some(clock_runs), Some(result)) = (pot_mass_g, clock_runs, result) else { return Err(call.failure_with(&[("pot_mass_g", Parameter::PotMass, given(input.pot_mass_g)), ("hot_for_s", Parameter::HotFor, given(input.hot_for_s)), ("clock_from_celsius", Parameter::ClockFrom, given(input.clock_from_celsius)), ("clock_to_celsius", Parameter::ClockTo, given(input.clock_to_celsius)), ("watched_mass_g", Parameter::WatchedMass, given(input.watched_mass_g)), ("watched_from_celsius", Parameter::WatchedFrom, given(input.watched_from_celsius)), ("watched_to_celsius", Parameter::WatchedTo, given(input.watched_to_celsius)), ("watched_time_s", Parameter::WatchedTime, given(input.watched_time_s)), ("room_celsius", Parameter::Room, given(input.room_celsius)), ("oven_time_s", Parameter::OvenTime, given(input.oven_time_s))])) };
         let inputs = plain::PotHeats {
             pot_mass_g,
             clock_runs,
@@ -5339,6 +5502,8 @@ pub unsafe extern "C" fn pour_pot_heats(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_setting_time_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Shape of the thickest part of a piece. One of `POUR_SECTION_SHAPE_...`.
     pub section_shape: i32,
     /// Thickness of the thickest part of a piece; of a rod or a ball its diameter. Unit: mm; 0.2 to 200.
@@ -5356,17 +5521,17 @@ pub struct pour_setting_time_input {
     /// Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to
     /// 1.0e-7.
     pub diffusivity_m2_per_s: f64,
-    /// Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+    /// Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
     pub shot_mass_g: f64,
     /// Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
     pub shot_specific_heat_j_per_g_k: f64,
     /// Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is
-    /// needed. Unit: g; above 0 to 1e15. Default: none.
+    /// needed. Unit: g; 1e-12 to 1e15. Default: none.
     pub mold_mass_g: f64,
     /// Specific heat of the mold; the default is that of aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897.
     pub mold_specific_heat_j_per_g_k: f64,
-    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a
-    /// shot can be made is not calculated.
+    /// Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how often a shot
+    /// can be made is not calculated.
     pub hands_s: f64,
     /// Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
     pub molds: u32,
@@ -5397,21 +5562,22 @@ pub struct pour_setting_time_result {
 /// = R²/(ζ² α) ln(C/Θ), Θ = (T_e − T_m)/(T₀ − T_m) (module `process::shot_cooling`). The mold is as warm as the
 /// shot leaves it, where its mass is given.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_setting_time(
-    input: Option<&pour_setting_time_input>,
+pub unsafe extern "C" fn pour_setting_time(
+    input: *const pour_setting_time_input,
     result: Option<&mut MaybeUninit<pour_setting_time_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("setting_time");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let section_shape = call.word("section_shape", Parameter::SectionShape, input.section_shape);
         let section_thickness_mm = call.number("section_thickness_mm", Parameter::SectionThickness, input.section_thickness_mm);
         let shot_at_celsius = call.number("shot_at_celsius", Parameter::ShotAt, input.shot_at_celsius);
         let piece_point = call.optional_word("piece_point", Parameter::PiecePoint, input.piece_point);
-        let (Some(section_shape), Some(section_thickness_mm), Some(shot_at_celsius), Some(piece_point)) = (section_shape, section_thickness_mm, shot_at_celsius, piece_point) else { return Err(call.failure()) };
+        let (Some(section_shape), Some(section_thickness_mm), Some(shot_at_celsius), Some(piece_point), Some(result)) = (section_shape, section_thickness_mm, shot_at_celsius, piece_point, result) else { return Err(call.failure_with(&[("section_thickness_mm", Parameter::SectionThickness, given(input.section_thickness_mm)), ("shot_at_celsius", Parameter::ShotAt, given(input.shot_at_celsius)), ("mold_at_celsius", Parameter::MoldAt, given(input.mold_at_celsius)), ("take_out_celsius", Parameter::TakeOut, given(input.take_out_celsius)), ("diffusivity_m2_per_s", Parameter::Diffusivity, given(input.diffusivity_m2_per_s)), ("shot_mass_g", Parameter::ShotMass, given(input.shot_mass_g)), ("shot_specific_heat_j_per_g_k", Parameter::ShotSpecificHeat, given(input.shot_specific_heat_j_per_g_k)), ("mold_mass_g", Parameter::MoldMass, given(input.mold_mass_g)), ("mold_specific_heat_j_per_g_k", Parameter::MoldSpecificHeat, given(input.mold_specific_heat_j_per_g_k)), ("hands_s", Parameter::Hands, given(input.hands_s)), ("molds", Parameter::Molds, call::given_count(input.molds).map(f64::from))])) };
         let inputs = plain::SettingTime {
             section_shape,
             section_thickness_mm,
@@ -5504,12 +5670,13 @@ pub unsafe extern "C" fn pour_setting_time_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
         let mut call = Call::new("setting_time");
         let section_shape = call.word("section_shape", Parameter::SectionShape, columns.section_shape);
         let piece_point = call.optional_word("piece_point", Parameter::PiecePoint, columns.piece_point);
-        let (Some(section_shape), Some(piece_point)) = (section_shape, piece_point) else { return Err(call.failure()) };
         let inputs = [
             columns.section_thickness_mm.required("section_thickness_mm"),
             columns.shot_at_celsius.required("shot_at_celsius"),
@@ -5533,7 +5700,9 @@ pub unsafe extern "C" fn pour_setting_time_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(section_shape), Some(piece_point), Some(inputs), Some(outputs)) = (section_shape, piece_point, inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[section_thickness_mm, shot_at_celsius, mold_at_celsius, take_out_celsius, diffusivity_m2_per_s, shot_mass_g, shot_specific_heat_j_per_g_k, mold_mass_g, mold_specific_heat_j_per_g_k, hands_s, molds]| {
             let inputs = plain::SettingTime {
                 section_shape,
@@ -5561,6 +5730,8 @@ pub unsafe extern "C" fn pour_setting_time_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_stir_every_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Size of a grain of salt: the opening of a sieve that it just passes. Unit: mm; 0.001 to 50.
     pub grain_mm: f64,
     /// True density of the grains, above that of the melt. Unit: g/mL; 0.001 to 25.
@@ -5601,21 +5772,22 @@ pub struct pour_stir_every_result {
 /// passes a sieve (module `process::settling`). Stir before the top share of the depth is without grains: t =
 /// share · depth/v.
 #[unsafe(no_mangle)]
-pub extern "C" fn pour_stir_every(
-    input: Option<&pour_stir_every_input>,
+pub unsafe extern "C" fn pour_stir_every(
+    input: *const pour_stir_every_input,
     result: Option<&mut MaybeUninit<pour_stir_every_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("stir_every");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         let grain_mm = call.number("grain_mm", Parameter::Grain, input.grain_mm);
         let grain_density_g_per_ml = call.number("grain_density_g_per_ml", Parameter::GrainDensity, input.grain_density_g_per_ml);
         let melt_density_g_per_ml = call.number("melt_density_g_per_ml", Parameter::MeltDensity, input.melt_density_g_per_ml);
         let melt_depth_mm = call.number("melt_depth_mm", Parameter::MeltDepth, input.melt_depth_mm);
-        let (Some(grain_mm), Some(grain_density_g_per_ml), Some(melt_density_g_per_ml), Some(melt_depth_mm)) = (grain_mm, grain_density_g_per_ml, melt_density_g_per_ml, melt_depth_mm) else { return Err(call.failure()) };
+        let (Some(grain_mm), Some(grain_density_g_per_ml), Some(melt_density_g_per_ml), Some(melt_depth_mm), Some(result)) = (grain_mm, grain_density_g_per_ml, melt_density_g_per_ml, melt_depth_mm, result) else { return Err(call.failure_with(&[("grain_mm", Parameter::Grain, given(input.grain_mm)), ("grain_density_g_per_ml", Parameter::GrainDensity, given(input.grain_density_g_per_ml)), ("melt_density_g_per_ml", Parameter::MeltDensity, given(input.melt_density_g_per_ml)), ("melt_depth_mm", Parameter::MeltDepth, given(input.melt_depth_mm)), ("melt_viscosity_min_mpa_s", Parameter::MeltViscosityMin, given(input.melt_viscosity_min_mpa_s)), ("melt_viscosity_max_mpa_s", Parameter::MeltViscosityMax, given(input.melt_viscosity_max_mpa_s)), ("solids_share", Parameter::SolidsShare, given(input.solids_share)), ("unstirred", Parameter::Unstirred, given(input.unstirred))])) };
         let inputs = plain::StirEvery {
             grain_mm,
             grain_density_g_per_ml,
@@ -5685,8 +5857,11 @@ pub unsafe extern "C" fn pour_stir_every_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("stir_every");
         let inputs = [
             columns.grain_mm.required("grain_mm"),
             columns.grain_density_g_per_ml.required("grain_density_g_per_ml"),
@@ -5705,7 +5880,9 @@ pub unsafe extern "C" fn pour_stir_every_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[grain_mm, grain_density_g_per_ml, melt_density_g_per_ml, melt_depth_mm, melt_viscosity_min_mpa_s, melt_viscosity_max_mpa_s, solids_share, unstirred]| {
             let inputs = plain::StirEvery {
                 grain_mm,
@@ -5748,13 +5925,13 @@ pub extern "C" fn pour_viscosity_of_ball(
     let mut melt_viscosity_mpa_s = melt_viscosity_mpa_s;
     guard(error, &mut || {
         let mut call = Call::new("viscosity_of_ball");
-        let result = memory::given("melt_viscosity_mpa_s", melt_viscosity_mpa_s.as_deref_mut())?;
+        let result = call.keep(memory::given("melt_viscosity_mpa_s", melt_viscosity_mpa_s.as_deref_mut()));
         let ball_diameter_mm = call.number("ball_diameter_mm", Parameter::BallDiameter, ball_diameter_mm);
         let ball_density_g_per_ml = call.number("ball_density_g_per_ml", Parameter::BallDensity, ball_density_g_per_ml);
         let melt_density_g_per_ml = call.number("melt_density_g_per_ml", Parameter::MeltDensity, melt_density_g_per_ml);
         let ball_depth_mm = call.number("ball_depth_mm", Parameter::BallDepth, ball_depth_mm);
         let ball_time_s = call.number("ball_time_s", Parameter::BallTime, ball_time_s);
-        let (Some(ball_diameter_mm), Some(ball_density_g_per_ml), Some(melt_density_g_per_ml), Some(ball_depth_mm), Some(ball_time_s)) = (ball_diameter_mm, ball_density_g_per_ml, melt_density_g_per_ml, ball_depth_mm, ball_time_s) else { return Err(call.failure()) };
+        let (Some(ball_diameter_mm), Some(ball_density_g_per_ml), Some(melt_density_g_per_ml), Some(ball_depth_mm), Some(ball_time_s), Some(result)) = (ball_diameter_mm, ball_density_g_per_ml, melt_density_g_per_ml, ball_depth_mm, ball_time_s, result) else { return Err(call.failure_with(&[("ball_diameter_mm", Parameter::BallDiameter, ball_diameter_mm), ("ball_density_g_per_ml", Parameter::BallDensity, ball_density_g_per_ml), ("melt_density_g_per_ml", Parameter::MeltDensity, melt_density_g_per_ml), ("ball_depth_mm", Parameter::BallDepth, ball_depth_mm), ("ball_time_s", Parameter::BallTime, ball_time_s)])) };
         let inputs = plain::ViscosityOfBall {
             ball_diameter_mm,
             ball_density_g_per_ml,
@@ -5803,8 +5980,11 @@ pub unsafe extern "C" fn pour_viscosity_of_ball_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("viscosity_of_ball");
         let inputs = [
             columns.ball_diameter_mm.required("ball_diameter_mm"),
             columns.ball_density_g_per_ml.required("ball_density_g_per_ml"),
@@ -5817,7 +5997,9 @@ pub unsafe extern "C" fn pour_viscosity_of_ball_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[ball_diameter_mm, ball_density_g_per_ml, melt_density_g_per_ml, ball_depth_mm, ball_time_s]| {
             let inputs = plain::ViscosityOfBall {
                 ball_diameter_mm,
@@ -5838,11 +6020,13 @@ pub unsafe extern "C" fn pour_viscosity_of_ball_n(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_cavity_of_weights_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Mass of each piece, one by one. 2 to 100000 of them.
     pub weights_g: *const f64,
     /// Number of `weights_g`.
     pub weights_count: usize,
-    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15.
     pub balance_readability_g: f64,
     /// Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
     pub cold_density_g_per_ml: f64,
@@ -5878,20 +6062,21 @@ pub struct pour_cavity_of_weights_result {
 /// Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f (ρ_cold − ρ_hot)]).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_cavity_of_weights(
-    input: Option<&pour_cavity_of_weights_input>,
+    input: *const pour_cavity_of_weights_input,
     result: Option<&mut MaybeUninit<pour_cavity_of_weights_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("cavity_of_weights");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let weights_g = unsafe { call.list("weights_g", Parameter::Weights, input.weights_g, input.weights_count) };
         let balance_readability_g = call.number("balance_readability_g", Parameter::BalanceReadability, input.balance_readability_g);
         let cold_density_g_per_ml = call.number("cold_density_g_per_ml", Parameter::ColdDensity, input.cold_density_g_per_ml);
-        let (Some(weights_g), Some(balance_readability_g), Some(cold_density_g_per_ml)) = (weights_g, balance_readability_g, cold_density_g_per_ml) else { return Err(call.failure()) };
+        let (Some(weights_g), Some(balance_readability_g), Some(cold_density_g_per_ml), Some(result)) = (weights_g, balance_readability_g, cold_density_g_per_ml, result) else { return Err(call.failure_with(&[("balance_readability_g", Parameter::BalanceReadability, given(input.balance_readability_g)), ("cold_density_g_per_ml", Parameter::ColdDensity, given(input.cold_density_g_per_ml)), ("hot_density_g_per_ml", Parameter::HotDensity, given(input.hot_density_g_per_ml)), ("voids", Parameter::Voids, given(input.voids)), ("feed", Parameter::Feed, given(input.feed)), ("feed_uncertainty", Parameter::FeedUncertainty, given(input.feed_uncertainty))])) };
         let inputs = plain::CavityOfWeights {
             weights_g,
             balance_readability_g,
@@ -5917,15 +6102,17 @@ pub unsafe extern "C" fn pour_cavity_of_weights(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_feed_of_weights_input {
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
     /// Mass of each piece, one by one. 2 to 100000 of them.
     pub weights_g: *const f64,
     /// Number of `weights_g`.
     pub weights_count: usize,
-    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15.
+    /// Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15.
     pub balance_readability_g: f64,
     /// Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25.
     pub cold_density_g_per_ml: f64,
-    /// Volume of one cavity. Unit: mL; above 0 to 1e15.
+    /// Volume of one cavity. Unit: mL; 1e-9 to 1e15.
     pub cavity_volume_ml: f64,
     /// Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default:
     /// as `cold_density_g_per_ml`.
@@ -5953,21 +6140,22 @@ pub struct pour_feed_of_weights_result {
 /// Feed share from weighed pieces, the cavity being known: f = (m̄/(V (1 − φ)) − ρ_hot)/(ρ_cold − ρ_hot).
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_feed_of_weights(
-    input: Option<&pour_feed_of_weights_input>,
+    input: *const pour_feed_of_weights_input,
     result: Option<&mut MaybeUninit<pour_feed_of_weights_result>>,
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("feed_of_weights");
-        let input = memory::given("input", input)?;
-        let result = memory::given("result", result.as_deref_mut())?;
+        // SAFETY: the header asks for a struct that begins with its size, or null.
+        let input = unsafe { memory::input(input)? };
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let weights_g = unsafe { call.list("weights_g", Parameter::Weights, input.weights_g, input.weights_count) };
         let balance_readability_g = call.number("balance_readability_g", Parameter::BalanceReadability, input.balance_readability_g);
         let cold_density_g_per_ml = call.number("cold_density_g_per_ml", Parameter::ColdDensity, input.cold_density_g_per_ml);
         let cavity_volume_ml = call.number("cavity_volume_ml", Parameter::CavityVolume, input.cavity_volume_ml);
-        let (Some(weights_g), Some(balance_readability_g), Some(cold_density_g_per_ml), Some(cavity_volume_ml)) = (weights_g, balance_readability_g, cold_density_g_per_ml, cavity_volume_ml) else { return Err(call.failure()) };
+        let (Some(weights_g), Some(balance_readability_g), Some(cold_density_g_per_ml), Some(cavity_volume_ml), Some(result)) = (weights_g, balance_readability_g, cold_density_g_per_ml, cavity_volume_ml, result) else { return Err(call.failure_with(&[("balance_readability_g", Parameter::BalanceReadability, given(input.balance_readability_g)), ("cold_density_g_per_ml", Parameter::ColdDensity, given(input.cold_density_g_per_ml)), ("cavity_volume_ml", Parameter::CavityVolume, given(input.cavity_volume_ml)), ("hot_density_g_per_ml", Parameter::HotDensity, given(input.hot_density_g_per_ml)), ("voids", Parameter::Voids, given(input.voids)), ("volume_uncertainty_ml", Parameter::VolumeUncertainty, given(input.volume_uncertainty_ml))])) };
         let inputs = plain::FeedOfWeights {
             weights_g,
             balance_readability_g,
@@ -5994,7 +6182,7 @@ pub unsafe extern "C" fn pour_feed_of_weights(
 pub struct pour_drops_weighed_row {
     /// Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
     pub weighed_count: f64,
-    /// What they weigh together, net. Unit: g; above 0 to 1e15.
+    /// What they weigh together, net. Unit: g; 1e-12 to 1e15.
     pub weighed_mass_g: f64,
 }
 
@@ -6015,7 +6203,7 @@ pub struct pour_drop_of_weighings_result {
 /// `drops_weighed`: Drops that were counted and weighed together, each weighing started over. 2 to 1000 of
 /// them.
 /// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
-/// g; above 0 to 1e15.
+/// g; 1e-12 to 1e15.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_drop_of_weighings(
     drops_weighed: *const pour_drops_weighed_row,
@@ -6027,11 +6215,11 @@ pub unsafe extern "C" fn pour_drop_of_weighings(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("drop_of_weighings");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let drops_weighed = unsafe { call.rows("drops_weighed", Parameter::DropsWeighed, drops_weighed, drops_weighed_count) };
         let balance_readability_g = call.number("balance_readability_g", Parameter::BalanceReadability, balance_readability_g);
-        let (Some(drops_weighed), Some(balance_readability_g)) = (drops_weighed, balance_readability_g) else { return Err(call.failure()) };
+        let (Some(drops_weighed), Some(balance_readability_g), Some(result)) = (drops_weighed, balance_readability_g, result) else { return Err(call.failure_with(&[("balance_readability_g", Parameter::BalanceReadability, balance_readability_g)])) };
         let inputs = plain::DropOfWeighings {
             drops_weighed,
             balance_readability_g,
@@ -6053,7 +6241,7 @@ pub unsafe extern "C" fn pour_drop_of_weighings(
 pub struct pour_scoops_weighed_row {
     /// Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
     pub weighed_count: f64,
-    /// What they weigh together, net. Unit: g; above 0 to 1e15.
+    /// What they weigh together, net. Unit: g; 1e-12 to 1e15.
     pub weighed_mass_g: f64,
 }
 
@@ -6073,9 +6261,9 @@ pub struct pour_as_scooped_of_weighings_result {
 ///
 /// `scoops_weighed`: Level spoonfuls that were counted and weighed together, each weighing started over. 2 to
 /// 1000 of them.
-/// `spoon_volume_ml`: Volume of the level spoon. Unit: mL; above 0 to 1e15.
+/// `spoon_volume_ml`: Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
 /// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
-/// g; above 0 to 1e15.
+/// g; 1e-12 to 1e15.
 /// `volume_uncertainty_ml`: Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_as_scooped_of_weighings(
@@ -6090,12 +6278,12 @@ pub unsafe extern "C" fn pour_as_scooped_of_weighings(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("as_scooped_of_weighings");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let scoops_weighed = unsafe { call.rows("scoops_weighed", Parameter::ScoopsWeighed, scoops_weighed, scoops_weighed_count) };
         let spoon_volume_ml = call.number("spoon_volume_ml", Parameter::SpoonVolume, spoon_volume_ml);
         let balance_readability_g = call.number("balance_readability_g", Parameter::BalanceReadability, balance_readability_g);
-        let (Some(scoops_weighed), Some(spoon_volume_ml), Some(balance_readability_g)) = (scoops_weighed, spoon_volume_ml, balance_readability_g) else { return Err(call.failure()) };
+        let (Some(scoops_weighed), Some(spoon_volume_ml), Some(balance_readability_g), Some(result)) = (scoops_weighed, spoon_volume_ml, balance_readability_g, result) else { return Err(call.failure_with(&[("spoon_volume_ml", Parameter::SpoonVolume, spoon_volume_ml), ("balance_readability_g", Parameter::BalanceReadability, balance_readability_g), ("volume_uncertainty_ml", Parameter::VolumeUncertainty, given(volume_uncertainty_ml))])) };
         let inputs = plain::AsScoopedOfWeighings {
             scoops_weighed,
             spoon_volume_ml,
@@ -6116,9 +6304,9 @@ pub unsafe extern "C" fn pour_as_scooped_of_weighings(
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct pour_injector_weighed_row {
-    /// Mass of the clean injector. Unit: g; above 0 to 1e15.
+    /// Mass of the clean injector. Unit: g; 1e-12 to 1e15.
     pub clean_mass_g: f64,
-    /// Mass of the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+    /// Mass of the injector emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.
     pub emptied_mass_g: f64,
 }
 
@@ -6140,7 +6328,7 @@ pub struct pour_residue_of_weighings_result {
 /// `residue_density_g_per_ml`: Density of what stays in the injector, at the temperature at which it is
 /// emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
 /// `balance_readability_g`: Smallest difference that the balance shows; without it there is no balance. Unit:
-/// g; above 0 to 1e15.
+/// g; 1e-12 to 1e15.
 /// `density_uncertainty_g_per_ml`: Standard uncertainty of the density of the piece; its bounds are counted at
 /// twice that. Unit: g/mL; 0 to 25. Default: 0.
 #[unsafe(no_mangle)]
@@ -6156,12 +6344,12 @@ pub unsafe extern "C" fn pour_residue_of_weighings(
     let mut result = result;
     guard(error, &mut || {
         let mut call = Call::new("residue_of_weighings");
-        let result = memory::given("result", result.as_deref_mut())?;
+        let result = call.keep(memory::given("result", result.as_deref_mut()));
         // SAFETY: the header asks for a text that ends or an array so long, or null.
         let injector_weighed_g = unsafe { call.rows("injector_weighed_g", Parameter::InjectorWeighed, injector_weighed_g, injector_weighed_count) };
         let residue_density_g_per_ml = call.number("residue_density_g_per_ml", Parameter::ResidueDensity, residue_density_g_per_ml);
         let balance_readability_g = call.number("balance_readability_g", Parameter::BalanceReadability, balance_readability_g);
-        let (Some(injector_weighed_g), Some(residue_density_g_per_ml), Some(balance_readability_g)) = (injector_weighed_g, residue_density_g_per_ml, balance_readability_g) else { return Err(call.failure()) };
+        let (Some(injector_weighed_g), Some(residue_density_g_per_ml), Some(balance_readability_g), Some(result)) = (injector_weighed_g, residue_density_g_per_ml, balance_readability_g, result) else { return Err(call.failure_with(&[("residue_density_g_per_ml", Parameter::ResidueDensity, residue_density_g_per_ml), ("balance_readability_g", Parameter::BalanceReadability, balance_readability_g), ("density_uncertainty_g_per_ml", Parameter::DensityUncertainty, given(density_uncertainty_g_per_ml))])) };
         let inputs = plain::ResidueOfWeighings {
             injector_weighed_g,
             residue_density_g_per_ml,
@@ -6199,10 +6387,10 @@ pub extern "C" fn pour_price(
     let mut price = price;
     guard(error, &mut || {
         let mut call = Call::new("price");
-        let result = memory::given("price", price.as_deref_mut())?;
+        let result = call.keep(memory::given("price", price.as_deref_mut()));
         let cost = call.count("cost", Parameter::CostInMinorUnits, cost);
         let cost_margin = call.number("cost_margin", Parameter::CostMargin, cost_margin);
-        let (Some(cost), Some(cost_margin)) = (cost, cost_margin) else { return Err(call.failure()) };
+        let (Some(cost), Some(cost_margin), Some(result)) = (cost, cost_margin, result) else { return Err(call.failure_with(&[("cost", Parameter::CostInMinorUnits, cost.map(f64::from)), ("cost_margin", Parameter::CostMargin, cost_margin)])) };
         let inputs = plain::PriceOf {
             cost,
             cost_margin,
@@ -6243,8 +6431,11 @@ pub unsafe extern "C" fn pour_price_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let columns = memory::given("columns", columns)?;
-        let results = memory::given("results", results)?;
+        together! {
+            columns = memory::given("columns", columns);
+            results = memory::given("results", results);
+        }
+        let mut call = Call::new("price");
         let inputs = [
             columns.cost.required("cost"),
             columns.cost_margin.required("cost_margin"),
@@ -6254,7 +6445,9 @@ pub unsafe extern "C" fn pour_price_n(
         ];
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) =
-            unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };
+            unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };
+        let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));
+        let (Some(inputs), Some(outputs)) = (inputs, outputs) else { return Err(call.failure()) };
         outputs.map(inputs, |[cost, cost_margin]| {
             let inputs = plain::PriceOf {
                 cost: call::column_count(Parameter::CostInMinorUnits, cost)?,

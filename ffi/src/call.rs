@@ -7,7 +7,7 @@ use pourwright::parameter::{Parameter, ParameterError, Problem};
 use pourwright::table::plain::OMITTED;
 use pourwright::table::{self, Argument, Field, Refusal};
 
-use crate::failure::{ArgumentError, BAD, Failure, status_of};
+use crate::failure::{ArgumentError, BAD, Failure, Refused, keep, status_of};
 use crate::memory::{array, text};
 use crate::status::*;
 
@@ -169,8 +169,10 @@ impl Call {
         self.keep(unsafe { array(name, pointer.cast(), count) }.map(Some))
     }
 
-    fn keep<T>(&mut self, found: Result<T, Failure>) -> Option<T> {
-        found.map_err(|failure| self.failures.push(failure)).ok()
+    /// The value, or none and one failure more of the call.
+    #[inline]
+    pub(crate) fn keep<T>(&mut self, found: Result<T, Failure>) -> Option<T> {
+        keep(&mut self.failures, found)
     }
 
     #[inline]
@@ -198,6 +200,18 @@ impl Call {
     #[cold]
     pub(crate) fn failure(self) -> Failure {
         Failure::all(self.failures)
+    }
+
+    /// The same, and all that is wrong with `numbers` by themselves.
+    #[cold]
+    pub(crate) fn failure_with(mut self, numbers: &[(&str, Parameter, Option<f64>)]) -> Failure {
+        for (name, parameter, number) in numbers {
+            if let Some(number) = number {
+                let checked = parameter.check_si(parameter.unit().to_si(*number));
+                self.keep(checked.in_parameter(name));
+            }
+        }
+        self.failure()
     }
 
     /// Why the calculation is refused: every reason at its parameter.

@@ -1,6 +1,6 @@
 //! Columns of numbers in the host's memory, read and written without copying and without allocation.
 
-use crate::failure::{ArgumentError, BAD, Failure};
+use crate::failure::{ArgumentError, BAD, Failure, keep};
 use crate::status::*;
 
 /// From one number to the next of a plain array.
@@ -259,21 +259,26 @@ impl<const M: usize> Outputs<M> {
         columns: [Named<pour_result_column>; M],
         statuses: *mut i32,
     ) -> Result<Self, Failure> {
-        if !statuses.is_null() && !statuses.is_aligned() {
-            return Err(Failure::at("statuses", &ArgumentError::Misaligned(align_of::<i32>())));
-        }
+        let mut failures = Vec::new();
         if rows > 0 && statuses.is_null() && columns.iter().all(|out| out.column.start.is_null()) {
             let name = columns.first().map_or("results", |out| out.name);
-            return Err(Failure::at(name, &ArgumentError::Null));
+            failures.push(Failure::at(name, &ArgumentError::Null));
         }
         for Named { name, column } in columns {
             if column.start.is_null() {
                 continue;
             }
             if column.stride.unsigned_abs() < size_of::<f64>() && rows > 1 {
-                return Err(Failure::at(name, &ArgumentError::OutputStride(column.stride)));
+                failures.push(Failure::at(name, &ArgumentError::OutputStride(column.stride)));
             }
-            check_reach(name, rows, column.stride)?;
+            keep(&mut failures, check_reach(name, rows, column.stride));
+        }
+        if !statuses.is_null() && !statuses.is_aligned() {
+            let error = ArgumentError::Misaligned(align_of::<i32>());
+            failures.push(Failure::at("statuses", &error));
+        }
+        if !failures.is_empty() {
+            return Err(Failure::all(failures));
         }
         let places =
             columns.map(|out| Place { start: out.column.start.cast(), stride: out.column.stride });

@@ -5,17 +5,14 @@ use std::mem::MaybeUninit;
 
 use pourwright::mix::density_of_parts;
 use pourwright::parameter::{Parameter, PlainUnit};
-use pourwright::quantity::{
-    Amount, Conversion as Way, Mass, MassDensity, Measurable, System, Unit,
-};
+use pourwright::quantity::{Amount, Conversion as Way, Mass, MassDensity, Measurable};
 
-use crate::call::Call;
 use crate::column::{Column, Inputs, Outputs, Rows, check_reach, pour_column, pour_result_column};
-use crate::convert::Conversion;
+use crate::convert::{Conversion, system, unit};
 use crate::error::Error;
-use crate::failure::{ArgumentError, Failure, Refused, status_of};
+use crate::failure::{ArgumentError, Failure, Refused, status_of, together};
 use crate::guard::guard;
-use crate::memory::{Texts, given, text};
+use crate::memory::{Texts, given};
 use crate::status::*;
 
 /// A table of numbers: rows by parts.
@@ -41,15 +38,19 @@ pub unsafe extern "C" fn pour_convert_with_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        let way = given("conversion", conversion)?.way();
         // SAFETY: the header asks for columns of `rows` numbers, or null.
         let (inputs, outputs) = unsafe {
             (
-                Inputs::new(rows, [values.required("values")])?,
-                Outputs::new(rows, [converted.named("converted")], statuses)?,
+                Inputs::new(rows, [values.required("values")]),
+                Outputs::new(rows, [converted.named("converted")], statuses),
             )
         };
-        outputs.map_blocks(inputs, &way);
+        together! {
+            conversion = given("conversion", conversion);
+            inputs = inputs;
+            outputs = outputs;
+        }
+        outputs.map_blocks(inputs, &conversion.way());
         Ok(())
     })
 }
@@ -72,7 +73,7 @@ impl Rows<1, 1> for Way {
 /// The text of row i is the bytes of `texts` from `offsets[i]` up to `offsets[i + 1]`, so there are `rows + 1` offsets; an
 /// Arrow array of large strings has both. No NUL ends a text. `measures` (`POUR_MEASURES_METRIC`, ...; 0 for US customary)
 /// counts for all rows. The status of a row: `POUR_REFUSED` where the text is not an amount of that kind,
-/// `POUR_NOT_UTF8`, or `POUR_TOO_LARGE` for more than 4096 bytes or offsets that decrease.
+/// `POUR_NOT_UTF8`, or `POUR_TOO_LARGE` for more than 512 bytes or offsets that decrease.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_convert_texts_n(
     rows: usize,
@@ -85,20 +86,21 @@ pub unsafe extern "C" fn pour_convert_texts_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        // SAFETY: the header asks for a text that ends, or null.
-        let to = unsafe { text("to", to)? };
-        let to = Unit::parse(to).in_parameter("to")?;
-        let mut call = Call::new("");
-        let measures = call.optional_word("measures", Parameter::Measures, measures);
-        let Some(measures) = measures else { return Err(call.failure()) };
-        let measures = measures.unwrap_or(System::UsCustomary);
-        // SAFETY: the header asks for `rows + 1` offsets, for the bytes between them, and for columns of `rows`, or null.
-        let (texts, outputs) = unsafe {
+        // SAFETY: the header asks for `rows + 1` offsets, for the bytes between them, for a text that ends, and for columns of
+        // `rows`, or null.
+        let (texts, to, outputs) = unsafe {
             (
-                Texts::new(rows, texts, offsets)?,
-                Outputs::new(rows, [converted.named("converted")], statuses)?,
+                Texts::new(rows, texts, offsets),
+                unit("to", to),
+                Outputs::new(rows, [converted.named("converted")], statuses),
             )
         };
+        together! {
+            texts = texts;
+            to = to;
+            measures = system(measures);
+            outputs = outputs;
+        }
         outputs.fill(|row| {
             // SAFETY: `row` is below `rows`.
             let text = unsafe { texts.at(row) }?;
@@ -125,16 +127,22 @@ pub unsafe extern "C" fn pour_density_of_parts_n(
     error: Option<&mut MaybeUninit<Box<Error>>>,
 ) -> i32 {
     guard(error, &mut || {
-        Parameter::Parts.check_si(parts as f64).map_err(|error| Failure::of("parts", &error))?;
         // SAFETY: the header asks for tables and columns of `rows` by `parts` numbers, or null.
         let (masses, densities, inputs, outputs) = unsafe {
             (
-                masses_g.column("masses_g", rows, parts)?,
-                densities_g_per_ml.column("densities_g_per_ml", rows, parts)?,
-                Inputs::new(rows, [voids.optional("voids")])?,
-                Outputs::new(rows, [density_g_per_ml.named("density_g_per_ml")], statuses)?,
+                masses_g.column("masses_g", rows, parts),
+                densities_g_per_ml.column("densities_g_per_ml", rows, parts),
+                Inputs::new(rows, [voids.optional("voids")]),
+                Outputs::new(rows, [density_g_per_ml.named("density_g_per_ml")], statuses),
             )
         };
+        together! {
+            _parts = Parameter::Parts.check_si(parts as f64).in_parameter("parts");
+            masses = masses;
+            densities = densities;
+            inputs = inputs;
+            outputs = outputs;
+        }
         let [voids] = inputs.columns();
         outputs.fill(|row| {
             let part = |part: usize| {

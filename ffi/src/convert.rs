@@ -8,7 +8,7 @@ use pourwright::quantity::{Conversion as Way, System, Unit};
 
 use crate::call::Call;
 use crate::error::Error;
-use crate::failure::{ArgumentError, Failure, Refused};
+use crate::failure::{ArgumentError, Failure, Refused, together};
 use crate::guard::guard;
 use crate::memory::{finite, given, text};
 
@@ -41,8 +41,28 @@ impl Conversion {
 /// As [`text`].
 unsafe fn units(from: *const c_char, to: *const c_char) -> Result<(Unit, Unit), Failure> {
     // SAFETY: as this function asks.
-    let (from, to) = unsafe { (text("from", from)?, text("to", to)?) };
-    Ok((Unit::parse(from).in_parameter("from")?, Unit::parse(to).in_parameter("to")?))
+    let (from, to) = unsafe { (unit("from", from), unit("to", to)) };
+    together! {
+        from = from;
+        to = to;
+    }
+    Ok((from, to))
+}
+
+/// The unit that the text `name` is.
+///
+/// # Safety
+/// As [`text`].
+pub(crate) unsafe fn unit(name: &str, pointer: *const c_char) -> Result<Unit, Failure> {
+    // SAFETY: as this function asks.
+    unsafe { text(name, pointer) }.and_then(|text| Unit::parse(text).in_parameter(name))
+}
+
+/// The measuring system by its number, US customary where that is 0.
+pub(crate) fn system(measures: i32) -> Result<System, Failure> {
+    let mut call = Call::new("");
+    let measures = call.optional_word("measures", Parameter::Measures, measures);
+    measures.map(|word| word.unwrap_or(System::UsCustomary)).ok_or_else(|| call.failure())
 }
 
 fn between(from: Unit, to: Unit, measures: System) -> Result<Way, Failure> {
@@ -64,14 +84,14 @@ pub unsafe extern "C" fn pour_conversion_between(
 ) -> i32 {
     let mut conversion = conversion;
     guard(error, &mut || {
-        let conversion = given("conversion", conversion.as_deref_mut())?;
         // SAFETY: the header asks for texts that end, or null.
-        let (from, to) = unsafe { units(from, to)? };
-        let mut call = Call::new("");
-        let measures = call.optional_word("measures", Parameter::Measures, measures);
-        let Some(measures) = measures else { return Err(call.failure()) };
-        let measures = measures.unwrap_or(System::UsCustomary);
-        let Way { times, plus, over, least } = between(from, to, measures)?;
+        let units = unsafe { units(from, to) };
+        together! {
+            units = units;
+            measures = system(measures);
+            conversion = given("conversion", conversion.as_deref_mut());
+        }
+        let Way { times, plus, over, least } = between(units.0, units.1, measures)?;
         conversion.write(Conversion { times, plus, over, least });
         Ok(())
     })
@@ -89,15 +109,21 @@ pub extern "C" fn pour_convert_with(
 ) -> i32 {
     let mut converted = converted;
     guard(error, &mut || {
-        let way = given("conversion", conversion)?.way();
-        let converted = given("converted", converted.as_deref_mut())?;
-        let value = finite("value", value)?;
-        let found = way.apply(value);
-        converted.write(found.ok_or_else(|| below(value, way.least))?);
+        together! {
+            conversion = given("conversion", conversion);
+            value = finite("value", value);
+            converted = given("converted", converted.as_deref_mut());
+        }
+        let way = conversion.way();
+        converted.write(way.apply(value).ok_or_else(|| outside(value, way))?);
         Ok(())
     })
 }
 
-fn below(value: f64, least: f64) -> Failure {
-    Failure::at("value", &ArgumentError::OutsideConversion { value, least })
+/// The failure that `value` is outside of what `way` converts to a double.
+#[cold]
+fn outside(value: f64, way: Way) -> Failure {
+    let Way { least, .. } = way;
+    let most = f64::MAX / way.times.max(1.0) * way.over.min(1.0);
+    Failure::at("value", &ArgumentError::OutsideConversion { value, least, most })
 }

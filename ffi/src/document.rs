@@ -7,7 +7,7 @@ use pourwright::json::text;
 use pourwright::request::{self, Answer, AnsweredLines, Open, answer_lines};
 
 use crate::error::{Error, c_text};
-use crate::failure::{ArgumentError, Failure};
+use crate::failure::{ArgumentError, Failure, together};
 use crate::guard::{guard, guard_or, guard_text};
 use crate::memory::{UP_TO_NUL, document, given, lines_of, text as ended_text, try_memory};
 use crate::schema;
@@ -32,16 +32,15 @@ pub(crate) fn hand_out(
     out.write(text.into_raw());
 }
 
-/// `value` as JSON.
-pub(crate) fn to_json<T: serde::Serialize>(value: &T) -> Result<String, Failure> {
-    serde_json::to_string(value)
-        .map_err(|error| Failure::at("", &ArgumentError::Panic(error.to_string())))
+/// The text, where JSON could be written.
+pub(crate) fn written(json: serde_json::Result<String>) -> Result<String, Failure> {
+    json.map_err(|error| Failure::at("", &ArgumentError::Panic(error.to_string())))
 }
 
 /// The answer to the request in `json`, of what is `open`.
 pub(crate) fn answer_to(json: &str, open: Open<'_>) -> Result<String, Failure> {
     let response = request::read(&text::parse(json)?)?.answer_of(open)?;
-    to_json(&Answer::Result(response))
+    written(Answer::Result(response).to_json())
 }
 
 /// Answers a request, whatever comes: `json` ends with a NUL, and the answer is one JSON text, `{"result":{...}}` or
@@ -73,9 +72,12 @@ pub unsafe extern "C" fn pour_request(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let json = unsafe { document("json", json, len)? };
+        let json = unsafe { document("json", json, len) };
+        together! {
+            out = given("out", out.as_deref_mut());
+            json = json;
+        }
         hand_out(&answer_to(json, Open::default())?, out, out_len.as_deref_mut());
         Ok(())
     })
@@ -94,9 +96,12 @@ pub unsafe extern "C" fn pour_schema(
 ) -> i32 {
     let (mut out, mut out_len) = (out, out_len);
     guard(error, &mut || {
-        let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for a text that ends, or null.
-        let name = unsafe { ended_text("name", name)? };
+        let name = unsafe { ended_text("name", name) };
+        together! {
+            out = given("out", out.as_deref_mut());
+            name = name;
+        }
         try_memory("name", 0, 0)?;
         hand_out(&schema::text(name)?, out, out_len.as_deref_mut());
         Ok(())
@@ -120,9 +125,12 @@ pub unsafe extern "C" fn pour_lines(
 ) -> i32 {
     let (mut out, mut out_len, mut refused) = (out, out_len, refused);
     guard(error, &mut || {
-        let out = given("out", out.as_deref_mut())?;
         // SAFETY: the header asks for `len` bytes, or null.
-        let lines = unsafe { lines_of("lines", lines, len, 0)? };
+        let lines = unsafe { lines_of("lines", lines, len, 0) };
+        together! {
+            out = given("out", out.as_deref_mut());
+            lines = lines;
+        }
         let answered = answer_lines(lines, Open::default());
         hand_out_lines(&answered, out, out_len.as_deref_mut(), refused.as_deref_mut());
         Ok(())

@@ -41,7 +41,7 @@ impl Error {
             help: c_text(&fault.help),
         };
         let list = faults.iter().map(texts).collect();
-        let json = serde_json::to_string(&Answer::Faults(faults.into_vec())).unwrap_or_default();
+        let json = Answer::Faults(faults.into_vec()).to_json().unwrap_or_default();
         Self { status, faults: list, text, json: c_text(&json) }
     }
 }

@@ -1,5 +1,7 @@
 //! Why a call fails: a status and the faults.
 
+use std::fmt;
+
 use pourwright::parameter::{Parameter, ParameterError, Problem};
 use pourwright::{Diagnose, Fault, Faults};
 use thiserror::Error as ThisError;
@@ -28,8 +30,10 @@ pub(crate) enum ArgumentError {
     Misaligned(usize),
     #[error("With a stride of {0}, results would overlap.")]
     OutputStride(isize),
-    #[error("{value} is below {least}, the minimum, or its result is larger than a double can be.")]
-    OutsideConversion { value: f64, least: f64 },
+    #[error("{} is out of range; it must be from {} to {}.", Short(*.value), Short(*.least), Short(*.most))]
+    OutsideConversion { value: f64, least: f64, most: f64 },
+    #[error("The struct has {found} bytes where this library's has {own}.")]
+    StructSize { found: usize, own: usize },
     #[error("There is no schema \"{name}\".")]
     NoSchema { name: String, known: String },
     #[error("There is no material \"{0}\" in this mix.")]
@@ -55,6 +59,7 @@ impl ArgumentError {
             Self::UnknownWord { .. } => POUR_UNKNOWN_NUMBER,
             Self::Misaligned(_) => POUR_MISALIGNED,
             Self::OutputStride(_)
+            | Self::StructSize { .. }
             | Self::OutsideConversion { .. }
             | Self::NoSchema { .. }
             | Self::NoMaterial(_)
@@ -80,6 +85,7 @@ impl Diagnose for ArgumentError {
             Self::Misaligned(_) => "misaligned",
             Self::OutputStride(_) => "output-stride",
             Self::OutsideConversion { .. } => "outside-conversion",
+            Self::StructSize { .. } => "struct-size",
             Self::NoSchema { .. } => "no-such-schema",
             Self::NoMaterial(_) => "mix-no-such-material",
             Self::NameTwice(_) => "material-name-twice",
@@ -109,6 +115,10 @@ impl Diagnose for ArgumentError {
             Self::OutsideConversion { .. } => {
                 "Only a temperature can be negative, and none is below absolute zero.".into()
             }
+            Self::StructSize { .. } => {
+                "Begin the struct with its ..._INIT, and use the header of the library that is loaded."
+                    .into()
+            }
             Self::NoSchema { known, .. } => format!("Known: {known}.").into(),
             Self::NoMaterial(_) => {
                 "Use a name of the book or of the list that the mix was made with.".into()
@@ -122,6 +132,20 @@ impl Diagnose for ArgumentError {
                 "Please report it with the arguments of the call; free the handles that it had."
                     .into()
             }
+        }
+    }
+}
+
+/// A number with an exponent where it would have a row of zeros.
+struct Short(f64);
+
+impl fmt::Display for Short {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(number) = *self;
+        if number == 0.0 || (1e-5..1e7).contains(&number.abs()) {
+            write!(f, "{number}")
+        } else {
+            write!(f, "{number:e}")
         }
     }
 }
@@ -159,6 +183,11 @@ impl Failure {
     /// The failure that the core's `error` is there.
     pub(crate) fn of(name: &str, error: &dyn Diagnose) -> Self {
         Self { status: status_of(error), ..Faults::from(Fault::at(path(name), error)).into() }
+    }
+
+    /// The failure that the core found `fault` in the parameter `name`.
+    pub(crate) fn of_fault(name: &str, fault: Fault) -> Self {
+        Faults::from(Fault { path: path(name), ..fault }).into()
     }
 
     /// All of these failures as one, with the status of the first.
@@ -207,6 +236,23 @@ fn status_of_faults(faults: &Faults) -> i32 {
         Some("budget-memory") => POUR_OUT_OF_MEMORY,
         _ => POUR_REFUSED,
     }
+}
+
+/// Takes the values out of several results, or ends the call with the failures of all of them.
+macro_rules! together {
+    ($($name:ident = $found:expr;)+) => {
+        let mut failures = Vec::new();
+        let ($($name,)+) = match ($($crate::failure::keep(&mut failures, $found),)+) {
+            ($(Some($name),)+) => ($($name,)+),
+            _ => return Err($crate::failure::Failure::all(failures)),
+        };
+    };
+}
+pub(crate) use together;
+
+/// The value, or none and one failure more.
+pub(crate) fn keep<T>(failures: &mut Vec<Failure>, found: Result<T, Failure>) -> Option<T> {
+    found.map_err(|failure| failures.push(failure)).ok()
 }
 
 fn path(name: &str) -> String {

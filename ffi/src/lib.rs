@@ -74,7 +74,7 @@ use std::ffi::c_char;
 
 /// The version of this interface. It goes up when a program that was compiled against an older header
 /// could no longer run with this library; new functions and new status numbers do not raise it.
-pub const POUR_ABI_VERSION: u32 = 0;
+pub const POUR_ABI_VERSION: u32 = 1;
 
 /// The [`POUR_ABI_VERSION`] of the library that is loaded. A host compares it with that of its header.
 #[unsafe(no_mangle)]

@@ -4,14 +4,19 @@ use std::ffi::{CStr, c_char};
 use std::slice;
 use std::str;
 
+use pourwright::json::Name;
 use pourwright::plan::budget::{BYTES_A_POT, is_there_memory};
+use pourwright::quantity::Amount;
 
 use crate::document::{POUR_MEMORY_PER_BYTE, POUR_MEMORY_PER_CALL, POUR_MEMORY_PER_POT};
 use crate::failure::{ArgumentError, Failure};
 use crate::status::*;
 
 /// The longest text without a length of its own, in bytes: names, amounts, units.
-const LONGEST_TEXT: usize = 4096;
+const LONGEST_TEXT: usize = Amount::LONGEST;
+
+// A name has at most four bytes for each of its characters.
+const _: () = assert!(4 * Name::LONGEST <= LONGEST_TEXT);
 
 /// Maximum number of items of an array that is not a column.
 const MOST_ITEMS: usize = 1 << 20;
@@ -42,6 +47,42 @@ pub(crate) fn finite(name: &str, number: f64) -> Result<f64, Failure> {
         Ok(number)
     } else {
         Err(Failure::at(name, &ArgumentError::NotFinite(number)))
+    }
+}
+
+/// The input struct of a call, which begins with its size.
+///
+/// # Safety
+/// `pointer` is null, or a size can be read there, and where it is that of `T`, so much, which stays as it is for `'a`.
+pub(crate) unsafe fn input<'a, T>(pointer: *const T) -> Result<&'a T, Failure> {
+    // SAFETY: as this function asks.
+    unsafe { check_size("input", "size", pointer)? };
+    // SAFETY: not null, aligned, and it has the size of a `T`.
+    Ok(unsafe { &*pointer })
+}
+
+/// Checks that a struct begins with its size.
+///
+/// # Safety
+/// `pointer` is null, or a size can be read there.
+pub(crate) unsafe fn check_size<T>(
+    name: &str,
+    size: &str,
+    pointer: *const T,
+) -> Result<(), Failure> {
+    if pointer.is_null() {
+        return Err(Failure::at(name, &ArgumentError::Null));
+    }
+    if !pointer.is_aligned() {
+        return Err(Failure::at(name, &ArgumentError::Misaligned(align_of::<T>())));
+    }
+    // SAFETY: not null, aligned, and by the contract of this function it can be read.
+    let found = unsafe { pointer.cast::<usize>().read() };
+    let own = size_of::<T>();
+    if found == own {
+        Ok(())
+    } else {
+        Err(Failure::at(size, &ArgumentError::StructSize { found, own }))
     }
 }
 
@@ -146,13 +187,18 @@ impl Texts {
         if rows > most {
             return Err(Failure::at("rows", &ArgumentError::TooLarge { most }));
         }
+        let mut failures = Vec::new();
         for (name, is_null) in [("texts", texts.is_null()), ("offsets", offsets.is_null())] {
             if is_null && rows > 0 {
-                return Err(Failure::at(name, &ArgumentError::Null));
+                failures.push(Failure::at(name, &ArgumentError::Null));
             }
         }
         if !offsets.is_aligned() {
-            return Err(Failure::at("offsets", &ArgumentError::Misaligned(align_of::<i64>())));
+            let error = ArgumentError::Misaligned(align_of::<i64>());
+            failures.push(Failure::at("offsets", &error));
+        }
+        if !failures.is_empty() {
+            return Err(Failure::all(failures));
         }
         Ok(Self { bytes: texts.cast(), offsets })
     }

@@ -5,7 +5,7 @@ use std::mem::MaybeUninit;
 use std::ptr;
 use std::sync::Arc;
 
-use pourwright::Diagnose;
+use pourwright::json::Name;
 use pourwright::material::{Drop, Material as CoreMaterial};
 use pourwright::mix::{MaterialId, Materials, Mix as CoreMix, MixError, Phase};
 use pourwright::parameter::{Parameter, PlainUnit};
@@ -15,25 +15,27 @@ use pourwright::table::plain;
 use crate::book::Book;
 use crate::call::Call;
 use crate::error::Error;
-use crate::failure::{ArgumentError, Failure, Refused};
+use crate::failure::{ArgumentError, Failure, Refused, keep, together};
 use crate::guard::{guard, guard_or};
-use crate::memory::{array, finite, given, text};
+use crate::memory::{array, check_size, finite, given, text};
 
 /// A material. Begin with `POUR_MATERIAL_INIT`, in which everything is omitted: what is omitted is not known.
 #[repr(C)]
 #[derive(Debug, Clone, Copy)]
 pub struct Material {
-    /// Its name, ended by a NUL. It is copied.
+    /// Size of this struct in bytes, as the macro sets it.
+    pub size: usize,
+    /// Its name, ended by a NUL: 1 to 80 characters on one line, each of which shows. It is copied.
     pub name: *const c_char,
-    /// True density at 20 °C; of a plastisol, that of the liquid.
+    /// True density at 20 °C, 0.001 to 25; of a plastisol, that of the liquid.
     pub density_g_per_ml: f64,
-    /// Density of a fused plastisol. Default: as the liquid.
+    /// Density of a fused plastisol, 0.001 to 25. Default: as the liquid.
     pub fused_g_per_ml: f64,
-    /// Bulk density of a powder, level in the spoon and not tapped.
+    /// Bulk density of a powder, 0.001 to 25, level in the spoon and not tapped.
     pub as_scooped_g_per_ml: f64,
-    /// Mass of one drop of a liquid. Default: 1/20 mL of it (pharmacy practice).
+    /// Mass of one drop of a liquid, 1e-12 to 1e15. Default: 1/20 mL of it (pharmacy practice).
     pub drop_mass_g: f64,
-    /// Volumetric thermal expansion. Default: none.
+    /// Volumetric thermal expansion, 0 to 0.01. Default: none.
     pub expansion_per_kelvin: f64,
     /// Kind of material: one of `POUR_KIND_...`.
     pub kind: i32,
@@ -74,8 +76,12 @@ pub extern "C" fn pour_mix_of_book(
 ) -> i32 {
     let mut mix = mix;
     guard(error, &mut || {
-        let materials = Arc::clone(given("book", book)?.materials());
-        given("mix", mix.as_deref_mut())?.write(Box::new(Mix { materials, held: CoreMix::new() }));
+        together! {
+            book = given("book", book);
+            mix = given("mix", mix.as_deref_mut());
+        }
+        let materials = Arc::clone(book.materials());
+        mix.write(Box::new(Mix { materials, held: CoreMix::new() }));
         Ok(())
     })
 }
@@ -90,62 +96,90 @@ pub unsafe extern "C" fn pour_mix_of_materials(
 ) -> i32 {
     let mut mix = mix;
     guard(error, &mut || {
-        let out = given("mix", mix.as_deref_mut())?;
         // SAFETY: the header asks for an array of `count` materials, or null.
-        let given = unsafe { array("materials", materials, count)? };
-        let mut read = Vec::with_capacity(given.len());
-        for (index, material) in given.iter().enumerate() {
+        let materials = unsafe { materials_of(materials, count) };
+        together! {
+            materials = materials;
+            out = given("mix", mix.as_deref_mut());
+        }
+        let (mut read, mut failures) = (Vec::with_capacity(materials.len()), Vec::new());
+        for (index, material) in materials.iter().enumerate() {
             // SAFETY: the header asks for a name that ends, or null.
-            read.push(unsafe { material.read(&format!("materials/{index}"))? });
+            unsafe { read.extend(material.read(&format!("materials/{index}"), &mut failures)) };
         }
         let table = Materials::new(read);
         let names = || table.iter().map(|(_, material)| material.name.as_str());
-        if let Some((name, _)) = names().zip(names().skip(1)).find(|(one, next)| one == next) {
-            return Err(Failure::at("materials", &ArgumentError::NameTwice(name.to_owned())));
+        for (name, _) in names().zip(names().skip(1)).filter(|(one, next)| one == next) {
+            let twice = ArgumentError::NameTwice(name.to_owned());
+            failures.push(Failure::at("materials", &twice));
+        }
+        if !failures.is_empty() {
+            return Err(Failure::all(failures));
         }
         out.write(Box::new(Mix { materials: Arc::new(table), held: CoreMix::new() }));
         Ok(())
     })
 }
 
+/// The array of materials, each of which begins with its size.
+///
+/// # Safety
+/// As [`array`].
+unsafe fn materials_of<'a>(
+    pointer: *const Material,
+    count: usize,
+) -> Result<&'a [Material], Failure> {
+    if count > 0 {
+        // SAFETY: as this function asks. The size of the first is looked at before the others are where it says.
+        unsafe { check_size("materials", "materials/0/size", pointer)? };
+    }
+    // SAFETY: as this function asks.
+    unsafe { array("materials", pointer, count) }
+}
+
 impl Material {
+    /// The material, or none and what is wrong with it added to `failures`.
+    ///
     /// # Safety
     /// As [`text`], for the name.
-    unsafe fn read(&self, at: &str) -> Result<CoreMaterial, Failure> {
+    unsafe fn read(&self, at: &str, failures: &mut Vec<Failure>) -> Option<CoreMaterial> {
+        let path = |field: &str| format!("{at}/{field}");
+        // SAFETY: it can be read.
+        keep(failures, unsafe { check_size(at, &path("size"), self) });
         // SAFETY: as this function asks.
-        let name = unsafe { text(&format!("{at}/name"), self.name)? };
+        let name = unsafe { text(&path("name"), self.name) };
+        let name = name.and_then(|name| {
+            Name::new(name).map_err(|fault| Failure::of_fault(&path("name"), fault))
+        });
+        let name = keep(failures, name);
         let mut call = Call::new("");
-        let kind = call.word(&format!("{at}/kind"), Parameter::Kind, self.kind);
-        let Some(kind) = kind else { return Err(call.failure()) };
-        let mut material = CoreMaterial::new(name, kind);
-        let number = |field: &str, parameter: Parameter, plain: f64| {
-            let si = plain::given(plain).map(|plain| parameter.unit().to_si(plain));
-            let path = format!("{at}/{field}");
-            si.map(|si| parameter.check_si(si).in_parameter(&path)).transpose()
+        let kind = call.word(&path("kind"), Parameter::Kind, self.kind);
+        let mut number = |field: &str, parameter: Parameter, plain: f64| {
+            let si = parameter.unit().to_si(plain::given(plain)?);
+            keep(failures, parameter.check_si(si).in_parameter(&path(field)))
         };
-        let density = |field, parameter, plain| {
-            let si = number(field, parameter, plain)?;
-            Ok::<_, Failure>(si.map(|si| Measured::exact(Measurable::from_si(si))))
+        let density = number("density_g_per_ml", Parameter::MaterialDensity, self.density_g_per_ml);
+        let fused = number("fused_g_per_ml", Parameter::FusedDensity, self.fused_g_per_ml);
+        let as_scooped =
+            number("as_scooped_g_per_ml", Parameter::AsScooped, self.as_scooped_g_per_ml);
+        let drop = number("drop_mass_g", Parameter::DropMass, self.drop_mass_g);
+        let expansion =
+            number("expansion_per_kelvin", Parameter::MaterialExpansion, self.expansion_per_kelvin);
+        let Some(kind) = kind else {
+            failures.push(call.failure());
+            return None;
         };
-        material.density =
-            density("density_g_per_ml", Parameter::MaterialDensity, self.density_g_per_ml)?;
-        material.fused = density("fused_g_per_ml", Parameter::FusedDensity, self.fused_g_per_ml)?;
-        material.as_scooped =
-            density("as_scooped_g_per_ml", Parameter::AsScooped, self.as_scooped_g_per_ml)?;
-        let drop = number("drop_mass_g", Parameter::DropMass, self.drop_mass_g)?;
-        material.drop = drop.map(|drop| Drop::Mass(Measured::exact(Mass::from_si(drop))));
-        let expansion = number(
-            "expansion_per_kelvin",
-            Parameter::MaterialExpansion,
-            self.expansion_per_kelvin,
-        )?;
-        material.expansion =
-            expansion.map(|expansion| Measured::exact(Measurable::from_si(expansion)));
-        Ok(material)
+        let mut material = CoreMaterial::new(name?.0, kind);
+        material.density = density.map(|si| Measured::exact(Measurable::from_si(si)));
+        material.fused = fused.map(|si| Measured::exact(Measurable::from_si(si)));
+        material.as_scooped = as_scooped.map(|si| Measured::exact(Measurable::from_si(si)));
+        material.drop = drop.map(|si| Drop::Mass(Measured::exact(Mass::from_si(si))));
+        material.expansion = expansion.map(|si| Measured::exact(Measurable::from_si(si)));
+        Some(material)
     }
 }
 
-/// Adds a mass of a material, 0 or more: nothing can be taken out of a mix again.
+/// Adds a mass of a material, 0 to 1e15 g: nothing can be taken out of a mix again.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn pour_mix_add(
     mix: Option<&mut Mix>,
@@ -155,10 +189,16 @@ pub unsafe extern "C" fn pour_mix_add(
 ) -> i32 {
     let mut mix = mix;
     guard(error, &mut || {
-        let mix = given("mix", mix.as_deref_mut())?;
         // SAFETY: the header asks for a text that ends, or null.
-        let material = mix.find(unsafe { text("material", material)? })?;
-        let mass = mass(mass_g)?;
+        let name = unsafe { text("material", material) };
+        together! {
+            mix = given("mix", mix.as_deref_mut());
+            name = name;
+        }
+        together! {
+            material = mix.find(name);
+            mass = mass(mass_g);
+        }
         let mut sum = mix.held.clone();
         sum.add(material, mass).in_parameter("mass_g")?;
         mix.hold("mass_g", sum)
@@ -175,9 +215,11 @@ pub extern "C" fn pour_mix_draw(
 ) -> i32 {
     let (mut mix, mut drawn) = (mix, drawn);
     guard(error, &mut || {
-        let mix = given("mix", mix.as_deref_mut())?;
-        let drawn = given("drawn", drawn.as_deref_mut())?;
-        let mass = mass(mass_g)?;
+        together! {
+            mix = given("mix", mix.as_deref_mut());
+            mass = mass(mass_g);
+            drawn = given("drawn", drawn.as_deref_mut());
+        }
         let taken = mix.held.draw(mass).in_parameter("mass_g")?;
         drawn.write(mix.with(taken));
         Ok(())
@@ -217,8 +259,11 @@ pub extern "C" fn pour_mix_scale(
 ) -> i32 {
     let mut mix = mix;
     guard(error, &mut || {
-        let mix = given("mix", mix.as_deref_mut())?;
-        let scaled = mix.held.scaled(finite("factor", factor)?).in_parameter("factor")?;
+        together! {
+            mix = given("mix", mix.as_deref_mut());
+            factor = finite("factor", factor);
+        }
+        let scaled = mix.held.scaled(factor).in_parameter("factor")?;
         mix.hold("factor", scaled)
     })
 }
@@ -232,9 +277,11 @@ pub extern "C" fn pour_mix_mass(
 ) -> i32 {
     let mut mass_g = mass_g;
     guard(error, &mut || {
-        let mix = given("mix", mix)?;
-        given("mass_g", mass_g.as_deref_mut())?
-            .write(PlainUnit::Gram.from_si(mix.held.mass().si()));
+        together! {
+            mix = given("mix", mix);
+            mass_g = given("mass_g", mass_g.as_deref_mut());
+        }
+        mass_g.write(PlainUnit::Gram.from_si(mix.held.mass().si()));
         Ok(())
     })
 }
@@ -249,10 +296,14 @@ pub unsafe extern "C" fn pour_mix_mass_of(
 ) -> i32 {
     let mut mass_g = mass_g;
     guard(error, &mut || {
-        let mix = given("mix", mix)?;
-        let mass_g = given("mass_g", mass_g.as_deref_mut())?;
         // SAFETY: the header asks for a text that ends, or null.
-        let material = mix.find(unsafe { text("material", material)? })?;
+        let name = unsafe { text("material", material) };
+        together! {
+            mix = given("mix", mix);
+            name = name;
+            mass_g = given("mass_g", mass_g.as_deref_mut());
+        }
+        let material = mix.find(name)?;
         mass_g.write(PlainUnit::Gram.from_si(mix.held.mass_of(material).si()));
         Ok(())
     })
@@ -260,7 +311,7 @@ pub unsafe extern "C" fn pour_mix_mass_of(
 
 /// Volume of the mix at a temperature, without voids: V = Σ (m/ρ)(1 + α (T − 20 °C)).
 ///
-/// `phase` is `POUR_PHASE_LIQUID` or `POUR_PHASE_FUSED`; 0 omits it: fused. `temperature_celsius` is -50 to 400; 20 °C
+/// `phase` is `POUR_PHASE_LIQUID` or `POUR_PHASE_FUSED`; 0 omits it: fused. `temperature_celsius` is -73 to 427; 20 °C
 /// where it is omitted. A material whose expansion is not known does not expand.
 #[unsafe(no_mangle)]
 pub extern "C" fn pour_mix_volume(
@@ -272,9 +323,12 @@ pub extern "C" fn pour_mix_volume(
 ) -> i32 {
     let mut volume_ml = volume_ml;
     guard(error, &mut || {
-        let mix = given("mix", mix)?;
-        let volume_ml = given("volume_ml", volume_ml.as_deref_mut())?;
-        let (phase, at) = state(phase, temperature_celsius)?;
+        together! {
+            mix = given("mix", mix);
+            phase = phase_of(phase);
+            at = temperature(temperature_celsius);
+            volume_ml = given("volume_ml", volume_ml.as_deref_mut());
+        }
         let volume = mix.held.volume_at(&mix.materials, phase, at).map_err(|error| why(&error))?;
         volume_ml.write(PlainUnit::Milliliter.from_si(volume.si()));
         Ok(())
@@ -294,10 +348,13 @@ pub extern "C" fn pour_mix_density(
 ) -> i32 {
     let mut density_g_per_ml = density_g_per_ml;
     guard(error, &mut || {
-        let mix = given("mix", mix)?;
-        let found = given("density_g_per_ml", density_g_per_ml.as_deref_mut())?;
-        let (phase, at) = state(phase, temperature_celsius)?;
-        let voids = plain::given(voids).unwrap_or(0.0);
+        together! {
+            mix = given("mix", mix);
+            phase = phase_of(phase);
+            at = temperature(temperature_celsius);
+            voids = Parameter::Voids.check_si(plain::given(voids).unwrap_or(0.0)).in_parameter("voids");
+            found = given("density_g_per_ml", density_g_per_ml.as_deref_mut());
+        }
         let density = mix.held.density(&mix.materials, phase, at, voids);
         let density = density.map_err(|error| why(&error))?;
         found.write(PlainUnit::GramPerMilliliter.from_si(density.si()));
@@ -311,21 +368,23 @@ fn mass(mass_g: f64) -> Result<Mass, Failure> {
     Ok(Mass::from_si(si))
 }
 
-/// The phase and the temperature at which a mix is asked for.
-fn state(phase: i32, celsius: f64) -> Result<(Phase, ThermodynamicTemperature), Failure> {
+/// The phase by its number, fused where that is 0.
+fn phase_of(phase: i32) -> Result<Phase, Failure> {
     let mut call = Call::new("");
-    let Some(phase) = call.optional_word("phase", Parameter::Phase, phase) else {
-        return Err(call.failure());
-    };
+    let word = call.optional_word("phase", Parameter::Phase, phase);
+    word.map(|word| word.unwrap_or(Phase::Fused)).ok_or_else(|| call.failure())
+}
+
+/// The temperature at which a mix is asked for.
+fn temperature(celsius: f64) -> Result<ThermodynamicTemperature, Failure> {
     let celsius = plain::given(celsius).unwrap_or(20.0);
     let si = Parameter::Temperature.check_si(PlainUnit::Celsius.to_si(celsius));
-    let at = Measurable::from_si(si.in_parameter("temperature_celsius")?);
-    Ok((phase.unwrap_or(Phase::Fused), at))
+    Ok(Measurable::from_si(si.in_parameter("temperature_celsius")?))
 }
 
 /// Why a mix has no volume or no density.
 fn why(error: &MixError) -> Failure {
-    Failure::of(if error.parameter() == Some(Parameter::Voids) { "voids" } else { "mix" }, error)
+    Failure::of("mix", error)
 }
 
 /// Frees a mix. Null is let pass.

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::Deserialize;
 use serde_json::{Map, Value};
 
-use crate::document::to_json;
+use crate::document::written;
 use crate::failure::{ArgumentError, Failure};
 
 const DEFINITIONS: &str = "$defs";
@@ -38,7 +38,7 @@ pub(crate) fn text(name: &str) -> Result<String, Failure> {
         }
     }
     root.insert(DEFINITIONS.into(), Value::Object(needed));
-    to_json(&root)
+    written(serde_json::to_string(&root))
 }
 
 /// Adds the names of the definitions that `value` refers to.

@@ -13,14 +13,120 @@ fn here() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
 
-fn header() -> String {
+/// The mark of a function of the library.
+const EXPORT: &str = "POUR_API";
+
+/// The same declarations with `mark`, or nothing, in place of that of functions, which may have a line of its own.
+fn marked(text: &str, mark: &str) -> String {
+    text.replace(&format!("{EXPORT}\n"), mark).replace(&format!("{EXPORT} "), mark)
+}
+
+/// Before the declarations: what `POUR_API` is.
+const EXPORT_MACRO: &str = "
+/* How a function of the library is declared. A host that links statically on Windows defines POUR_STATIC. */
+#ifndef POUR_API
+#if defined(_WIN32) && !defined(POUR_STATIC)
+#define POUR_API __declspec(dllimport)
+#elif defined(__GNUC__) && !defined(_WIN32)
+#define POUR_API __attribute__((visibility(\"default\")))
+#else
+#define POUR_API
+#endif
+#endif
+";
+
+/// What cbindgen makes of the source.
+fn bound() -> String {
     let mut config = cbindgen::Config::from_file(here().join("cbindgen.toml")).unwrap();
     config.header = config.header.map(|contract| contract + &requests());
-    config.after_includes = Some(pourwright_generate::c::initializers());
+    config.after_includes = Some(EXPORT_MACRO.to_owned() + &pourwright_generate::c::initializers());
+    config.function.prefix = Some(EXPORT.to_owned());
     let bindings = cbindgen::Builder::new().with_crate(here()).with_config(config).generate();
     let mut header = Vec::new();
     bindings.unwrap().write(&mut header);
     String::from_utf8(header).unwrap()
+}
+
+/// The header: that of cbindgen with constants as enumerators and comments as C89 knows them.
+fn header() -> String {
+    let counts =
+        ["#define POUR_OMITTED_COUNT 4294967295", "#define POUR_OMITTED_COUNT 4294967295u"];
+    old_comments(&enumerated(&bound()).replace(counts[0], counts[1]))
+}
+
+/// A constant of cbindgen that can be an enumerator: its comment, and its line. A version is for the preprocessor, and what
+/// an `int` does not hold is no enumerator in C89.
+fn enumerator(block: &str) -> Option<(&str, String)> {
+    let (comment, line) = block.rsplit_once('\n')?;
+    let (name, value) = line.strip_prefix("#define ")?.split_once(' ')?;
+    value.parse::<i32>().ok().filter(|_| name != "POUR_ABI_VERSION")?;
+    Some((comment, format!("{name} = {value}")))
+}
+
+/// The same with constants as enumerators: those of one word, or one after the other, in one list.
+fn enumerated(text: &str) -> String {
+    let mut made = Vec::new();
+    let mut blocks = text.split("\n\n").peekable();
+    while let Some(block) = blocks.next() {
+        let Some((comment, constant)) = enumerator(block) else {
+            made.push(block.to_owned());
+            continue;
+        };
+        let word = of_word(comment);
+        let mut list = match word {
+            Some(word) => format!("// Of `{word}`.\nenum {{\n    {constant}"),
+            None => format!("enum {{\n{}\n    {constant}", indented(comment)),
+        };
+        while let Some((comment, constant)) = blocks
+            .peek()
+            .and_then(|block| enumerator(block))
+            .filter(|(other, _)| of_word(other) == word)
+        {
+            blocks.next();
+            list += ",\n";
+            if word.is_none() {
+                list += &indented(comment);
+                list.push('\n');
+            }
+            list += &format!("    {constant}");
+        }
+        made.push(list + "\n};");
+    }
+    made.join("\n\n")
+}
+
+/// The word that a constant is a value of.
+fn of_word(comment: &str) -> Option<&str> {
+    comment.strip_prefix("// Of `")?.split('`').next()
+}
+
+fn indented(text: &str) -> String {
+    text.lines().map(|line| format!("    {line}")).collect::<Vec<_>>().join("\n")
+}
+
+/// The same with `/*` comments.
+fn old_comments(text: &str) -> String {
+    let words = |line: &str| line.trim_start().strip_prefix("//").map(str::to_owned);
+    let (mut made, mut inside) = (String::new(), false);
+    let mut lines = text.lines().peekable();
+    while let Some(line) = lines.next() {
+        let Some(words_here) = words(line) else {
+            // Of the preprocessor, or the end of `extern "C"`.
+            match line.split_once("//") {
+                Some((code, words)) => made += &format!("{} /*{words} */", code.trim_end()),
+                None => made += line,
+            }
+            made.push('\n');
+            continue;
+        };
+        let indent = &line[..line.len() - line.trim_start().len()];
+        made += indent;
+        made += if inside { " *" } else { "/*" };
+        made += &words_here;
+        inside = lines.peek().is_some_and(|next| words(next).is_some());
+        made += if inside { "\n" } else { " */\n" };
+    }
+    made
 }
 
 /// The comment that lists the requests with their fields, from the schema that the types give.
@@ -124,15 +230,27 @@ fn the_header_is_fresh() {
 
 #[test]
 fn the_declarations_are_fresh() {
-    let header = header();
-    let declarations = declarations(&header);
-    for sign in ["#", "/", "\"", "extern"] {
+    let declarations = declarations(&marked(&bound(), ""));
+    for sign in ["#", "/", "\"", "extern", EXPORT] {
         assert!(!declarations.contains(sign), "{sign}");
     }
     for (name, _) in exports() {
         assert!(declarations.contains(&format!("{name}(")), "{name}");
     }
     fresh("include/pourwright.cdef.h", &declarations);
+}
+
+/// Old compilers take it: no comment is that of C99, and a list of enumerators ends without a comma.
+#[test]
+fn the_header_is_c89() {
+    let header = header();
+    for line in header.lines() {
+        let code = line.split("/*").next().unwrap();
+        assert!(line.trim_start().starts_with('*') || !code.contains("//"), "{line}");
+    }
+    assert!(!header.contains(",\n}"));
+    assert_eq!(header.matches("/*").count(), header.matches("*/").count());
+    assert!(header.contains("    POUR_OK = 0,\n") && header.contains("/* Of `form`. */\nenum {\n"));
 }
 
 /// What the header teaches of a request is in it.
@@ -158,12 +276,15 @@ fn the_list_of_symbols_is_fresh() {
 
 #[test]
 fn the_header_declares_every_symbol() {
-    let header = header();
+    let header = marked(&header(), "export ");
     for (name, _) in exports() {
-        assert!(header.contains(&format!("{name}(")), "{name}");
+        let declared =
+            |line: &str| line.starts_with("export ") && line.contains(&format!("{name}("));
+        assert!(header.lines().any(declared), "{name}");
     }
     for calculation in pourwright::table::CALCULATIONS {
-        assert!(header.contains(&format!("int32_t pour_{}(", calculation.name)), "{calculation:?}");
+        let declared = format!("export int32_t pour_{}(", calculation.name);
+        assert!(header.contains(&declared), "{calculation:?}");
     }
     assert!(!header.contains("pour_test_panic"));
 }

@@ -285,7 +285,7 @@ static void of_salt_convert(void)
     bad.shot_temperature_celsius = 19.99998;
     REFUSED(pour_salt_convert(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
-    bad.shot_temperature_celsius = 400.0004;
+    bad.shot_temperature_celsius = 427.000427;
     REFUSED(pour_salt_convert(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
     bad.voids = NAN;
@@ -517,7 +517,7 @@ static void of_salt_mass(void)
     bad.shot_temperature_celsius = 19.99998;
     REFUSED(pour_salt_mass(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
-    bad.shot_temperature_celsius = 400.0004;
+    bad.shot_temperature_celsius = 427.000427;
     REFUSED(pour_salt_mass(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
     bad.voids = NAN;
@@ -741,7 +741,7 @@ static void of_salt_reach(void)
     bad.shot_temperature_celsius = 19.99998;
     REFUSED(pour_salt_reach(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
-    bad.shot_temperature_celsius = 400.0004;
+    bad.shot_temperature_celsius = 427.000427;
     REFUSED(pour_salt_reach(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
     bad.voids = NAN;
@@ -1070,7 +1070,7 @@ static void of_salt_for_sink_rate(void)
     bad.shot_temperature_celsius = 19.99998;
     REFUSED(pour_salt_for_sink_rate(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
-    bad.shot_temperature_celsius = 400.0004;
+    bad.shot_temperature_celsius = 427.000427;
     REFUSED(pour_salt_for_sink_rate(&bad, &result, error), POUR_REFUSED, "out-of-range", "/shot_temperature_celsius");
     bad = input;
     bad.voids = NAN;

@@ -235,6 +235,11 @@ static void mixes(const pour_book *book)
     FAILS(pour_mix_of_materials(list, 2, &untouched, error), POUR_UNKNOWN_NUMBER, "unknown-word",
           "/materials/1/kind");
     list[1].kind = POUR_KIND_OTHER;
+    list[1].size = sizeof list;
+    FAILS(pour_mix_of_materials(list, 2, &untouched, error), POUR_REFUSED, "struct-size", "/materials/1/size");
+    list[1].size = sizeof list[1];
+    list[1].name = "";
+    FAILS(pour_mix_of_materials(list, 2, &untouched, error), POUR_REFUSED, "bad-name", "/materials/1/name");
     list[1].name = "base";
     FAILS(pour_mix_of_materials(list, 2, &untouched, error), POUR_REFUSED, "material-name-twice", "/materials");
     list[1].name = "\xff";
@@ -273,6 +278,23 @@ static void mixes(const pour_book *book)
     pour_mix_free(drawn);
     pour_mix_free(other);
     pour_mix_free(NULL);
+}
+
+/* A struct of another version, as its size says, is not read. */
+static void sizes(void)
+{
+    pour_shot_fill_input shot = POUR_SHOT_FILL_INPUT_INIT;
+    pour_shot_fill_result out;
+
+    CHECK(shot.size == sizeof shot);
+    shot.cavities = 4;
+    shot.cavity_volume_ml = 10;
+    shot.cold_density_g_per_ml = 1.05;
+    CHECK(pour_shot_fill(&shot, &out, NULL) == POUR_OK);
+    shot.size = 0;
+    FAILS(pour_shot_fill(&shot, &out, error), POUR_REFUSED, "struct-size", "/size");
+    shot.size = sizeof shot + 8;
+    FAILS(pour_shot_fill(&shot, &out, error), POUR_REFUSED, "struct-size", "/size");
 }
 
 /* Two lines with an answer, one without; and the same of an open book. */
@@ -533,6 +555,7 @@ static void documents(const char *book_json, size_t book_len, const char *orders
     CHECK(pour_book_from_json(book_json, book_len, &book, NULL) == POUR_OK);
     CHECK(pour_book_plan(book, orders, orders_len, &plan, NULL) == POUR_OK);
     mixes(book);
+    sizes();
     open_ones(book, plan);
     lines(book);
     budgets(book, orders, orders_len);

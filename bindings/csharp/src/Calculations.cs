@@ -78,7 +78,7 @@ namespace Pourwright
         /// Unit: g/mL; 0.001 to 25. Default: none.</param>
         /// <param name="asScoopedGPerMl">Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL;
         /// 0.001 to 25. Default: none.</param>
-        /// <param name="dropMassG">Mass of one drop. Unit: g; above 0 to 1e15. Default: none.</param>
+        /// <param name="dropMassG">Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.</param>
         /// <param name="measures">The system of measures: what a cup, a spoon and a fluid ounce hold. Default:
         /// us-customary. One of `us-customary`, `us-label`, `metric`, `imperial`.</param>
         /// <returns>The mass. Unit: g.</returns>
@@ -202,8 +202,8 @@ namespace Pourwright
         /// `salt`. In reach is all between no salt and the maximum that `most_solids` allows. Where a form that
         /// is about a piece needs the feed and it is not known, the bounds are those without feed and fed in
         /// full.</remarks>
-        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-        /// 0 to 1e15.</param>
+        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+        /// to 1e15.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
         /// <param name="saltDensityGPerMl">True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -215,12 +215,12 @@ namespace Pourwright
         /// <param name="toForm">The way in which the loading is to be stated. One of `as-scooped`, `per-volume`,
         /// `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.</param>
         /// <param name="mixMassG">Mass of the mix before salt; at least that of its base. Give its volume too.
-        /// Unit: g; above 0 to 1e15. Default: the mass of its base.</param>
-        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
-        /// to 1e15. Default: as `base_volume_ml`.</param>
+        /// Unit: g; 1e-12 to 1e15. Default: the mass of its base.</param>
+        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+        /// 1e15. Default: as `base_volume_ml`.</param>
         /// <param name="hotVolumeMl">Volume of the mix before salt at shot temperature; at least the cold one.
-        /// Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.</param>
-        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 400.
+        /// Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.</param>
+        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 427.
         /// Default: 20.</param>
         /// <param name="voids">Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default:
         /// 0.</param>
@@ -236,8 +236,7 @@ namespace Pourwright
         /// to 0.01. Default: 0.</param>
         /// <param name="mostSolids">Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0
         /// to below 1. Default: 0.3.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
-        /// omitted.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.</param>
         /// <param name="feed">Share of its contraction that a piece draws from the sprue while it cools. Where it
         /// is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
         /// Unit: 1; 0 to 1. Default: 0.5.</param>
@@ -272,6 +271,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_salt_convert_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_salt_convert_input>();
                 input.base_volume_ml = call.Number("base_volume_ml", baseVolumeMl);
                 input.base_density_g_per_ml = call.Number("base_density_g_per_ml", baseDensityGPerMl);
                 input.salt_density_g_per_ml = call.Number("salt_density_g_per_ml", saltDensityGPerMl);
@@ -301,8 +301,8 @@ namespace Pourwright
         }
 
         /// <summary>Mass of salt for a loading, and of the softener that goes in with it.</summary>
-        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-        /// 0 to 1e15.</param>
+        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+        /// to 1e15.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
         /// <param name="saltDensityGPerMl">True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -312,12 +312,12 @@ namespace Pourwright
         /// <param name="loading">The salt loading, as its form states it. Unit: any; in the unit of its
         /// form.</param>
         /// <param name="mixMassG">Mass of the mix before salt; at least that of its base. Give its volume too.
-        /// Unit: g; above 0 to 1e15. Default: the mass of its base.</param>
-        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
-        /// to 1e15. Default: as `base_volume_ml`.</param>
+        /// Unit: g; 1e-12 to 1e15. Default: the mass of its base.</param>
+        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+        /// 1e15. Default: as `base_volume_ml`.</param>
         /// <param name="hotVolumeMl">Volume of the mix before salt at shot temperature; at least the cold one.
-        /// Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.</param>
-        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 400.
+        /// Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.</param>
+        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 427.
         /// Default: 20.</param>
         /// <param name="voids">Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default:
         /// 0.</param>
@@ -333,8 +333,7 @@ namespace Pourwright
         /// to 0.01. Default: 0.</param>
         /// <param name="mostSolids">Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0
         /// to below 1. Default: 0.3.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
-        /// omitted.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.</param>
         /// <param name="feed">Share of its contraction that a piece draws from the sprue while it cools. Where it
         /// is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
         /// Unit: 1; 0 to 1. Default: 0.5.</param>
@@ -368,6 +367,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_salt_mass_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_salt_mass_input>();
                 input.base_volume_ml = call.Number("base_volume_ml", baseVolumeMl);
                 input.base_density_g_per_ml = call.Number("base_density_g_per_ml", baseDensityGPerMl);
                 input.salt_density_g_per_ml = call.Number("salt_density_g_per_ml", saltDensityGPerMl);
@@ -397,8 +397,8 @@ namespace Pourwright
 
         /// <summary>Salt loadings in reach: without salt, and with the maximum that `most_solids`
         /// allows.</summary>
-        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-        /// 0 to 1e15.</param>
+        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+        /// to 1e15.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
         /// <param name="saltDensityGPerMl">True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -406,12 +406,12 @@ namespace Pourwright
         /// <param name="form">The way in which the salt loading is stated. One of `as-scooped`, `per-volume`,
         /// `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.</param>
         /// <param name="mixMassG">Mass of the mix before salt; at least that of its base. Give its volume too.
-        /// Unit: g; above 0 to 1e15. Default: the mass of its base.</param>
-        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
-        /// to 1e15. Default: as `base_volume_ml`.</param>
+        /// Unit: g; 1e-12 to 1e15. Default: the mass of its base.</param>
+        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+        /// 1e15. Default: as `base_volume_ml`.</param>
         /// <param name="hotVolumeMl">Volume of the mix before salt at shot temperature; at least the cold one.
-        /// Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.</param>
-        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 400.
+        /// Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.</param>
+        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 427.
         /// Default: 20.</param>
         /// <param name="voids">Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default:
         /// 0.</param>
@@ -427,8 +427,7 @@ namespace Pourwright
         /// to 0.01. Default: 0.</param>
         /// <param name="mostSolids">Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0
         /// to below 1. Default: 0.3.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
-        /// omitted.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.</param>
         /// <param name="feed">Share of its contraction that a piece draws from the sprue while it cools. Where it
         /// is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).
         /// Unit: 1; 0 to 1. Default: 0.5.</param>
@@ -461,6 +460,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_salt_reach_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_salt_reach_input>();
                 input.base_volume_ml = call.Number("base_volume_ml", baseVolumeMl);
                 input.base_density_g_per_ml = call.Number("base_density_g_per_ml", baseDensityGPerMl);
                 input.salt_density_g_per_ml = call.Number("salt_density_g_per_ml", saltDensityGPerMl);
@@ -490,8 +490,8 @@ namespace Pourwright
         /// <summary>Mass of salt that brings a base alone to a finished density: SaltMass in one form, with few
         /// numbers.</summary>
         /// <remarks>m_s = (ρ′V₀ − M₀)/(1 − ρ′/ρ_s) with ρ′ = ρ_t/(1 − φ).</remarks>
-        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-        /// 0 to 1e15.</param>
+        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+        /// to 1e15.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
         /// <param name="saltDensityGPerMl">True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -530,28 +530,27 @@ namespace Pourwright
         /// <summary>Mass of salt at which a piece sinks at a rate.</summary>
         /// <remarks>The finished density is that for the sink rate (module `process::sink`), of the piece as it
         /// is when it has cooled; the salt is that for this density.</remarks>
-        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-        /// 0 to 1e15.</param>
+        /// <param name="baseVolumeMl">Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+        /// to 1e15.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
         /// <param name="saltDensityGPerMl">True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
         /// 0.001 to 25.</param>
-        /// <param name="sinkRateCmPerS">Sink rate: the final speed of the piece. Unit: cm/s; above 0 to
-        /// 1e6.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15.</param>
-        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; above 0 to 1e6.</param>
+        /// <param name="sinkRateCmPerS">Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15.</param>
+        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.</param>
         /// <param name="waterTemperatureCelsius">Temperature of the water. Unit: °C; 0 to 40.</param>
-        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-        /// above 0 to 1e6. Default: none.</param>
+        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6
+        /// to 1e6. Default: none.</param>
         /// <param name="shape">Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
         /// length is given, else a ball. One of `stick`, `ball`.</param>
         /// <param name="mixMassG">Mass of the mix before salt; at least that of its base. Give its volume too.
-        /// Unit: g; above 0 to 1e15. Default: the mass of its base.</param>
-        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
-        /// to 1e15. Default: as `base_volume_ml`.</param>
+        /// Unit: g; 1e-12 to 1e15. Default: the mass of its base.</param>
+        /// <param name="mixVolumeMl">Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+        /// 1e15. Default: as `base_volume_ml`.</param>
         /// <param name="hotVolumeMl">Volume of the mix before salt at shot temperature; at least the cold one.
-        /// Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.</param>
-        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 400.
+        /// Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.</param>
+        /// <param name="shotTemperatureCelsius">Temperature at which the mix is shot. Unit: °C; 20 to 427.
         /// Default: 20.</param>
         /// <param name="voids">Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default:
         /// 0.</param>
@@ -576,9 +575,9 @@ namespace Pourwright
         /// this or the absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.</param>
         /// <param name="salinityAbsolute">Absolute salinity, mass of salt per mass of sea water (35 g/kg is
         /// 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.</param>
-        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m;
-        /// above 0 to 12000. Default: none.</param>
-        /// <param name="dropTimeS">Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.</param>
+        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+        /// to 12000. Default: none.</param>
+        /// <param name="dropTimeS">Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.</param>
         /// <param name="dropDensityGPerMl">Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
         /// Default: none.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
@@ -614,6 +613,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_salt_for_sink_rate_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_salt_for_sink_rate_input>();
                 input.base_volume_ml = call.Number("base_volume_ml", baseVolumeMl);
                 input.base_density_g_per_ml = call.Number("base_density_g_per_ml", baseDensityGPerMl);
                 input.salt_density_g_per_ml = call.Number("salt_density_g_per_ml", saltDensityGPerMl);
@@ -653,7 +653,7 @@ namespace Pourwright
         /// topping can feed it; what is fed leaves the sprue. Where they cannot, the pieces sink in, and
         /// `missing_mass` is above 0. Of sprue and topping a layer fills its share.</remarks>
         /// <param name="cavities">Number of cavities that a shot fills. 1 to 1000000.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="coldDensityGPerMl">Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
         /// 0.001 to 25.</param>
         /// <param name="hotDensityGPerMl">Melt density at shot temperature, without voids; at most the cold one.
@@ -683,6 +683,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_shot_fill_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_shot_fill_input>();
                 input.cavities = call.Count("cavities", cavities);
                 input.cavity_volume_ml = call.Number("cavity_volume_ml", cavityVolumeMl);
                 input.cold_density_g_per_ml = call.Number("cold_density_g_per_ml", coldDensityGPerMl);
@@ -703,7 +704,7 @@ namespace Pourwright
         /// feed.</summary>
         /// <remarks>While it cools a piece draws the share f of its contraction from the sprue. Source:
         /// conservation of mass; f is the shop's own. A sprue that cannot feed that much: see ShotFill.</remarks>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="coldDensityGPerMl">Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
         /// 0.001 to 25.</param>
         /// <param name="hotDensityGPerMl">Melt density at shot temperature, without voids; at most the cold one.
@@ -767,10 +768,10 @@ namespace Pourwright
         /// <summary>Injector loads for a number of shots.</summary>
         /// <remarks>Whole shots a load: q = ⌊(capacity − residue) ρ/m⌋; loads: ⌈S/q⌉.</remarks>
         /// <param name="shots">Number of shots. 1 to 100000000.</param>
-        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; above 0 to 1e15.</param>
+        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="shotDensityGPerMl">Density of what the injector draws: hot, voids counted. Unit: g/mL;
         /// 0.001 to 25.</param>
-        /// <param name="injectorCapacityMl">Volume that the injector takes up at most. Unit: mL; above 0 to
+        /// <param name="injectorCapacityMl">Volume that the injector takes up at most. Unit: mL; 1e-9 to
         /// 1e15.</param>
         /// <param name="injectorResidueMl">Volume that stays in the injector each time it is emptied; below its
         /// capacity. Unit: mL; 0 to 1e15. Default: 0.</param>
@@ -802,10 +803,10 @@ namespace Pourwright
         /// max(film, heel).</remarks>
         /// <param name="pieces">Number of good pieces needed. 1 to 1000000.</param>
         /// <param name="cavities">Number of cavities that a shot fills. 1 to 1000000.</param>
-        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; above 0 to 1e15.</param>
+        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="shotDensityGPerMl">Density of what the injector draws: hot, voids counted. Unit: g/mL;
         /// 0.001 to 25.</param>
-        /// <param name="injectorCapacityMl">Volume that the injector takes up at most. Unit: mL; above 0 to
+        /// <param name="injectorCapacityMl">Volume that the injector takes up at most. Unit: mL; 1e-9 to
         /// 1e15.</param>
         /// <param name="injectorResidueMl">Volume that stays in the injector each time it is emptied; below its
         /// capacity. Unit: mL; 0 to 1e15. Default: 0.</param>
@@ -841,6 +842,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_batch_need_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_batch_need_input>();
                 input.pieces = call.Count("pieces", pieces);
                 input.cavities = call.Count("cavities", cavities);
                 input.shot_mass_g = call.Number("shot_mass_g", shotMassG);
@@ -864,14 +866,14 @@ namespace Pourwright
         /// <summary>Base for a mass of mix, rounded up to a mark of the cup, and what that gives more than is
         /// needed.</summary>
         /// <remarks>The doses follow from the rounded base, so that no formula is off.</remarks>
-        /// <param name="mixNeededG">Mass of mix that is needed. Unit: g; above 0 to 1e15.</param>
+        /// <param name="mixNeededG">Mass of mix that is needed. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="baseFraction">Share of base in the mix, by mass. Unit: 1; above 0 to 1.</param>
         /// <param name="baseDensityGPerMl">Density of the base, cold and liquid, as a cup measures it. Unit:
         /// g/mL; 0.001 to 25.</param>
-        /// <param name="cupCapacityMl">Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.</param>
-        /// <param name="cupMarkMl">Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one
+        /// <param name="cupCapacityMl">Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.</param>
+        /// <param name="cupMarkMl">Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one
         /// mark alone, when it is full.</param>
-        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
         /// omitted.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static BaseToMarkResult BaseToMark(
@@ -901,13 +903,13 @@ namespace Pourwright
         /// step q, and no less mix than oven and injector need.</summary>
         /// <param name="doses">The doses: of each its smallest step, its tolerance and its ratio to the base. 1
         /// to 64 of them. Each: Smallest step in which a dose can be measured: a drop, the smallest spoon, the
-        /// readability of the balance. Unit: g; above 0 to 1e15. Then: Largest relative error that is accepted.
-        /// Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; above 0 to
+        /// readability of the balance. Unit: g; 1e-12 to 1e15. Then: Largest relative error that is accepted.
+        /// Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; 1e-9 to
         /// 10.</param>
         /// <param name="baseFraction">Share of base in the mix, by mass. Unit: 1; above 0 to 1.</param>
-        /// <param name="ovenLeastG">Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default:
+        /// <param name="ovenLeastG">Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15. Default:
         /// none.</param>
-        /// <param name="injectorLeastG">Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15.
+        /// <param name="injectorLeastG">Smallest mix that the injector can draw from. Unit: g; 1e-12 to 1e15.
         /// Default: none.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static LeastPotResult LeastPot(
@@ -959,24 +961,24 @@ namespace Pourwright
         /// tolerance.</summary>
         /// <remarks>A tool that is not given is not on the bench. Where no tool keeps the tolerance, the help
         /// gives the mass from which one would.</remarks>
-        /// <param name="massToMeasureG">Mass to measure. Unit: g; above 0 to 1e15.</param>
+        /// <param name="massToMeasureG">Mass to measure. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="tolerance">Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default:
         /// 0.05.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15. Default: none.</param>
-        /// <param name="balanceCapacityG">Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000
+        /// balance. Unit: g; 1e-12 to 1e15. Default: none.</param>
+        /// <param name="balanceCapacityG">Highest load of the balance. Unit: g; 1e-12 to 1e15. Default: 5000
         /// times its readability.</param>
         /// <param name="balanceLeastLoadG">Minimum load for which the balance is trusted. Unit: g; 0 to 1e15.
         /// Default: 0.</param>
         /// <param name="spoonsMl">Volumes of the measuring spoons. 1 to 8 of them. Default: none. Each: Volume of
-        /// the level spoon. Unit: mL; above 0 to 1e15.</param>
+        /// the level spoon. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="cups">The cups with evenly spaced marks: of each the distance between marks and the
-        /// capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit: mL; above
-        /// 0 to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark.
-        /// Unit: mL; above 0 to 1e15.</param>
+        /// capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit: mL; 1e-9
+        /// to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark. Unit:
+        /// mL; 1e-9 to 1e15.</param>
         /// <param name="asMeasuredDensityGPerMl">Density of the material in a measure: of a liquid its density,
         /// of a powder its bulk density, level and not tapped. Unit: g/mL; 0.001 to 25. Default: none.</param>
-        /// <param name="dropMassG">Mass of one drop. Unit: g; above 0 to 1e15. Default: none.</param>
+        /// <param name="dropMassG">Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static BenchMeasureResult BenchMeasure(
             double massToMeasureG,
@@ -992,6 +994,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_bench_measure_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_bench_measure_input>();
                 input.mass_to_measure_g = call.Number("mass_to_measure_g", massToMeasureG);
                 input.tolerance = call.Number("tolerance", tolerance);
                 input.balance_readability_g = call.Number("balance_readability_g", balanceReadabilityG);
@@ -1017,11 +1020,11 @@ namespace Pourwright
         /// the published drag by the piece's own.</remarks>
         /// <param name="pieceDensityGPerMl">Density of the piece, its salt and voids counted. Unit: g/mL; 0.001
         /// to 25.</param>
-        /// <param name="pieceVolumeMl">Volume of the piece without its hook. Unit: mL; above 0 to 1e15.</param>
-        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; above 0 to 1e6.</param>
+        /// <param name="pieceVolumeMl">Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.</param>
+        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.</param>
         /// <param name="waterTemperatureCelsius">Temperature of the water. Unit: °C; 0 to 40.</param>
-        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-        /// above 0 to 1e6. Default: none.</param>
+        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6
+        /// to 1e6. Default: none.</param>
         /// <param name="shape">Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
         /// length is given, else a ball. One of `stick`, `ball`.</param>
         /// <param name="hookMassG">Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15.
@@ -1034,11 +1037,10 @@ namespace Pourwright
         /// 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.</param>
         /// <param name="densityUncertaintyGPerMl">Standard uncertainty of the density of the piece; its bounds
         /// are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.</param>
-        /// <param name="depthM">Depth to give the sink time for. Unit: m; above 0 to 12000. Default:
-        /// none.</param>
-        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m;
-        /// above 0 to 12000. Default: none.</param>
-        /// <param name="dropTimeS">Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.</param>
+        /// <param name="depthM">Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.</param>
+        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+        /// to 12000. Default: none.</param>
+        /// <param name="dropTimeS">Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.</param>
         /// <param name="dropDensityGPerMl">Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
         /// Default: none.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
@@ -1062,6 +1064,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_sink_rate_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_sink_rate_input>();
                 input.piece_density_g_per_ml = call.Number("piece_density_g_per_ml", pieceDensityGPerMl);
                 input.piece_volume_ml = call.Number("piece_volume_ml", pieceVolumeMl);
                 input.diameter_mm = call.Number("diameter_mm", diameterMm);
@@ -1085,13 +1088,12 @@ namespace Pourwright
         }
 
         /// <summary>Density at which a piece sinks at a rate: the finished density to salt for.</summary>
-        /// <param name="sinkRateCmPerS">Sink rate: the final speed of the piece. Unit: cm/s; above 0 to
-        /// 1e6.</param>
-        /// <param name="pieceVolumeMl">Volume of the piece without its hook. Unit: mL; above 0 to 1e15.</param>
-        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; above 0 to 1e6.</param>
+        /// <param name="sinkRateCmPerS">Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.</param>
+        /// <param name="pieceVolumeMl">Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.</param>
+        /// <param name="diameterMm">Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.</param>
         /// <param name="waterTemperatureCelsius">Temperature of the water. Unit: °C; 0 to 40.</param>
-        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-        /// above 0 to 1e6. Default: none.</param>
+        /// <param name="lengthMm">Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6
+        /// to 1e6. Default: none.</param>
         /// <param name="shape">Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
         /// length is given, else a ball. One of `stick`, `ball`.</param>
         /// <param name="hookMassG">Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15.
@@ -1102,9 +1104,9 @@ namespace Pourwright
         /// this or the absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.</param>
         /// <param name="salinityAbsolute">Absolute salinity, mass of salt per mass of sea water (35 g/kg is
         /// 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.</param>
-        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m;
-        /// above 0 to 12000. Default: none.</param>
-        /// <param name="dropTimeS">Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.</param>
+        /// <param name="dropDepthM">Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+        /// to 12000. Default: none.</param>
+        /// <param name="dropTimeS">Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.</param>
         /// <param name="dropDensityGPerMl">Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
         /// Default: none.</param>
         /// <returns>Density of the piece, voids and salt counted. Unit: g/mL.</returns>
@@ -1127,6 +1129,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_density_for_sink_rate_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_density_for_sink_rate_input>();
                 input.sink_rate_cm_per_s = call.Number("sink_rate_cm_per_s", sinkRateCmPerS);
                 input.piece_volume_ml = call.Number("piece_volume_ml", pieceVolumeMl);
                 input.diameter_mm = call.Number("diameter_mm", diameterMm);
@@ -1253,7 +1256,7 @@ namespace Pourwright
         /// <remarks>Corrected for the buoyancy of air on water and weights: V = Z·m (ISO 8655-6, ISO
         /// 4787).</remarks>
         /// <param name="waterMassG">Reading of the balance for the water in one cavity: filled less empty. Unit:
-        /// g; above 0 to 1e15.</param>
+        /// g; 1e-12 to 1e15.</param>
         /// <param name="waterTemperatureCelsius">Temperature of the water. Unit: °C; 0 to 40.</param>
         /// <param name="airPressureKpa">Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to
         /// 110. Default: 101.325.</param>
@@ -1327,8 +1330,7 @@ namespace Pourwright
         /// <remarks>Boyle: V = V_liq [1 + φ/(1 − φ) · p_local/(p − p_vapor)]. The vacuum is stated in one way, as
         /// a gauge shows it or as the pressure that is left; with a gauge the lowest pressure counts that its
         /// tolerance allows.</remarks>
-        /// <param name="liquidVolumeMl">Volume of the pot, cold and without air. Unit: mL; above 0 to
-        /// 1e15.</param>
+        /// <param name="liquidVolumeMl">Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="entrainedAir">Share of air in the mix by volume, under the outside pressure. Unit: 1; 0
         /// to below 1.</param>
         /// <param name="stationPressureKpa">Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1357,6 +1359,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_swollen_volume_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_swollen_volume_input>();
                 input.liquid_volume_ml = call.Number("liquid_volume_ml", liquidVolumeMl);
                 input.entrained_air = call.Number("entrained_air", entrainedAir);
                 input.station_pressure_kpa = call.Number("station_pressure_kpa", stationPressureKpa);
@@ -1403,6 +1406,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_entrained_air_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_entrained_air_input>();
                 input.rise = call.Number("rise", rise);
                 input.station_pressure_kpa = call.Number("station_pressure_kpa", stationPressureKpa);
                 input.gauge_vacuum_kpa = call.Number("gauge_vacuum_kpa", gaugeVacuumKpa);
@@ -1420,8 +1424,7 @@ namespace Pourwright
         /// <summary>Vessel for a pot in a vacuum, and how to fill one that is too small.</summary>
         /// <remarks>The pot swells no higher than the spare share below the brim: V/(1 − spare). With a vessel
         /// the answer gives the level to fill to, on a mark where it has any, and the number of fills.</remarks>
-        /// <param name="liquidVolumeMl">Volume of the pot, cold and without air. Unit: mL; above 0 to
-        /// 1e15.</param>
+        /// <param name="liquidVolumeMl">Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="entrainedAir">Share of air in the mix by volume, under the outside pressure. Unit: 1; 0
         /// to below 1.</param>
         /// <param name="stationPressureKpa">Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1438,10 +1441,10 @@ namespace Pourwright
         /// dry pot. Unit: °C; 0.01 to 200. Default: none.</param>
         /// <param name="vesselSpare">Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default:
         /// 0.1.</param>
-        /// <param name="vesselBrimMl">Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It may be
+        /// <param name="vesselBrimMl">Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It may be
         /// omitted.</param>
-        /// <param name="vesselMarkMl">Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default:
-        /// any level.</param>
+        /// <param name="vesselMarkMl">Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any
+        /// level.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static DegasVesselResult DegasVessel(
             double liquidVolumeMl,
@@ -1459,6 +1462,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_degas_vessel_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_degas_vessel_input>();
                 input.liquid_volume_ml = call.Number("liquid_volume_ml", liquidVolumeMl);
                 input.entrained_air = call.Number("entrained_air", entrainedAir);
                 input.station_pressure_kpa = call.Number("station_pressure_kpa", stationPressureKpa);
@@ -1483,11 +1487,11 @@ namespace Pourwright
         /// smaller.</remarks>
         /// <param name="cut">Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm
         /// square`. 0.05 to 6.35 mm.</param>
-        /// <param name="thicknessUm">Thickness of the film; below the size of the cut. Unit: µm; above 0 to
+        /// <param name="thicknessUm">Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to
         /// 6350.</param>
         /// <param name="filmDensityGPerMl">Density of the film that the flake is cut from. Unit: g/mL; 0.001 to
         /// 25.</param>
-        /// <param name="flakeDoseG">Mass of the dose of flake. Unit: g; above 0 to 1e15.</param>
+        /// <param name="flakeDoseG">Mass of the dose of flake. Unit: g; 1e-12 to 1e15.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static FlakeCountResult FlakeCount(
             string cut,
@@ -1513,14 +1517,14 @@ namespace Pourwright
         /// answer gives both.</remarks>
         /// <param name="cut">Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm
         /// square`. 0.05 to 6.35 mm.</param>
-        /// <param name="thicknessUm">Thickness of the film; below the size of the cut. Unit: µm; above 0 to
+        /// <param name="thicknessUm">Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to
         /// 6350.</param>
         /// <param name="filmDensityGPerMl">Density of the film that the flake is cut from. Unit: g/mL; 0.001 to
         /// 25.</param>
-        /// <param name="flakeDoseG">Mass of the dose of flake. Unit: g; above 0 to 1e15.</param>
+        /// <param name="flakeDoseG">Mass of the dose of flake. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="otherCut">Size and shape of the other flake. 0.05 to 6.35 mm.</param>
         /// <param name="otherThicknessUm">Thickness of the film of the other flake; below the size of its cut.
-        /// Unit: µm; above 0 to 6350.</param>
+        /// Unit: µm; 1e-3 to 6350.</param>
         /// <param name="otherFilmDensityGPerMl">Density of the film of the other flake. Unit: g/mL; 0.001 to
         /// 25.</param>
         /// <param name="otherAsScoopedGPerMl">Bulk density of the other flake, level in the spoon. Unit: g/mL;
@@ -1542,6 +1546,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_flake_swap_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_flake_swap_input>();
                 input.cut = call.Text("cut", cut);
                 input.thickness_um = call.Number("thickness_um", thicknessUm);
                 input.film_density_g_per_ml = call.Number("film_density_g_per_ml", filmDensityGPerMl);
@@ -1627,7 +1632,7 @@ namespace Pourwright
         /// <remarks>More stabilizer than the budget is stated for buys the extra time that its maker states;
         /// without that figure it is refused.</remarks>
         /// <param name="heatBudgetS">Time at the reference temperature that the plastisol withstands. Unit: s;
-        /// above 0 to 1e15.</param>
+        /// 1e-6 to 1e15.</param>
         /// <param name="equivalentTimeS">Equivalent time that the pot has spent so far, at the temperature of its
         /// budget. Unit: s; 0 to 1e15.</param>
         /// <param name="budgetWith">Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to
@@ -1635,7 +1640,7 @@ namespace Pourwright
         /// <param name="stabilizerDose">Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as
         /// `budget_with`.</param>
         /// <param name="extraTimeS">Equivalent time that more of the stabilizer buys, per mass of it per mass of
-        /// base: 30000 s is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.</param>
+        /// base: 30000 s is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.</param>
         /// <param name="extraMost">Highest dose of stabilizer for which the extra time is known, by mass of base.
         /// Unit: 1; 0 to 1. Default: none.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
@@ -1666,7 +1671,7 @@ namespace Pourwright
         /// <remarks>t = Q (a + b/m), Q = ∫ (m c_p(T) + C_vessel) dT; a and b are fitted to the timings (module
         /// `process::heat`). An amount of more than 1.6 times the timed ones is refused. Without timings the
         /// rated power gives a first guess.</remarks>
-        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; above 0 to 1e15.</param>
+        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="specificHeatJPerGK">Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to
         /// 10.</param>
         /// <param name="heatedFromCelsius">The temperature before heating. Unit: °C; -73 to 427.</param>
@@ -1674,10 +1679,10 @@ namespace Pourwright
         /// 427.</param>
         /// <param name="timings">Heatings that the shop has timed, all at one setting: of each the mass of the
         /// mix, the temperatures before and after and the time; needed without the rated power. 1 to 1000 of
-        /// them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then:
+        /// them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then:
         /// Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating,
         /// stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating.
-        /// Unit: s; above 0 to 1e9.</param>
+        /// Unit: s; 1e-3 to 1e9.</param>
         /// <param name="ovenPowerW">Rated power of the oven, its output at full power: a first guess, not used
         /// once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.</param>
         /// <param name="setting">Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default:
@@ -1686,7 +1691,7 @@ namespace Pourwright
         /// °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.</param>
         /// <param name="timedSpecificHeatJPerGK">Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10.
         /// Default: as `specific_heat_j_per_g_k`.</param>
-        /// <param name="vesselMassG">Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+        /// <param name="vesselMassG">Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
         /// timings.</param>
         /// <param name="vesselSpecificHeatJPerGK">Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default:
         /// none.</param>
@@ -1707,6 +1712,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_heat_time_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_heat_time_input>();
                 input.pot_mass_g = call.Number("pot_mass_g", potMassG);
                 input.specific_heat_j_per_g_k = call.Number("specific_heat_j_per_g_k", specificHeatJPerGK);
                 input.heated_from_celsius = call.Number("heated_from_celsius", heatedFromCelsius);
@@ -1731,7 +1737,7 @@ namespace Pourwright
         /// and the error of the thermometer (module `process::heat`). Stir, read, and look up each burst by its
         /// reading. The system of measures gives the scale of the thermometer, on whole degrees of which the
         /// limits are.</remarks>
-        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; above 0 to 1e15.</param>
+        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="specificHeatJPerGK">Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to
         /// 10.</param>
         /// <param name="readingCelsius">Reading of the thermometer, in the stirred mix. Unit: °C; -73 to
@@ -1742,10 +1748,10 @@ namespace Pourwright
         /// the lowest. Unit: °C; -73 to 427.</param>
         /// <param name="timings">Heatings that the shop has timed, all at one setting: of each the mass of the
         /// mix, the temperatures before and after and the time; needed without the rated power. 1 to 1000 of
-        /// them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then:
+        /// them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then:
         /// Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating,
         /// stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating.
-        /// Unit: s; above 0 to 1e9.</param>
+        /// Unit: s; 1e-3 to 1e9.</param>
         /// <param name="ovenPowerW">Rated power of the oven, its output at full power: a first guess, not used
         /// once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.</param>
         /// <param name="setting">Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default:
@@ -1754,7 +1760,7 @@ namespace Pourwright
         /// °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.</param>
         /// <param name="timedSpecificHeatJPerGK">Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10.
         /// Default: as `specific_heat_j_per_g_k`.</param>
-        /// <param name="vesselMassG">Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+        /// <param name="vesselMassG">Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
         /// timings.</param>
         /// <param name="vesselSpecificHeatJPerGK">Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default:
         /// none.</param>
@@ -1763,8 +1769,8 @@ namespace Pourwright
         /// <param name="thermometerKelvin">How far the thermometer may be off. Unit: K; 0 to 100. Default:
         /// 2.</param>
         /// <param name="burstStepS">Shortest burst that can be set, of which the others are multiples. Unit: s;
-        /// above 0 to 3600. Default: 5.</param>
-        /// <param name="longestBurstS">Longest burst without a stir, at least the shortest. Unit: s; above 0 to
+        /// 1e-3 to 3600. Default: 5.</param>
+        /// <param name="longestBurstS">Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to
         /// 3600. Default: 120.</param>
         /// <param name="ovenTurnS">How long a turn of full power and none takes at a setting below full power.
         /// Unit: s; 0 to 3600. Default: 30.</param>
@@ -1794,6 +1800,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_next_burst_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_next_burst_input>();
                 input.pot_mass_g = call.Number("pot_mass_g", potMassG);
                 input.specific_heat_j_per_g_k = call.Number("specific_heat_j_per_g_k", specificHeatJPerGK);
                 input.reading_celsius = call.Number("reading_celsius", readingCelsius);
@@ -1823,18 +1830,18 @@ namespace Pourwright
         /// <summary>How long a pot stays hot, by a pot that was watched to cool.</summary>
         /// <remarks>Newton's law: T(t) = T_room + (T₀ − T_room)·exp(−t/τ), τ = t/ln((T₀ − T_room)/(T₁ − T_room));
         /// less mix than was watched cools faster (module `process::heat`).</remarks>
-        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; above 0 to 1e15.</param>
+        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="hotFromCelsius">Temperature after the last burst. Unit: °C; -73 to 427.</param>
         /// <param name="hotToCelsius">Temperature down to which the pot can be shot, above that of the room.
         /// Unit: °C; -73 to 427.</param>
-        /// <param name="watchedMassG">Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to
+        /// <param name="watchedMassG">Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to
         /// 1e15.</param>
         /// <param name="watchedFromCelsius">First reading of a pot that was watched to cool, from its second
         /// minute on, stirred. Unit: °C; -73 to 427.</param>
         /// <param name="watchedToCelsius">Second reading of a pot that was watched to cool, stirred; below the
         /// first and above that of the room. Unit: °C; -73 to 427.</param>
         /// <param name="watchedTimeS">Time between the two readings of a pot that was watched to cool. Unit: s;
-        /// above 0 to 1e9.</param>
+        /// 1e-3 to 1e9.</param>
         /// <param name="roomCelsius">Temperature of the room, below all others. Unit: °C; -73 to 427. Default:
         /// 20.</param>
         /// <param name="stoodS">How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is
@@ -1854,6 +1861,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_stays_hot_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_stays_hot_input>();
                 input.pot_mass_g = call.Number("pot_mass_g", potMassG);
                 input.hot_from_celsius = call.Number("hot_from_celsius", hotFromCelsius);
                 input.hot_to_celsius = call.Number("hot_to_celsius", hotToCelsius);
@@ -1875,29 +1883,29 @@ namespace Pourwright
         /// window; then it is heated again. How long a pot stays hot is stated, or follows from a pot that was
         /// watched to cool. A shot can be made every max(h, (h + s)/k): h its working time, s the time that it
         /// sets, k molds in turn (module `process::clock`).</remarks>
-        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; above 0 to 1e15.</param>
+        /// <param name="potMassG">Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="clockRuns">The pot's shots in their order, like ones together: of each run the number of
         /// shots, the mass that one takes, the working time for one, the time that it sets and the number of
         /// molds in turn. At most 100 000 shots. 1 to 1000 of them. Each: Number of like shots in a row; at most
-        /// 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; above 0
-        /// to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15.
-        /// Default: how often a shot can be made is not calculated. Then: Time that a shot sets in its mold.
-        /// Unit: s; 0 to 1e6. Default: 0. Then: Number of such molds that are shot in turn. Unit: 1; 1 to
-        /// 1000000. Default: 1.</param>
+        /// 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; 1e-12 to
+        /// 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default:
+        /// how often a shot can be made is not calculated. Then: Time that a shot sets in its mold. Unit: s; 0 to
+        /// 1e6. Default: 0. Then: Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default:
+        /// 1.</param>
         /// <param name="hotForS">How long the pot stays hot at one heat, from the last burst to the last shot.
-        /// Unit: s; above 0 to 1e15. Default: from how it cools.</param>
+        /// Unit: s; 1e-3 to 1e15. Default: from how it cools.</param>
         /// <param name="clockFromCelsius">Temperature after the last burst; needed with `cools`. Unit: °C; -73 to
         /// 427. Default: none.</param>
         /// <param name="clockToCelsius">Temperature down to which the pot can be shot, above that of the room;
         /// needed with `cools`. Unit: °C; -73 to 427. Default: none.</param>
-        /// <param name="watchedMassG">Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to
-        /// 1e15. It may be omitted.</param>
+        /// <param name="watchedMassG">Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15.
+        /// It may be omitted.</param>
         /// <param name="watchedFromCelsius">First reading of a pot that was watched to cool, from its second
         /// minute on, stirred. Unit: °C; -73 to 427. It may be omitted.</param>
         /// <param name="watchedToCelsius">Second reading of a pot that was watched to cool, stirred; below the
         /// first and above that of the room. Unit: °C; -73 to 427. It may be omitted.</param>
         /// <param name="watchedTimeS">Time between the two readings of a pot that was watched to cool. Unit: s;
-        /// above 0 to 1e9. It may be omitted.</param>
+        /// 1e-3 to 1e9. It may be omitted.</param>
         /// <param name="roomCelsius">Temperature of the room, below all others. Unit: °C; -73 to 427. Default:
         /// 20.</param>
         /// <param name="ovenTimeS">How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not
@@ -1919,6 +1927,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_pot_heats_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_pot_heats_input>();
                 input.pot_mass_g = call.Number("pot_mass_g", potMassG);
                 input.clock_runs = call.Rows("clock_runs", clockRuns, 5);
                 input.clock_runs_count = call.Length;
@@ -1956,15 +1965,15 @@ namespace Pourwright
         /// `center`, `mean`.</param>
         /// <param name="diffusivityM2PerS">Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default:
         /// 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.</param>
-        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+        /// <param name="shotMassG">Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
         /// omitted.</param>
         /// <param name="shotSpecificHeatJPerGK">Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default:
         /// 1.9.</param>
         /// <param name="moldMassG">Mass of the mold. Without it the mold is taken to keep its temperature; with
-        /// it the mass of the shot is needed. Unit: g; above 0 to 1e15. Default: none.</param>
+        /// it the mass of the shot is needed. Unit: g; 1e-12 to 1e15. Default: none.</param>
         /// <param name="moldSpecificHeatJPerGK">Specific heat of the mold; the default is that of aluminum. Unit:
         /// J/(g.K); 0.1 to 10. Default: 0.897.</param>
-        /// <param name="handsS">Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15.
+        /// <param name="handsS">Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15.
         /// Default: how often a shot can be made is not calculated.</param>
         /// <param name="molds">Number of such molds that are shot in turn. 1 to 1000000. Default: 1.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
@@ -1986,6 +1995,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_setting_time_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_setting_time_input>();
                 input.section_shape = call.Word("section_shape", sectionShape, Words.SectionShape);
                 input.section_thickness_mm = call.Number("section_thickness_mm", sectionThicknessMm);
                 input.shot_at_celsius = call.Number("shot_at_celsius", shotAtCelsius);
@@ -2039,6 +2049,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_stir_every_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_stir_every_input>();
                 input.grain_mm = call.Number("grain_mm", grainMm);
                 input.grain_density_g_per_ml = call.Number("grain_density_g_per_ml", grainDensityGPerMl);
                 input.melt_density_g_per_ml = call.Number("melt_density_g_per_ml", meltDensityGPerMl);
@@ -2091,9 +2102,9 @@ namespace Pourwright
         /// <summary>Volume of a cavity from weighed pieces, the feed being known: V = m̄/((1 − φ)[ρ_hot + f
         /// (ρ_cold − ρ_hot)]).</summary>
         /// <param name="weightsG">Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one weighed
-        /// piece. Unit: g; above 0 to 1e15.</param>
+        /// piece. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15.</param>
+        /// balance. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="coldDensityGPerMl">Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
         /// 0.001 to 25.</param>
         /// <param name="hotDensityGPerMl">Melt density at shot temperature, without voids; at most the cold one.
@@ -2118,6 +2129,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_cavity_of_weights_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_cavity_of_weights_input>();
                 input.weights_g = call.List("weights_g", weightsG);
                 input.weights_count = call.Length;
                 input.balance_readability_g = call.Number("balance_readability_g", balanceReadabilityG);
@@ -2136,12 +2148,12 @@ namespace Pourwright
         /// <summary>Feed share from weighed pieces, the cavity being known: f = (m̄/(V (1 − φ)) − ρ_hot)/(ρ_cold
         /// − ρ_hot).</summary>
         /// <param name="weightsG">Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one weighed
-        /// piece. Unit: g; above 0 to 1e15.</param>
+        /// piece. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15.</param>
+        /// balance. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="coldDensityGPerMl">Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
         /// 0.001 to 25.</param>
-        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; above 0 to 1e15.</param>
+        /// <param name="cavityVolumeMl">Volume of one cavity. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="hotDensityGPerMl">Melt density at shot temperature, without voids; at most the cold one.
         /// Unit: g/mL; 0.001 to 25. Default: as `cold_density_g_per_ml`.</param>
         /// <param name="voids">Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default:
@@ -2161,6 +2173,7 @@ namespace Pourwright
             using (var call = new Call())
             {
                 var input = new Native.pour_feed_of_weights_input();
+                input.size = (UIntPtr)Marshal.SizeOf<Native.pour_feed_of_weights_input>();
                 input.weights_g = call.List("weights_g", weightsG);
                 input.weights_count = call.Length;
                 input.balance_readability_g = call.Number("balance_readability_g", balanceReadabilityG);
@@ -2179,9 +2192,9 @@ namespace Pourwright
         /// <summary>Mass of one drop from several weighings of many.</summary>
         /// <param name="dropsWeighed">Drops that were counted and weighed together, each weighing started over. 2
         /// to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What
-        /// they weigh together, net. Unit: g; above 0 to 1e15.</param>
+        /// they weigh together, net. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15.</param>
+        /// balance. Unit: g; 1e-12 to 1e15.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
         public static DropOfWeighingsResult DropOfWeighings(
             double[][] dropsWeighed,
@@ -2202,10 +2215,10 @@ namespace Pourwright
         /// <summary>Bulk density of a powder from several weighings of level spoonfuls.</summary>
         /// <param name="scoopsWeighed">Level spoonfuls that were counted and weighed together, each weighing
         /// started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to
-        /// 1000000. Then: What they weigh together, net. Unit: g; above 0 to 1e15.</param>
-        /// <param name="spoonVolumeMl">Volume of the level spoon. Unit: mL; above 0 to 1e15.</param>
+        /// 1000000. Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.</param>
+        /// <param name="spoonVolumeMl">Volume of the level spoon. Unit: mL; 1e-9 to 1e15.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15.</param>
+        /// balance. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="volumeUncertaintyMl">Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default:
         /// 0.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>
@@ -2232,12 +2245,12 @@ namespace Pourwright
         /// <summary>Volume that stays in an injector, from weighings of it clean and then emptied as at
         /// work.</summary>
         /// <param name="injectorWeighedG">Weighings of the injector, each clean and then emptied as at work. 2 to
-        /// 1000 of them. Each: Mass of the clean injector. Unit: g; above 0 to 1e15. Then: Mass of the injector
-        /// emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.</param>
+        /// 1000 of them. Each: Mass of the clean injector. Unit: g; 1e-12 to 1e15. Then: Mass of the injector
+        /// emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="residueDensityGPerMl">Density of what stays in the injector, at the temperature at which
         /// it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.</param>
         /// <param name="balanceReadabilityG">Smallest difference that the balance shows; without it there is no
-        /// balance. Unit: g; above 0 to 1e15.</param>
+        /// balance. Unit: g; 1e-12 to 1e15.</param>
         /// <param name="densityUncertaintyGPerMl">Standard uncertainty of the density of the piece; its bounds
         /// are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.</param>
         /// <exception cref="PourwrightException">All that is wrong with the arguments.</exception>

@@ -54,7 +54,7 @@ namespace Pourwright
 
     internal static partial class Native
     {
-        internal const uint POUR_ABI_VERSION = 0;
+        internal const uint POUR_ABI_VERSION = 1;
         internal const uint POUR_OK = 0;
         internal const uint POUR_NULL = 1;
         internal const uint POUR_NOT_FINITE = 2;
@@ -143,6 +143,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_salt_convert_input
         {
+            public UIntPtr size;
             public double base_volume_ml;
             public double base_density_g_per_ml;
             public double salt_density_g_per_ml;
@@ -180,6 +181,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_salt_mass_input
         {
+            public UIntPtr size;
             public double base_volume_ml;
             public double base_density_g_per_ml;
             public double salt_density_g_per_ml;
@@ -217,6 +219,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_salt_reach_input
         {
+            public UIntPtr size;
             public double base_volume_ml;
             public double base_density_g_per_ml;
             public double salt_density_g_per_ml;
@@ -254,6 +257,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_salt_for_sink_rate_input
         {
+            public UIntPtr size;
             public double base_volume_ml;
             public double base_density_g_per_ml;
             public double salt_density_g_per_ml;
@@ -297,6 +301,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_shot_fill_input
         {
+            public UIntPtr size;
             public uint cavities;
             public double cavity_volume_ml;
             public double cold_density_g_per_ml;
@@ -359,6 +364,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_batch_need_input
         {
+            public UIntPtr size;
             public uint pieces;
             public uint cavities;
             public double shot_mass_g;
@@ -430,6 +436,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_bench_measure_input
         {
+            public UIntPtr size;
             public double mass_to_measure_g;
             public double tolerance;
             public double balance_readability_g;
@@ -463,6 +470,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_sink_rate_input
         {
+            public UIntPtr size;
             public double piece_density_g_per_ml;
             public double piece_volume_ml;
             public double diameter_mm;
@@ -498,6 +506,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_density_for_sink_rate_input
         {
+            public UIntPtr size;
             public double sink_rate_cm_per_s;
             public double piece_volume_ml;
             public double diameter_mm;
@@ -540,6 +549,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_swollen_volume_input
         {
+            public UIntPtr size;
             public double liquid_volume_ml;
             public double entrained_air;
             public double station_pressure_kpa;
@@ -564,6 +574,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_entrained_air_input
         {
+            public UIntPtr size;
             public double rise;
             public double station_pressure_kpa;
             public double gauge_vacuum_kpa;
@@ -579,6 +590,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_degas_vessel_input
         {
+            public UIntPtr size;
             public double liquid_volume_ml;
             public double entrained_air;
             public double station_pressure_kpa;
@@ -618,6 +630,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_flake_swap_input
         {
+            public UIntPtr size;
             public IntPtr cut;
             public double thickness_um;
             public double film_density_g_per_ml;
@@ -661,6 +674,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_heat_time_input
         {
+            public UIntPtr size;
             public double pot_mass_g;
             public double specific_heat_j_per_g_k;
             public double heated_from_celsius;
@@ -690,6 +704,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_next_burst_input
         {
+            public UIntPtr size;
             public double pot_mass_g;
             public double specific_heat_j_per_g_k;
             public double reading_celsius;
@@ -728,6 +743,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_stays_hot_input
         {
+            public UIntPtr size;
             public double pot_mass_g;
             public double hot_from_celsius;
             public double hot_to_celsius;
@@ -754,6 +770,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_pot_heats_input
         {
+            public UIntPtr size;
             public double pot_mass_g;
             public IntPtr clock_runs;
             public UIntPtr clock_runs_count;
@@ -783,6 +800,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_setting_time_input
         {
+            public UIntPtr size;
             public int section_shape;
             public double section_thickness_mm;
             public double shot_at_celsius;
@@ -815,6 +833,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_stir_every_input
         {
+            public UIntPtr size;
             public double grain_mm;
             public double grain_density_g_per_ml;
             public double melt_density_g_per_ml;
@@ -843,6 +862,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_cavity_of_weights_input
         {
+            public UIntPtr size;
             public IntPtr weights_g;
             public UIntPtr weights_count;
             public double balance_readability_g;
@@ -868,6 +888,7 @@ namespace Pourwright
         [StructLayout(LayoutKind.Sequential)]
         internal struct pour_feed_of_weights_input
         {
+            public UIntPtr size;
             public IntPtr weights_g;
             public UIntPtr weights_count;
             public double balance_readability_g;

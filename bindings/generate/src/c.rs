@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
+use std::iter;
 
 use pourwright::parameter::Parameter;
 use pourwright::table::{CALCULATIONS, Calculation, ParameterField, ResultField, ValueKind};
@@ -124,10 +125,8 @@ fn sizes() -> String {
         }
         if has_struct(calculation) {
             let fields = calculation.parameters.iter().flat_map(members);
-            write(
-                format!("pour_{name}_input"),
-                &mut fields.map(|member| (member.size, member.size)),
-            );
+            let fields = fields.map(|member| (member.size, member.size));
+            write(format!("pour_{name}_input"), &mut iter::once((8, 8)).chain(fields));
         }
         if has_result_struct(calculation) {
             let fields = (0..calculation.results.len()).map(|index| {
@@ -161,12 +160,13 @@ pub fn initializers() -> String {
          #define POUR_UP_TO_NUL ((size_t)-1)\n\
          /* A pour_material in which everything is omitted. */\n\
          #define POUR_MATERIAL_INIT \\\n    \
-         { NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }\n",
+         { sizeof(pour_material), NULL, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, POUR_OMITTED, 0 }\n",
     );
     for calculation in CALCULATIONS.iter().filter(|calculation| has_struct(calculation)) {
         let name = calculation.name;
         let members = calculation.parameters.iter().flat_map(members);
         let omitted = members.map(|member| member.omitted).collect::<Vec<_>>().join(", ");
+        let omitted = format!("sizeof(pour_{name}_input), {omitted}");
         writeln!(text, "/* A pour_{name}_input in which everything is omitted. */").unwrap();
         writeln!(text, "#define POUR_{}_INPUT_INIT \\", name.to_uppercase()).unwrap();
         let lines = wrap(&omitted, 100);
@@ -225,7 +225,7 @@ fn calculations() -> String {
          use pourwright::parameter::Parameter;\nuse pourwright::table::plain::{self, given};\n\n\
          use crate::call::Call;\n\
          use crate::column::{Inputs, Outputs, Rows, pour_column, pour_result_column};\n\
-         use crate::error::Error;\nuse crate::guard::guard;\nuse crate::{call, memory};\n\n",
+         use crate::error::Error;\nuse crate::failure::together;\nuse crate::guard::guard;\nuse crate::{call, memory};\n\n",
     );
     words(&mut text);
     let mut rows = BTreeSet::new();
@@ -286,6 +286,8 @@ fn input_struct(text: &mut String, calculation: &Calculation) {
         ),
     );
     writeln!(text, "{STRUCT} pour_{name}_input {{").unwrap();
+    comment(text, "    ", "Size of this struct in bytes, as the macro sets it.");
+    text.push_str("    pub size: usize,\n");
     for field in calculation.parameters {
         for (index, member) in members(field).into_iter().enumerate() {
             let meaning = match index {
@@ -431,10 +433,10 @@ fn scalar(text: &mut String, calculation: &Calculation) {
         result
     };
     text.push_str("#[unsafe(no_mangle)]\n");
-    let unsafety = if pointers { "unsafe " } else { "" };
+    let unsafety = if pointers || by_struct { "unsafe " } else { "" };
     writeln!(text, "pub {unsafety}extern \"C\" fn pour_{name}(").unwrap();
     if by_struct {
-        writeln!(text, "    input: Option<&pour_{name}_input>,").unwrap();
+        writeln!(text, "    input: *const pour_{name}_input,").unwrap();
     } else {
         for member in calculation.parameters.iter().flat_map(members) {
             writeln!(text, "    {}: {},", member.name, member.rust).unwrap();
@@ -446,10 +448,16 @@ fn scalar(text: &mut String, calculation: &Calculation) {
     text.push_str("    guard(error, &mut || {\n");
     writeln!(text, "        let mut call = Call::new(\"{name}\");").unwrap();
     if by_struct {
-        text.push_str("        let input = memory::given(\"input\", input)?;\n");
+        text.push_str(
+            "        // SAFETY: the header asks for a struct that begins with its size, or null.\n\
+             \x20       let input = unsafe { memory::input(input)? };\n",
+        );
     }
-    writeln!(text, "        let result = memory::given(\"{result}\", {result}.as_deref_mut())?;")
-        .unwrap();
+    writeln!(
+        text,
+        "        let result = call.keep(memory::given(\"{result}\", {result}.as_deref_mut()));"
+    )
+    .unwrap();
     let from = if by_struct { "input." } else { "" };
     let mut fallible = Vec::new();
     for field in calculation.parameters {
@@ -464,16 +472,22 @@ fn scalar(text: &mut String, calculation: &Calculation) {
             fallible.push(field.field);
         }
     }
-    if !fallible.is_empty() {
-        let names = fallible.join(", ");
-        let some = fallible.iter().map(|name| format!("Some({name})")).collect::<Vec<_>>();
-        let (some, names) = match fallible.len() {
-            1 => (some.join(""), names),
-            _ => (format!("({})", some.join(", ")), format!("({names})")),
+    fallible.push("result");
+    // Where something is missing, what is wrong with the numbers that are there is reported with it.
+    let numbers = calculation.parameters.iter().filter_map(|field| {
+        let (name, variant) = (field.field, variant(field.parameter));
+        let number = match field.kind {
+            // What must be given, and is no field of a struct, was read into a variable of its name.
+            ValueKind::Number if !field.optional && !by_struct => name.to_owned(),
+            ValueKind::Count if !field.optional && !by_struct => format!("{name}.map(f64::from)"),
+            ValueKind::Number => format!("given({from}{name})"),
+            ValueKind::Count => format!("call::given_count({from}{name}).map(f64::from)"),
+            _ => return None,
         };
-        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};")
-            .unwrap();
-    }
+        Some(format!("(\"{name}\", Parameter::{variant}, {number})"))
+    });
+    let numbers = numbers.collect::<Vec<_>>().join(", ");
+    all_or_failure(text, &fallible, &format!("call.failure_with(&[{numbers}])"));
     writeln!(text, "        let inputs = plain::{inputs} {{").unwrap();
     for field in calculation.parameters {
         let (read, fails) = reading(field, from);
@@ -489,6 +503,16 @@ fn scalar(text: &mut String, calculation: &Calculation) {
     );
     writeln!(text, "        result.write({out});").unwrap();
     text.push_str("        Ok(())\n    })\n}\n\n");
+}
+
+/// Takes the values out of options that `call` has kept the failures of.
+fn all_or_failure(text: &mut String, names: &[&str], failure: &str) {
+    let some = names.iter().map(|name| format!("Some({name})")).collect::<Vec<_>>();
+    let (some, names) = match names {
+        [only] => (some.join(""), (*only).to_owned()),
+        _ => (format!("({})", some.join(", ")), format!("({})", names.join(", "))),
+    };
+    writeln!(text, "        let {some} = {names} else {{ return Err({failure}) }};").unwrap();
 }
 
 fn column_structs(text: &mut String, calculation: &Calculation) {
@@ -549,23 +573,15 @@ fn columnar(text: &mut String, calculation: &Calculation) {
     text.push_str(
         "    statuses: *mut i32,\n    error: Option<&mut MaybeUninit<Box<Error>>>,\n) -> i32 {\n\
          \x20   guard(error, &mut || {\n\
-         \x20       let columns = memory::given(\"columns\", columns)?;\n\
-         \x20       let results = memory::given(\"results\", results)?;\n",
+         \x20       together! {\n\
+         \x20           columns = memory::given(\"columns\", columns);\n\
+         \x20           results = memory::given(\"results\", results);\n\
+         \x20       }\n",
     );
-    if !words.is_empty() {
-        writeln!(text, "        let mut call = Call::new(\"{name}\");").unwrap();
-        for field in &words {
-            let (read, _) = reading(field, "columns.");
-            writeln!(text, "        let {} = {read};", field.field).unwrap();
-        }
-        let names: Vec<&str> = words.iter().map(|field| field.field).collect();
-        let some = names.iter().map(|name| format!("Some({name})")).collect::<Vec<_>>();
-        let (some, names) = match names.len() {
-            1 => (some.join(""), names.join("")),
-            _ => (format!("({})", some.join(", ")), format!("({})", names.join(", "))),
-        };
-        writeln!(text, "        let {some} = {names} else {{ return Err(call.failure()) }};")
-            .unwrap();
+    writeln!(text, "        let mut call = Call::new(\"{name}\");").unwrap();
+    for field in &words {
+        let (read, _) = reading(field, "columns.");
+        writeln!(text, "        let {} = {read};", field.field).unwrap();
     }
     text.push_str("        let inputs = [\n");
     for field in &columns {
@@ -582,8 +598,12 @@ fn columnar(text: &mut String, calculation: &Calculation) {
         "        ];\n\
          \x20       // SAFETY: the header asks for columns of `rows` numbers, or null.\n\
          \x20       let (inputs, outputs) =\n\
-         \x20           unsafe { (Inputs::new(rows, inputs)?, Outputs::new(rows, outputs, statuses)?) };\n",
+         \x20           unsafe { (Inputs::new(rows, inputs), Outputs::new(rows, outputs, statuses)) };\n\
+         \x20       let (inputs, outputs) = (call.keep(inputs), call.keep(outputs));\n",
     );
+    let mut fallible: Vec<&str> = words.iter().map(|field| field.field).collect();
+    fallible.extend(["inputs", "outputs"]);
+    all_or_failure(&mut *text, &fallible, "call.failure()");
     let names = columns.iter().map(|field| field.field).collect::<Vec<_>>().join(", ");
     if calculation.has_total {
         return columnar_by_blocks(text, calculation, &names);

@@ -150,6 +150,8 @@ fn method(text: &mut String, calculation: &Calculation) {
     let mut arguments = Vec::new();
     if has_struct(calculation) {
         writeln!(text, "{inner}var input = new Native.{symbol}_input();").unwrap();
+        writeln!(text, "{inner}input.size = (UIntPtr)Marshal.SizeOf<Native.{symbol}_input>();")
+            .unwrap();
     }
     for field in calculation.parameters {
         let of = members(field);
@@ -265,6 +267,7 @@ fn declaration(text: &mut String, calculation: &Calculation) {
     let mut arguments = Vec::new();
     if has_struct(calculation) {
         writeln!(text, "{layout} {symbol}_input\n        {{").unwrap();
+        text.push_str("            public UIntPtr size;\n");
         for field in calculation.parameters {
             for (member, kind) in members(field).iter().zip(native_types(field)) {
                 writeln!(text, "            public {kind} {};", member.name).unwrap();

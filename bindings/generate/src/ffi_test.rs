@@ -83,11 +83,12 @@ fn call(text: &mut String, calculation: &Calculation) {
         .any(|field| matches!(field.kind, ValueKind::Text | ValueKind::List | ValueKind::Rows(_)));
     let of_call = if has_struct(calculation) {
         writeln!(text, "    let input = pour_{name}_input {{").unwrap();
+        writeln!(text, "        size: size_of::<pour_{name}_input>(),").unwrap();
         for (member, value) in &arguments {
             writeln!(text, "        {member}: {value},").unwrap();
         }
         text.push_str("    };\n");
-        "Some(&input)".to_owned()
+        "&raw const input".to_owned()
     } else {
         arguments.into_iter().map(|(_, value)| value).collect::<Vec<_>>().join(", ")
     };
@@ -98,7 +99,7 @@ fn call(text: &mut String, calculation: &Calculation) {
     };
     writeln!(text, "    let mut out = {result};").unwrap();
     let made = format!("pour_{name}({of_call}, Some(&mut out), Some(error))");
-    let made = if pointers {
+    let made = if pointers || has_struct(calculation) {
         text.push_str("    // SAFETY: texts that end, and lists that live.\n");
         format!("unsafe {{ {made} }}")
     } else {

@@ -340,6 +340,7 @@ fn function(text: &mut String, calculation: &Calculation) {
     let by_struct = has_struct(calculation);
     if by_struct {
         writeln!(text, "    made = ffi.new(\"pour_{name}_input *\")").unwrap();
+        writeln!(text, "    made.size = ffi.sizeof(\"pour_{name}_input\")").unwrap();
     }
     for field in calculation.parameters {
         let (field_name, optional) = (field.field, if field.optional { "optional_" } else { "" });

@@ -70,7 +70,7 @@ export function doseMass(parameters: {
   materialDensityGPerMl?: number
   /** Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL; 0.001 to 25. Default: none. */
   asScoopedGPerMl?: number
-  /** Mass of one drop. Unit: g; above 0 to 1e15. Default: none. */
+  /** Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none. */
   dropMassG?: number
   /** The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary. */
   measures?: 'us-customary' | 'us-label' | 'metric' | 'imperial'
@@ -176,7 +176,7 @@ export function mixShare(parameters: {
  * // { loading: 0.08, loadingMin: 0.08, loadingMax: 0.08 }
  */
 export function saltConvert(parameters: {
-  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15. */
   baseVolumeMl: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
@@ -189,18 +189,18 @@ export function saltConvert(parameters: {
   /** The way in which the loading is to be stated. */
   toForm: 'as-scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
   /**
-   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15. Default: the
    * mass of its base.
    */
   mixMassG?: number
-  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as baseVolumeMl. */
+  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as baseVolumeMl. */
   mixVolumeMl?: number
   /**
-   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15. Default: as
    * mixVolumeMl.
    */
   hotVolumeMl?: number
-  /** Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20. */
+  /** Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20. */
   shotTemperatureCelsius?: number
   /** Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0. */
   voids?: number
@@ -219,7 +219,7 @@ export function saltConvert(parameters: {
   softenerExpansionPerKelvin?: number
   /** Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3. */
   mostSolids?: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl?: number
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in
@@ -249,7 +249,7 @@ export function saltConvert(parameters: {
  * // { saltMassG: 25, saltMassMinG: 25, saltMassMaxG: 25, softenerMassG: 0 }
  */
 export function saltMass(parameters: {
-  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15. */
   baseVolumeMl: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
@@ -260,18 +260,18 @@ export function saltMass(parameters: {
   /** The salt loading, as its form states it. Unit: any; in the unit of its form. */
   loading: number
   /**
-   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15. Default: the
    * mass of its base.
    */
   mixMassG?: number
-  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as baseVolumeMl. */
+  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as baseVolumeMl. */
   mixVolumeMl?: number
   /**
-   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15. Default: as
    * mixVolumeMl.
    */
   hotVolumeMl?: number
-  /** Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20. */
+  /** Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20. */
   shotTemperatureCelsius?: number
   /** Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0. */
   voids?: number
@@ -290,7 +290,7 @@ export function saltMass(parameters: {
   softenerExpansionPerKelvin?: number
   /** Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3. */
   mostSolids?: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl?: number
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in
@@ -322,7 +322,7 @@ export function saltMass(parameters: {
  * // { loadingMin: 1, loadingMax: 1.3 }
  */
 export function saltReach(parameters: {
-  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15. */
   baseVolumeMl: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
@@ -331,18 +331,18 @@ export function saltReach(parameters: {
   /** The way in which the salt loading is stated. */
   form: 'as-scooped' | 'per-volume' | 'of-base' | 'of-finished' | 'finished-density' | 'piece-mass' | 'sink-density'
   /**
-   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15. Default: the
    * mass of its base.
    */
   mixMassG?: number
-  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as baseVolumeMl. */
+  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as baseVolumeMl. */
   mixVolumeMl?: number
   /**
-   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15. Default: as
    * mixVolumeMl.
    */
   hotVolumeMl?: number
-  /** Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20. */
+  /** Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20. */
   shotTemperatureCelsius?: number
   /** Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0. */
   voids?: number
@@ -361,7 +361,7 @@ export function saltReach(parameters: {
   softenerExpansionPerKelvin?: number
   /** Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1. Default: 0.3. */
   mostSolids?: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl?: number
   /**
    * Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in
@@ -391,7 +391,7 @@ export function saltReach(parameters: {
  * // { saltMassG: 166.66666666666666 }
  */
 export function saltForDensity(parameters: {
-  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15. */
   baseVolumeMl: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
@@ -421,37 +421,37 @@ export function saltForDensity(parameters: {
  * // { saltMassG: 55.55555555555424, softenerMassG: 0, finishedDensityGPerMl: 1.0999999999999979 }
  */
 export function saltForSinkRate(parameters: {
-  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15. */
+  /** Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15. */
   baseVolumeMl: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
   /** True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to 25. */
   saltDensityGPerMl: number
-  /** Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6. */
+  /** Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6. */
   sinkRateCmPerS: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl: number
-  /** Mean diameter of the piece. Unit: mm; above 0 to 1e6. */
+  /** Mean diameter of the piece. Unit: mm; 1e-6 to 1e6. */
   diameterMm: number
   /** Temperature of the water. Unit: °C; 0 to 40. */
   waterTemperatureCelsius: number
-  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default: none. */
+  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none. */
   lengthMm?: number
   /** Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a ball. */
   shape?: 'stick' | 'ball'
   /**
-   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15. Default: the
    * mass of its base.
    */
   mixMassG?: number
-  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as baseVolumeMl. */
+  /** Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as baseVolumeMl. */
   mixVolumeMl?: number
   /**
-   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15. Default: as
    * mixVolumeMl.
    */
   hotVolumeMl?: number
-  /** Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20. */
+  /** Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20. */
   shotTemperatureCelsius?: number
   /** Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0. */
   voids?: number
@@ -484,9 +484,9 @@ export function saltForSinkRate(parameters: {
    * 0 to 0.042. Default: none.
    */
   salinityAbsolute?: number
-  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default: none. */
+  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none. */
   dropDepthM?: number
-  /** Time of the timed drop. Unit: s; above 0 to 1e9. Default: none. */
+  /** Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none. */
   dropTimeS?: number
   /** Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none. */
   dropDensityGPerMl?: number
@@ -513,7 +513,7 @@ export function saltForSinkRate(parameters: {
 export function shotFill(parameters: {
   /** Number of cavities that a shot fills. Unit: 1; 1 to 1000000. */
   cavities: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl: number
   /** Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25. */
   coldDensityGPerMl: number
@@ -567,7 +567,7 @@ export function shotFill(parameters: {
  * // { pieceMassG: 10.3125, pieceMassMinG: 10, pieceMassMaxG: 10.625 }
  */
 export function pieceMass(parameters: {
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl: number
   /** Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25. */
   coldDensityGPerMl: number
@@ -629,11 +629,11 @@ export function shots(parameters: {
 export function injectorLoads(parameters: {
   /** Number of shots. Unit: 1; 1 to 100000000. */
   shots: number
-  /** Mass of one shot, sprue included. Unit: g; above 0 to 1e15. */
+  /** Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. */
   shotMassG: number
   /** Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25. */
   shotDensityGPerMl: number
-  /** Volume that the injector takes up at most. Unit: mL; above 0 to 1e15. */
+  /** Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15. */
   injectorCapacityMl: number
   /** Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15. Default: 0. */
   injectorResidueMl?: number
@@ -660,11 +660,11 @@ export function batchNeed(parameters: {
   pieces: number
   /** Number of cavities that a shot fills. Unit: 1; 1 to 1000000. */
   cavities: number
-  /** Mass of one shot, sprue included. Unit: g; above 0 to 1e15. */
+  /** Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. */
   shotMassG: number
   /** Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to 25. */
   shotDensityGPerMl: number
-  /** Volume that the injector takes up at most. Unit: mL; above 0 to 1e15. */
+  /** Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15. */
   injectorCapacityMl: number
   /** Volume that stays in the injector each time it is emptied; below its capacity. Unit: mL; 0 to 1e15. Default: 0. */
   injectorResidueMl?: number
@@ -719,17 +719,17 @@ export function batchNeed(parameters: {
  * // { baseVolumeMl: 200, baseMassG: 200, mixMassG: 250, surplusMassG: 49.999999999999986, extraShots: 2 }
  */
 export function baseToMark(parameters: {
-  /** Mass of mix that is needed. Unit: g; above 0 to 1e15. */
+  /** Mass of mix that is needed. Unit: g; 1e-12 to 1e15. */
   mixNeededG: number
   /** Share of base in the mix, by mass. Unit: 1; above 0 to 1. */
   baseFraction: number
   /** Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001 to 25. */
   baseDensityGPerMl: number
-  /** Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15. */
+  /** Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15. */
   cupCapacityMl: number
-  /** Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full. */
+  /** Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark alone, when it is full. */
   cupMarkMl?: number
-  /** Mass of one shot, sprue included. Unit: g; above 0 to 1e15. */
+  /** Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. */
   shotMassG?: number
 }): {
   /** Volume of base: the mark. Unit: mL. */
@@ -758,16 +758,16 @@ export function baseToMark(parameters: {
 export function leastPot(parameters: {
   /**
    * The doses: of each its smallest step, its tolerance and its ratio to the base. 1 to 64 rows, each: Smallest step in
-   * which a dose can be measured: a drop, the smallest spoon, the readability of the balance. Unit: g; above 0 to 1e15.
+   * which a dose can be measured: a drop, the smallest spoon, the readability of the balance. Unit: g; 1e-12 to 1e15.
    * Then: Largest relative error that is accepted. Unit: 1; above 0 to below 1. Then: Dose, mass per mass of base.
-   * Unit: 1; above 0 to 10.
+   * Unit: 1; 1e-9 to 10.
    */
   doses: Iterable<readonly [number, number, number]>
   /** Share of base in the mix, by mass. Unit: 1; above 0 to 1. */
   baseFraction: number
-  /** Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default: none. */
+  /** Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15. Default: none. */
   ovenLeastG?: number
-  /** Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15. Default: none. */
+  /** Smallest mix that the injector can draw from. Unit: g; 1e-12 to 1e15. Default: none. */
   injectorLeastG?: number
 }): {
   /** Mass of the mix. Unit: g. */
@@ -812,28 +812,27 @@ export function rejectRate(parameters: {
  * // { massG: 12.5, deviation: 0, tool: 'spoons', acts: 3, drops: 0, spoonfuls: [2, 1, 0, 0, 0, 0, 0, 0], cup: 0, cupFillings: 0, cupMark: 0 }
  */
 export function benchMeasure(parameters: {
-  /** Mass to measure. Unit: g; above 0 to 1e15. */
+  /** Mass to measure. Unit: g; 1e-12 to 1e15. */
   massToMeasureG: number
   /** Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05. */
   tolerance?: number
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG?: number
-  /** Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its readability. */
+  /** Highest load of the balance. Unit: g; 1e-12 to 1e15. Default: 5000 times its readability. */
   balanceCapacityG?: number
   /** Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0. */
   balanceLeastLoadG?: number
   /**
-   * Volumes of the measuring spoons. 1 to 8 numbers, each: Volume of the level spoon. Unit: mL; above 0 to 1e15.
-   * Default: none.
+   * Volumes of the measuring spoons. 1 to 8 numbers, each: Volume of the level spoon. Unit: mL; 1e-9 to 1e15. Default:
+   * none.
    */
   spoonsMl?: Iterable<number>
   /**
    * The cups with evenly spaced marks: of each the distance between marks and the capacity. 1 to 64 rows, each:
-   * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Then: Volume of the cup up to its last mark.
-   * Unit: mL; above 0 to 1e15. Default: none.
+   * Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Then: Volume of the cup up to its last mark. Unit:
+   * mL; 1e-9 to 1e15. Default: none.
    */
   cups?: Iterable<readonly [number, number]>
   /**
@@ -841,7 +840,7 @@ export function benchMeasure(parameters: {
    * Unit: g/mL; 0.001 to 25. Default: none.
    */
   asMeasuredDensityGPerMl?: number
-  /** Mass of one drop. Unit: g; above 0 to 1e15. Default: none. */
+  /** Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none. */
   dropMassG?: number
 }): {
   /** Mass that it gives. Unit: g. */
@@ -878,13 +877,13 @@ export function benchMeasure(parameters: {
 export function sinkRate(parameters: {
   /** Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25. */
   pieceDensityGPerMl: number
-  /** Volume of the piece without its hook. Unit: mL; above 0 to 1e15. */
+  /** Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15. */
   pieceVolumeMl: number
-  /** Mean diameter of the piece. Unit: mm; above 0 to 1e6. */
+  /** Mean diameter of the piece. Unit: mm; 1e-6 to 1e6. */
   diameterMm: number
   /** Temperature of the water. Unit: °C; 0 to 40. */
   waterTemperatureCelsius: number
-  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default: none. */
+  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none. */
   lengthMm?: number
   /** Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a ball. */
   shape?: 'stick' | 'ball'
@@ -907,11 +906,11 @@ export function sinkRate(parameters: {
    * Default: 0.
    */
   densityUncertaintyGPerMl?: number
-  /** Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none. */
+  /** Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none. */
   depthM?: number
-  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default: none. */
+  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none. */
   dropDepthM?: number
-  /** Time of the timed drop. Unit: s; above 0 to 1e9. Default: none. */
+  /** Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none. */
   dropTimeS?: number
   /** Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none. */
   dropDensityGPerMl?: number
@@ -942,15 +941,15 @@ export function sinkRate(parameters: {
  * // { pieceDensityGPerMl: 1.0999999999999979 }
  */
 export function densityForSinkRate(parameters: {
-  /** Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6. */
+  /** Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6. */
   sinkRateCmPerS: number
-  /** Volume of the piece without its hook. Unit: mL; above 0 to 1e15. */
+  /** Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15. */
   pieceVolumeMl: number
-  /** Mean diameter of the piece. Unit: mm; above 0 to 1e6. */
+  /** Mean diameter of the piece. Unit: mm; 1e-6 to 1e6. */
   diameterMm: number
   /** Temperature of the water. Unit: °C; 0 to 40. */
   waterTemperatureCelsius: number
-  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6. Default: none. */
+  /** Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6. Default: none. */
   lengthMm?: number
   /** Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is given, else a ball. */
   shape?: 'stick' | 'ball'
@@ -968,9 +967,9 @@ export function densityForSinkRate(parameters: {
    * 0 to 0.042. Default: none.
    */
   salinityAbsolute?: number
-  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to 12000. Default: none. */
+  /** Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000. Default: none. */
   dropDepthM?: number
-  /** Time of the timed drop. Unit: s; above 0 to 1e9. Default: none. */
+  /** Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none. */
   dropTimeS?: number
   /** Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none. */
   dropDensityGPerMl?: number
@@ -1079,7 +1078,7 @@ export function waterDensity(parameters: {
  * // { cavityVolumeMl: 10.028511692201585 }
  */
 export function cavityOfWater(parameters: {
-  /** Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15. */
+  /** Reading of the balance for the water in one cavity: filled less empty. Unit: g; 1e-12 to 1e15. */
   waterMassG: number
   /** Temperature of the water. Unit: °C; 0 to 40. */
   waterTemperatureCelsius: number
@@ -1142,7 +1141,7 @@ export function stationPressure(parameters: {
  * // { swollenVolumeMl: 950, standingVolumeMl: 500, absolutePressureKpa: 10 }
  */
 export function swollenVolume(parameters: {
-  /** Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15. */
+  /** Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15. */
   liquidVolumeMl: number
   /** Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1. */
   entrainedAir: number
@@ -1245,7 +1244,7 @@ export function entrainedAir(parameters: {
  * // { vesselVolumeMl: 1055.5555555555554, fillMarkMl: 250, fills: 2, fillLevelMl: 250, fillSwollenMl: 475 }
  */
 export function degasVessel(parameters: {
-  /** Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15. */
+  /** Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15. */
   liquidVolumeMl: number
   /** Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1. */
   entrainedAir: number
@@ -1278,9 +1277,9 @@ export function degasVessel(parameters: {
   dampAtCelsius?: number
   /** Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1. */
   vesselSpare?: number
-  /** Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. */
+  /** Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. */
   vesselBrimMl?: number
-  /** Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level. */
+  /** Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any level. */
   vesselMarkMl?: number
 }): {
   /** Volume to the brim of a vessel that takes the pot at once. Unit: mL. */
@@ -1312,11 +1311,11 @@ export function degasVessel(parameters: {
 export function flakeCount(parameters: {
   /** Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. Range: 0.05 to 6.35 mm. */
   cut: string
-  /** Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350. */
+  /** Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350. */
   thicknessUm: number
   /** Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25. */
   filmDensityGPerMl: number
-  /** Mass of the dose of flake. Unit: g; above 0 to 1e15. */
+  /** Mass of the dose of flake. Unit: g; 1e-12 to 1e15. */
   flakeDoseG: number
 }): {
   /** Number of particles, not rounded. Unit: 1. */
@@ -1337,15 +1336,15 @@ export function flakeCount(parameters: {
 export function flakeSwap(parameters: {
   /** Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. Range: 0.05 to 6.35 mm. */
   cut: string
-  /** Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350. */
+  /** Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350. */
   thicknessUm: number
   /** Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25. */
   filmDensityGPerMl: number
-  /** Mass of the dose of flake. Unit: g; above 0 to 1e15. */
+  /** Mass of the dose of flake. Unit: g; 1e-12 to 1e15. */
   flakeDoseG: number
   /** Size and shape of the other flake. Range: 0.05 to 6.35 mm. */
   otherCut: string
-  /** Thickness of the film of the other flake; below the size of its cut. Unit: µm; above 0 to 6350. */
+  /** Thickness of the film of the other flake; below the size of its cut. Unit: µm; 1e-3 to 6350. */
   otherThicknessUm: number
   /** Density of the film of the other flake. Unit: g/mL; 0.001 to 25. */
   otherFilmDensityGPerMl: number
@@ -1431,7 +1430,7 @@ export function equivalentTime(parameters: {
  * // { budgetS: 1800, leftS: 1200, overspentS: 0 }
  */
 export function budgetLeft(parameters: {
-  /** Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none. */
+  /** Time at the reference temperature that the plastisol withstands. Unit: s; 1e-6 to 1e15. Default: none. */
   heatBudgetS: number
   /** Equivalent time that the pot has spent so far, at the temperature of its budget. Unit: s; 0 to 1e15. */
   equivalentTimeS: number
@@ -1441,7 +1440,7 @@ export function budgetLeft(parameters: {
   stabilizerDose?: number
   /**
    * Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s is 5 min for every 1 %.
-   * Unit: s; above 0 to 1e15. Default: none.
+   * Unit: s; 1e-6 to 1e15. Default: none.
    */
   extraTimeS?: number
   /** Highest dose of stabilizer for which the extra time is known, by mass of base. Unit: 1; 0 to 1. Default: none. */
@@ -1468,7 +1467,7 @@ export function budgetLeft(parameters: {
  * // { heatTimeS: 180, heatTimeUncertaintyS: 13.46996659238619, powerW: 500, beyond: null }
  */
 export function heatTime(parameters: {
-  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in the pot. Unit: g; 1e-12 to 1e15. */
   potMassG: number
   /** Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10. */
   specificHeatJPerGK: number
@@ -1479,9 +1478,9 @@ export function heatTime(parameters: {
   /**
    * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and
    * after and the time; needed without the rated power. 1 to 1000 rows, each: Mass of the mix in a timed heating. Unit:
-   * g; above 0 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+   * g; 1e-12 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
    * heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
-   * s; above 0 to 1e9. Default: none.
+   * s; 1e-3 to 1e9. Default: none.
    */
   timings?: Iterable<readonly [number, number, number, number]>
   /**
@@ -1498,7 +1497,7 @@ export function heatTime(parameters: {
   specificHeatRisePerKelvin?: number
   /** Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specificHeatJPerGK. */
   timedSpecificHeatJPerGK?: number
-  /** Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings. */
+  /** Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings. */
   vesselMassG?: number
   /** Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none. */
   vesselSpecificHeatJPerGK?: number
@@ -1530,7 +1529,7 @@ export function heatTime(parameters: {
  * // { burstS: 90, expectedCelsius: 95, shootFromCelsius: 162, shootToCelsius: 178, bursts: 4, ovenTimeS: 175 }
  */
 export function nextBurst(parameters: {
-  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in the pot. Unit: g; 1e-12 to 1e15. */
   potMassG: number
   /** Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10. */
   specificHeatJPerGK: number
@@ -1543,9 +1542,9 @@ export function nextBurst(parameters: {
   /**
    * Heatings that the shop has timed, all at one setting: of each the mass of the mix, the temperatures before and
    * after and the time; needed without the rated power. 1 to 1000 rows, each: Mass of the mix in a timed heating. Unit:
-   * g; above 0 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+   * g; 1e-12 to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
    * heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
-   * s; above 0 to 1e9. Default: none.
+   * s; 1e-3 to 1e9. Default: none.
    */
   timings?: Iterable<readonly [number, number, number, number]>
   /**
@@ -1562,7 +1561,7 @@ export function nextBurst(parameters: {
   specificHeatRisePerKelvin?: number
   /** Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as specificHeatJPerGK. */
   timedSpecificHeatJPerGK?: number
-  /** Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings. */
+  /** Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings. */
   vesselMassG?: number
   /** Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none. */
   vesselSpecificHeatJPerGK?: number
@@ -1570,9 +1569,9 @@ export function nextBurst(parameters: {
   aimCelsius?: number
   /** How far the thermometer may be off. Unit: K; 0 to 100. Default: 2. */
   thermometerKelvin?: number
-  /** Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5. */
+  /** Shortest burst that can be set, of which the others are multiples. Unit: s; 1e-3 to 3600. Default: 5. */
   burstStepS?: number
-  /** Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120. */
+  /** Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to 3600. Default: 120. */
   longestBurstS?: number
   /** How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to 3600. Default: 30. */
   ovenTurnS?: number
@@ -1606,13 +1605,13 @@ export function nextBurst(parameters: {
  * // { timeConstantS: 2066.371724164207, hotForS: 651.0745655967437, halfFullS: 511.5585872545843, afterCelsius: 132.7027027027027 }
  */
 export function staysHot(parameters: {
-  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in the pot. Unit: g; 1e-12 to 1e15. */
   potMassG: number
   /** Temperature after the last burst. Unit: °C; -73 to 427. */
   hotFromCelsius: number
   /** Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73 to 427. */
   hotToCelsius: number
-  /** Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15. */
   watchedMassG: number
   /** First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to 427. */
   watchedFromCelsius: number
@@ -1621,7 +1620,7 @@ export function staysHot(parameters: {
    * -73 to 427.
    */
   watchedToCelsius: number
-  /** Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. */
+  /** Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9. */
   watchedTimeS: number
   /** Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20. */
   roomCelsius?: number
@@ -1652,20 +1651,20 @@ export function staysHot(parameters: {
  * // { reheats: 2, firstShots: 9, shootingTimeS: 1100, totalTimeS: 1820 }
  */
 export function potHeats(parameters: {
-  /** Mass of the mix in the pot. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in the pot. Unit: g; 1e-12 to 1e15. */
   potMassG: number
   /**
    * The pot's shots in their order, like ones together: of each run the number of shots, the mass that one takes, the
    * working time for one, the time that it sets and the number of molds in turn. At most 100 000 shots. 1 to 1000 rows,
    * each: Number of like shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot,
-   * sprue included. Unit: g; above 0 to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s;
-   * above 0 to 1e15. Then: Time that a shot sets in its mold. Unit: s; 0 to 1e6. Then: Number of such molds that are
-   * shot in turn. Unit: 1; 1 to 1000000.
+   * sprue included. Unit: g; 1e-12 to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3
+   * to 1e15. Then: Time that a shot sets in its mold. Unit: s; 0 to 1e6. Then: Number of such molds that are shot in
+   * turn. Unit: 1; 1 to 1000000.
    */
   clockRuns: Iterable<readonly [number, number, number, number, number]>
   /**
-   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default:
-   * from how it cools.
+   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; 1e-3 to 1e15. Default: from
+   * how it cools.
    */
   hotForS?: number
   /** Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427. Default: none. */
@@ -1675,7 +1674,7 @@ export function potHeats(parameters: {
    * Default: none.
    */
   clockToCelsius?: number
-  /** Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. */
+  /** Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15. */
   watchedMassG?: number
   /** First reading of a pot that was watched to cool, from its second minute on, stirred. Unit: °C; -73 to 427. */
   watchedFromCelsius?: number
@@ -1684,7 +1683,7 @@ export function potHeats(parameters: {
    * -73 to 427.
    */
   watchedToCelsius?: number
-  /** Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to 1e9. */
+  /** Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9. */
   watchedTimeS?: number
   /** Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20. */
   roomCelsius?: number
@@ -1735,19 +1734,19 @@ export function settingTime(parameters: {
   piecePoint?: 'center' | 'mean'
   /** Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7. */
   diffusivityM2PerS?: number
-  /** Mass of one shot, sprue included. Unit: g; above 0 to 1e15. */
+  /** Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. */
   shotMassG?: number
   /** Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9. */
   shotSpecificHeatJPerGK?: number
   /**
    * Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is needed.
-   * Unit: g; above 0 to 1e15. Default: none.
+   * Unit: g; 1e-12 to 1e15. Default: none.
    */
   moldMassG?: number
   /** Specific heat of the mold; the default is that of aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897. */
   moldSpecificHeatJPerGK?: number
   /**
-   * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be
+   * Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how often a shot can be
    * made is not calculated.
    */
   handsS?: number
@@ -1857,11 +1856,10 @@ export function viscosityOfBall(parameters: {
  * // { cavityVolumeMl: 10, cavityVolumeUncertaintyMl: 0.0028867513459481294, meanG: 10, deviationG: 0 }
  */
 export function cavityOfWeights(parameters: {
-  /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; above 0 to 1e15. */
+  /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; 1e-12 to 1e15. */
   weightsG: Iterable<number>
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG: number
   /** Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25. */
@@ -1901,16 +1899,15 @@ export function cavityOfWeights(parameters: {
  * // { feed: 0.5, feedUncertainty: 0.002886751345948127, meanG: 10.5, deviationG: 0 }
  */
 export function feedOfWeights(parameters: {
-  /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; above 0 to 1e15. */
+  /** Mass of each piece, one by one. 2 to 100000 numbers, each: Mass of one weighed piece. Unit: g; 1e-12 to 1e15. */
   weightsG: Iterable<number>
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG: number
   /** Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to 25. */
   coldDensityGPerMl: number
-  /** Volume of one cavity. Unit: mL; above 0 to 1e15. */
+  /** Volume of one cavity. Unit: mL; 1e-9 to 1e15. */
   cavityVolumeMl: number
   /**
    * Melt density at shot temperature, without voids; at most the cold one. Unit: g/mL; 0.001 to 25. Default: as
@@ -1942,12 +1939,11 @@ export function feedOfWeights(parameters: {
 export function dropOfWeighings(parameters: {
   /**
    * Drops that were counted and weighed together, each weighing started over. 2 to 1000 rows, each: Number of drops or
-   * spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What they weigh together, net. Unit: g; above 0 to 1e15.
+   * spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
    */
   dropsWeighed: Iterable<readonly [number, number]>
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG: number
 }): {
@@ -1969,15 +1965,14 @@ export function dropOfWeighings(parameters: {
 export function asScoopedOfWeighings(parameters: {
   /**
    * Level spoonfuls that were counted and weighed together, each weighing started over. 2 to 1000 rows, each: Number of
-   * drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What they weigh together, net. Unit: g; above 0 to
+   * drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What they weigh together, net. Unit: g; 1e-12 to
    * 1e15.
    */
   scoopsWeighed: Iterable<readonly [number, number]>
-  /** Volume of the level spoon. Unit: mL; above 0 to 1e15. */
+  /** Volume of the level spoon. Unit: mL; 1e-9 to 1e15. */
   spoonVolumeMl: number
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG: number
   /** Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0. */
@@ -2001,8 +1996,8 @@ export function asScoopedOfWeighings(parameters: {
 export function residueOfWeighings(parameters: {
   /**
    * Weighings of the injector, each clean and then emptied as at work. 2 to 1000 rows, each: Mass of the clean
-   * injector. Unit: g; above 0 to 1e15. Then: Mass of the injector emptied as at work; at least that of the clean one.
-   * Unit: g; above 0 to 1e15.
+   * injector. Unit: g; 1e-12 to 1e15. Then: Mass of the injector emptied as at work; at least that of the clean one.
+   * Unit: g; 1e-12 to 1e15.
    */
   injectorWeighedG: Iterable<readonly [number, number]>
   /**
@@ -2011,8 +2006,7 @@ export function residueOfWeighings(parameters: {
    */
   residueDensityGPerMl: number
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default:
-   * none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balanceReadabilityG: number
   /**

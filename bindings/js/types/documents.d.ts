@@ -2502,7 +2502,7 @@ export interface CountedEntry {
    */
   weighed_count: number
   /**
-   * What they weigh together, net. Unit: g; above 0 to 1e15.
+   * What they weigh together, net. Unit: g; 1e-12 to 1e15.
    */
   weighed_mass: MeasuredAmount
 }
@@ -2749,11 +2749,11 @@ export interface DrawThereEntry {
  */
 export interface EmptiedEntry {
   /**
-   * Mass of the clean injector. Unit: g; above 0 to 1e15.
+   * Mass of the clean injector. Unit: g; 1e-12 to 1e15.
    */
   clean_mass: MeasuredAmount
   /**
-   * Mass of the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+   * Mass of the injector emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.
    */
   emptied_mass: MeasuredAmount
   /**
@@ -6700,7 +6700,7 @@ export interface MixRequest {
    */
   phase?: Phase
   /**
-   * Temperature of the mix. Unit: °C; -50 to 400. Default: 20.
+   * Temperature of the mix. Unit: °C; -73 to 427. Default: 20.
    */
   temperature?: MeasuredAmount
   /**
@@ -6717,12 +6717,12 @@ export interface SaltRequest {
    */
   base_density: MeasuredAmount
   /**
-   * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+   * Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
    */
   base_volume: MeasuredAmount
   calculate: 'salt'
   /**
-   * Volume of one cavity. Unit: mL; above 0 to 1e15.
+   * Volume of one cavity. Unit: mL; 1e-9 to 1e15.
    */
   cavity_volume?: MeasuredAmount
   /**
@@ -6744,7 +6744,7 @@ export interface SaltRequest {
    */
   hook_volume?: MeasuredAmount
   /**
-   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; above 0 to 1e15. Default: as mix_volume.
+   * Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL; 1e-9 to 1e15. Default: as mix_volume.
    */
   hot_volume?: MeasuredAmount
   /**
@@ -6756,11 +6756,11 @@ export interface SaltRequest {
    */
   measures?: System
   /**
-   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+   * Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
    */
   mix_mass?: MeasuredAmount
   /**
-   * Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15. Default: as base_volume.
+   * Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15. Default: as base_volume.
    */
   mix_volume?: MeasuredAmount
   /**
@@ -6784,7 +6784,7 @@ export interface SaltRequest {
    */
   salted_water?: FishedWaterEntry
   /**
-   * Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+   * Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
    */
   shot_temperature?: MeasuredAmount
   /**
@@ -6876,7 +6876,7 @@ export interface BatchRequest {
     [k: string]: unknown
   }
   /**
-   * Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+   * Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
    */
   injector_capacity: MeasuredAmount
   /**
@@ -6912,7 +6912,7 @@ export interface BatchRequest {
    */
   shot_density: MeasuredAmount
   /**
-   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+   * Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
    */
   shot_mass: MeasuredAmount
   /**
@@ -6948,7 +6948,7 @@ export interface WaterRequest {
    */
   measures?: System
   /**
-   * Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0 to 1e15.
+   * Reading of the balance for the water in one cavity: filled less empty. Unit: g; 1e-12 to 1e15.
    */
   water_mass: MeasuredAmount
   /**
@@ -6961,7 +6961,7 @@ export interface WaterRequest {
  */
 export interface CalibrateRequest {
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balance_readability: MeasuredAmount
   calculate: 'calibrate'
@@ -6974,7 +6974,7 @@ export interface CalibrateRequest {
    */
   calibrated_shape?: Name
   /**
-   * Volume of one cavity. Unit: mL; above 0 to 1e15.
+   * Volume of one cavity. Unit: mL; 1e-9 to 1e15.
    */
   cavity_volume?: MeasuredAmount
   /**
@@ -7017,7 +7017,7 @@ export interface CalibrateRequest {
  */
 export interface CalibrateDropRequest {
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balance_readability: MeasuredAmount
   calculate: 'calibrate-drop'
@@ -7045,7 +7045,7 @@ export interface CalibrateDropRequest {
  */
 export interface CalibrateSpoonRequest {
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balance_readability: MeasuredAmount
   calculate: 'calibrate-spoon'
@@ -7068,7 +7068,7 @@ export interface CalibrateSpoonRequest {
    */
   scoops_weighed: CountedEntry[]
   /**
-   * Volume of the level spoon. Unit: mL; above 0 to 1e15.
+   * Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
    */
   spoon_volume: MeasuredAmount
 }
@@ -7077,7 +7077,7 @@ export interface CalibrateSpoonRequest {
  */
 export interface CalibrateInjectorRequest {
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balance_readability: MeasuredAmount
   calculate: 'calibrate-injector'
@@ -7105,7 +7105,7 @@ export interface CalibrateInjectorRequest {
  */
 export interface UncertaintyRequest {
   /**
-   * Smallest difference that the balance shows; without it there is no balance. Unit: g; above 0 to 1e15. Default: none.
+   * Smallest difference that the balance shows; without it there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
    */
   balance_readability?: MeasuredAmount
   /**
@@ -7114,7 +7114,7 @@ export interface UncertaintyRequest {
   base_material: MaterialEntry
   calculate: 'uncertainty'
   /**
-   * Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark alone, when it is full.
+   * Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark alone, when it is full.
    */
   cup_mark?: MeasuredAmount
   /**
@@ -7140,7 +7140,7 @@ export interface UncertaintyRequest {
    */
   per_base: Amount
   /**
-   * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; above 0 to 1e15. Default: the dose is one spoonful.
+   * Volume of the spoon; the dose is a whole number of spoonfuls. Unit: mL; 1e-9 to 1e15. Default: the dose is one spoonful.
    */
   spoon?: MeasuredAmount
 }
@@ -7160,7 +7160,7 @@ export interface MeasureRequest {
     [k: string]: unknown
   }
   /**
-   * Mass to measure. Unit: g; above 0 to 1e15.
+   * Mass to measure. Unit: g; 1e-12 to 1e15.
    */
   mass_to_measure: MeasuredAmount
   /**
@@ -7228,7 +7228,7 @@ export interface DegasRequest {
     [k: string]: unknown
   }
   /**
-   * Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+   * Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
    */
   liquid_volume: MeasuredAmount
   /**
@@ -7244,11 +7244,11 @@ export interface DegasRequest {
    */
   vacuum: VacuumEntry
   /**
-   * Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15.
+   * Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15.
    */
   vessel_brim?: MeasuredAmount
   /**
-   * Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+   * Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any level.
    */
   vessel_mark?: MeasuredAmount
   /**
@@ -7265,7 +7265,7 @@ export interface HeatRequest {
    */
   aim?: MeasuredAmount
   /**
-   * Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to 3600. Default: 5.
+   * Shortest burst that can be set, of which the others are multiples. Unit: s; 1e-3 to 3600. Default: 5.
    */
   burst_step?: MeasuredAmount
   calculate: 'heat'
@@ -7288,7 +7288,7 @@ export interface HeatRequest {
    */
   heated_together?: LoadEntry[]
   /**
-   * Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600. Default: 120.
+   * Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to 3600. Default: 120.
    */
   longest_burst?: MeasuredAmount
   /**
@@ -7343,7 +7343,7 @@ export interface HeatRequest {
    */
   timings?: TimingEntry[]
   /**
-   * Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+   * Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
    */
   vessel_mass?: MeasuredAmount
   /**
@@ -7411,7 +7411,7 @@ export interface CoolingRequest {
     [k: string]: unknown
   }
   /**
-   * Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot can be made is not calculated.
+   * Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how often a shot can be made is not calculated.
    */
   hands?: MeasuredAmount
   /**
@@ -7439,7 +7439,7 @@ export interface CoolingRequest {
    */
   shot_at: MeasuredAmount
   /**
-   * Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+   * Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
    */
   shot_mass?: MeasuredAmount
   /**
@@ -7479,7 +7479,7 @@ export interface ClockRequest {
     [k: string]: unknown
   }
   /**
-   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; above 0 to 1e15. Default: from how it cools.
+   * How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; 1e-3 to 1e15. Default: from how it cools.
    */
   hot_for?: MeasuredAmount
   /**
@@ -7574,7 +7574,7 @@ export interface HeatHistoryRequest {
     [k: string]: unknown
   }
   /**
-   * Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to 1e15. Default: none.
+   * Time at the reference temperature that the plastisol withstands. Unit: s; 1e-6 to 1e15. Default: none.
    */
   heat_budget?: MeasuredAmount
   /**
@@ -7612,7 +7612,7 @@ export interface SinkRequest {
   body: BodyEntry
   calculate: 'sink'
   /**
-   * Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
+   * Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
    */
   depth?: MeasuredAmount
   /**
@@ -7638,11 +7638,11 @@ export interface SinkRequest {
    */
   piece_density?: MeasuredAmount
   /**
-   * Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
+   * Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
    */
   piece_volume: MeasuredAmount
   /**
-   * Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
+   * Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
    */
   sink_rate?: MeasuredAmount
 }
@@ -7662,7 +7662,7 @@ export interface FlakeRequest {
     [k: string]: unknown
   }
   /**
-   * Finished mass that contains the dose of flake. Unit: g; above 0 to 1e15.
+   * Finished mass that contains the dose of flake. Unit: g; 1e-12 to 1e15.
    */
   finished_mass?: MeasuredAmount
   /**
@@ -7670,7 +7670,7 @@ export interface FlakeRequest {
    */
   flake: MaterialEntry
   /**
-   * Mass of the dose of flake. Unit: g; above 0 to 1e15.
+   * Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
    */
   flake_dose: Amount
   /**
@@ -7682,7 +7682,7 @@ export interface FlakeRequest {
    */
   other_flake?: MaterialEntry
   /**
-   * Mass of one piece; at most the finished mass. Unit: g; above 0 to 1e15.
+   * Mass of one piece; at most the finished mass. Unit: g; 1e-12 to 1e15.
    */
   piece_mass?: MeasuredAmount
 }
@@ -7715,7 +7715,7 @@ export interface ColorMatchRequest {
    */
   base_color: ColorEntry
   /**
-   * Mass of base that the formula is for. Unit: g; above 0 to 1e15.
+   * Mass of base that the formula is for. Unit: g; 1e-12 to 1e15.
    */
   base_mass: MeasuredAmount
   calculate: 'color-match'
@@ -8292,7 +8292,7 @@ export interface LetDownSeriesRequest {
     [k: string]: unknown
   }
   /**
-   * Mass of base that fills the dish of a test piece so deep that nothing shows through. Unit: g; above 0 to 10000. Default: 25.
+   * Mass of base that fills the dish of a test piece so deep that nothing shows through. Unit: g; 1 to 10000. Default: 25.
    */
   test_piece?: MeasuredAmount
 }

@@ -99,7 +99,7 @@ function convert_number(
  *     Unit: g/mL; 0.001 to 25. Default: none.
  * @param ?float $as_scooped_g_per_ml Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL;
  *     0.001 to 25. Default: none.
- * @param ?float $drop_mass_g Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+ * @param ?float $drop_mass_g Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
  * @param ?string $measures The system of measures: what a cup, a spoon and a fluid ounce hold. Default:
  *     us-customary. One of `us-customary`, `us-label`, `metric`, `imperial`.
  * @return float The mass. Unit: g.
@@ -239,8 +239,8 @@ function mix_share(
  *     'of-base', loading: 0.1, to_form: 'as-scooped', salt_as_scooped_g_per_ml: 1.25)` gives `['loading' => 0.08,
  *     'loading_min' => 0.08, 'loading_max' => 0.08]`.
  *
- * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0
- *     to 1e15.
+ * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to
+ *     1e15.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
  * @param float $salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -251,12 +251,12 @@ function mix_share(
  * @param string $to_form The way in which the loading is to be stated. One of `as-scooped`, `per-volume`,
  *     `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
  * @param ?float $mix_mass_g Mass of the mix before salt; at least that of its base. Give its volume too.
- *     Unit: g; above 0 to 1e15. Default: the mass of its base.
- * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
- *     to 1e15. Default: as `base_volume_ml`.
+ *     Unit: g; 1e-12 to 1e15. Default: the mass of its base.
+ * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+ *     1e15. Default: as `base_volume_ml`.
  * @param ?float $hot_volume_ml Volume of the mix before salt at shot temperature; at least the cold one.
- *     Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
- * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 400. Default:
+ *     Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+ * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 427. Default:
  *     20.
  * @param ?float $voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
  * @param ?float $salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most its true
@@ -271,7 +271,7 @@ function mix_share(
  *     0.01. Default: 0.
  * @param ?float $most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to
  *     below 1. Default: 0.3.
- * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+ * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
  * @param ?float $feed Share of its contraction that a piece draws from the sprue while it cools. Where it is
  *     not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
  *     1; 0 to 1. Default: 0.5.
@@ -344,8 +344,8 @@ function salt_convert(
  *     'of-base', loading: 0.1, salt_as_scooped_g_per_ml: 1.25)` gives `['salt_mass_g' => 25, 'salt_mass_min_g' =>
  *     25, 'salt_mass_max_g' => 25, 'softener_mass_g' => 0]`.
  *
- * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0
- *     to 1e15.
+ * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to
+ *     1e15.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
  * @param float $salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -354,12 +354,12 @@ function salt_convert(
  *     `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
  * @param float $loading The salt loading, as its form states it. Unit: any; in the unit of its form.
  * @param ?float $mix_mass_g Mass of the mix before salt; at least that of its base. Give its volume too.
- *     Unit: g; above 0 to 1e15. Default: the mass of its base.
- * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
- *     to 1e15. Default: as `base_volume_ml`.
+ *     Unit: g; 1e-12 to 1e15. Default: the mass of its base.
+ * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+ *     1e15. Default: as `base_volume_ml`.
  * @param ?float $hot_volume_ml Volume of the mix before salt at shot temperature; at least the cold one.
- *     Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
- * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 400. Default:
+ *     Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+ * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 427. Default:
  *     20.
  * @param ?float $voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
  * @param ?float $salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most its true
@@ -374,7 +374,7 @@ function salt_convert(
  *     0.01. Default: 0.
  * @param ?float $most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to
  *     below 1. Default: 0.3.
- * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+ * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
  * @param ?float $feed Share of its contraction that a piece draws from the sprue while it cools. Where it is
  *     not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
  *     1; 0 to 1. Default: 0.5.
@@ -446,8 +446,8 @@ function salt_mass(
  * Example: `salt_reach(base_volume_ml: 250, base_density_g_per_ml: 1, salt_density_g_per_ml: 2, form:
  *     'finished-density', salt_as_scooped_g_per_ml: 1.25)` gives `['loading_min' => 1, 'loading_max' => 1.3]`.
  *
- * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0
- *     to 1e15.
+ * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to
+ *     1e15.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
  * @param float $salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -455,12 +455,12 @@ function salt_mass(
  * @param string $form The way in which the salt loading is stated. One of `as-scooped`, `per-volume`,
  *     `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
  * @param ?float $mix_mass_g Mass of the mix before salt; at least that of its base. Give its volume too.
- *     Unit: g; above 0 to 1e15. Default: the mass of its base.
- * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
- *     to 1e15. Default: as `base_volume_ml`.
+ *     Unit: g; 1e-12 to 1e15. Default: the mass of its base.
+ * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+ *     1e15. Default: as `base_volume_ml`.
  * @param ?float $hot_volume_ml Volume of the mix before salt at shot temperature; at least the cold one.
- *     Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
- * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 400. Default:
+ *     Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+ * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 427. Default:
  *     20.
  * @param ?float $voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
  * @param ?float $salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most its true
@@ -475,7 +475,7 @@ function salt_mass(
  *     0.01. Default: 0.
  * @param ?float $most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to
  *     below 1. Default: 0.3.
- * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+ * @param ?float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
  * @param ?float $feed Share of its contraction that a piece draws from the sprue while it cools. Where it is
  *     not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
  *     1; 0 to 1. Default: 0.5.
@@ -543,8 +543,8 @@ function salt_reach(
  * Example: `salt_for_density(base_volume_ml: 250, base_density_g_per_ml: 1, salt_density_g_per_ml: 2,
  *     finished_density_g_per_ml: 1.25)` gives `166.66666666666666`.
  *
- * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0
- *     to 1e15.
+ * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to
+ *     1e15.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
  * @param float $salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
@@ -588,27 +588,27 @@ function salt_for_density(
  *     20, length_mm: 121, hook_mass_g: 2, hook_volume_ml: 0.25)` gives `['salt_mass_g' => 55.55555555555424,
  *     'softener_mass_g' => 0, 'finished_density_g_per_ml' => 1.0999999999999979]`.
  *
- * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0
- *     to 1e15.
+ * @param float $base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to
+ *     1e15.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
  * @param float $salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL;
  *     0.001 to 25.
- * @param float $sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
- * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
- * @param float $diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+ * @param float $sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+ * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
+ * @param float $diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
  * @param float $water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
- * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0
- *     to 1e6. Default: none.
+ * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to
+ *     1e6. Default: none.
  * @param ?string $shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
  *     length is given, else a ball. One of `stick`, `ball`.
  * @param ?float $mix_mass_g Mass of the mix before salt; at least that of its base. Give its volume too.
- *     Unit: g; above 0 to 1e15. Default: the mass of its base.
- * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0
- *     to 1e15. Default: as `base_volume_ml`.
+ *     Unit: g; 1e-12 to 1e15. Default: the mass of its base.
+ * @param ?float $mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to
+ *     1e15. Default: as `base_volume_ml`.
  * @param ?float $hot_volume_ml Volume of the mix before salt at shot temperature; at least the cold one.
- *     Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
- * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 400. Default:
+ *     Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+ * @param ?float $shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to 427. Default:
  *     20.
  * @param ?float $voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
  * @param ?float $salt_expansion_per_kelvin Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01.
@@ -632,9 +632,9 @@ function salt_for_density(
  *     or the absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.
  * @param ?float $salinity_absolute Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035);
  *     give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
- * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; above
- *     0 to 12000. Default: none.
- * @param ?float $drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+ * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+ *     to 12000. Default: none.
+ * @param ?float $drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
  * @param ?float $drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
  *     Default: none.
  * @return array{salt_mass_g: float, softener_mass_g: float, finished_density_g_per_ml: float}
@@ -720,7 +720,7 @@ function salt_for_sink_rate(
  *     => 10.3125, 'fed' => 0.5]`.
  *
  * @param int $cavities Number of cavities that a shot fills. 1 to 1000000.
- * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+ * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
  * @param float $cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
  *     0.001 to 25.
  * @param ?float $hot_density_g_per_ml Melt density at shot temperature, without voids; at most the cold one.
@@ -789,7 +789,7 @@ function shot_fill(
  * Example: `piece_mass(cavity_volume_ml: 10, cold_density_g_per_ml: 1.0625, hot_density_g_per_ml: 1)` gives
  *     `['piece_mass_g' => 10.3125, 'piece_mass_min_g' => 10, 'piece_mass_max_g' => 10.625]`.
  *
- * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+ * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
  * @param float $cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
  *     0.001 to 25.
  * @param ?float $hot_density_g_per_ml Melt density at shot temperature, without voids; at most the cold one.
@@ -869,10 +869,10 @@ function shots(
  *     injector_residue_ml: 10)` gives `['loads' => 3, 'shots_per_load' => 2, 'shots_in_last' => 1]`.
  *
  * @param int $shots Number of shots. 1 to 100000000.
- * @param float $shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+ * @param float $shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
  * @param float $shot_density_g_per_ml Density of what the injector draws: hot, voids counted. Unit: g/mL;
  *     0.001 to 25.
- * @param float $injector_capacity_ml Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+ * @param float $injector_capacity_ml Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
  * @param ?float $injector_residue_ml Volume that stays in the injector each time it is emptied; below its
  *     capacity. Unit: mL; 0 to 1e15. Default: 0.
  * @return array{loads: int, shots_per_load: int, shots_in_last: int}
@@ -914,10 +914,10 @@ function injector_loads(
  *
  * @param int $pieces Number of good pieces needed. 1 to 1000000.
  * @param int $cavities Number of cavities that a shot fills. 1 to 1000000.
- * @param float $shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+ * @param float $shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
  * @param float $shot_density_g_per_ml Density of what the injector draws: hot, voids counted. Unit: g/mL;
  *     0.001 to 25.
- * @param float $injector_capacity_ml Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+ * @param float $injector_capacity_ml Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
  * @param ?float $injector_residue_ml Volume that stays in the injector each time it is emptied; below its
  *     capacity. Unit: mL; 0 to 1e15. Default: 0.
  * @param ?int $cleanings Number of times the injector is cleaned or goes cold, the last time included. 1 to
@@ -1001,14 +1001,14 @@ function batch_need(
  *     250, cup_mark_ml: 50, shot_mass_g: 20)` gives `['base_volume_ml' => 200, 'base_mass_g' => 200, 'mix_mass_g'
  *     => 250, 'surplus_mass_g' => 49.999999999999986, 'extra_shots' => 2]`.
  *
- * @param float $mix_needed_g Mass of mix that is needed. Unit: g; above 0 to 1e15.
+ * @param float $mix_needed_g Mass of mix that is needed. Unit: g; 1e-12 to 1e15.
  * @param float $base_fraction Share of base in the mix, by mass. Unit: 1; above 0 to 1.
  * @param float $base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it. Unit: g/mL;
  *     0.001 to 25.
- * @param float $cup_capacity_ml Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
- * @param ?float $cup_mark_ml Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one
- *     mark alone, when it is full.
- * @param ?float $shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+ * @param float $cup_capacity_ml Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
+ * @param ?float $cup_mark_ml Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark
+ *     alone, when it is full.
+ * @param ?float $shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
  * @return array{base_volume_ml: float, base_mass_g: float, mix_mass_g: float, surplus_mass_g: float,
  *     extra_shots: ?int}
  *     base_volume_ml: Volume of base: the mark. Unit: mL.
@@ -1052,13 +1052,12 @@ function base_to_mark(
  *
  * @param list<array{float, float, float}> $doses The doses: of each its smallest step, its tolerance and its
  *     ratio to the base. 1 to 64 of them. Each: Smallest step in which a dose can be measured: a drop, the
- *     smallest spoon, the readability of the balance. Unit: g; above 0 to 1e15. Then: Largest relative error that
- *     is accepted. Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; above
- *     0 to 10.
+ *     smallest spoon, the readability of the balance. Unit: g; 1e-12 to 1e15. Then: Largest relative error that
+ *     is accepted. Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; 1e-9
+ *     to 10.
  * @param float $base_fraction Share of base in the mix, by mass. Unit: 1; above 0 to 1.
- * @param ?float $oven_least_g Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default:
- *     none.
- * @param ?float $injector_least_g Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15.
+ * @param ?float $oven_least_g Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15. Default: none.
+ * @param ?float $injector_least_g Smallest mix that the injector can draw from. Unit: g; 1e-12 to 1e15.
  *     Default: none.
  * @return array{mix_mass_g: float, base_mass_g: float}
  *     mix_mass_g: Mass of the mix. Unit: g.
@@ -1127,24 +1126,24 @@ function reject_rate(
  *     3, 'drops' => 0, 'spoonfuls' => [2, 1, 0, 0, 0, 0, 0, 0], 'cup' => 0, 'cup_fillings' => 0, 'cup_mark' =>
  *     0]`.
  *
- * @param float $mass_to_measure_g Mass to measure. Unit: g; above 0 to 1e15.
+ * @param float $mass_to_measure_g Mass to measure. Unit: g; 1e-12 to 1e15.
  * @param ?float $tolerance Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default:
  *     0.05.
  * @param ?float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15. Default: none.
- * @param ?float $balance_capacity_g Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000
- *     times its readability.
+ *     balance. Unit: g; 1e-12 to 1e15. Default: none.
+ * @param ?float $balance_capacity_g Highest load of the balance. Unit: g; 1e-12 to 1e15. Default: 5000 times
+ *     its readability.
  * @param ?float $balance_least_load_g Minimum load for which the balance is trusted. Unit: g; 0 to 1e15.
  *     Default: 0.
  * @param list<float>|null $spoons_ml Volumes of the measuring spoons. 1 to 8 of them. Default: none. Each:
- *     Volume of the level spoon. Unit: mL; above 0 to 1e15.
+ *     Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
  * @param list<array{float, float}>|null $cups The cups with evenly spaced marks: of each the distance between
  *     marks and the capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit:
- *     mL; above 0 to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark.
- *     Unit: mL; above 0 to 1e15.
+ *     mL; 1e-9 to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark.
+ *     Unit: mL; 1e-9 to 1e15.
  * @param ?float $as_measured_density_g_per_ml Density of the material in a measure: of a liquid its density,
  *     of a powder its bulk density, level and not tapped. Unit: g/mL; 0.001 to 25. Default: none.
- * @param ?float $drop_mass_g Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+ * @param ?float $drop_mass_g Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
  * @return array{mass_g: float, deviation: float, tool: string, acts: int, drops: int, spoonfuls: list<int>,
  *     cup: int, cup_fillings: int, cup_mark: int}
  *     mass_g: Mass that it gives. Unit: g.
@@ -1208,11 +1207,11 @@ function bench_measure(
  *
  * @param float $piece_density_g_per_ml Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to
  *     25.
- * @param float $piece_volume_ml Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
- * @param float $diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+ * @param float $piece_volume_ml Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+ * @param float $diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
  * @param float $water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
- * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0
- *     to 1e6. Default: none.
+ * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to
+ *     1e6. Default: none.
  * @param ?string $shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
  *     length is given, else a ball. One of `stick`, `ball`.
  * @param ?float $hook_mass_g Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15.
@@ -1225,10 +1224,10 @@ function bench_measure(
  *     give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
  * @param ?float $density_uncertainty_g_per_ml Standard uncertainty of the density of the piece; its bounds
  *     are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
- * @param ?float $depth_m Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
- * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; above
- *     0 to 12000. Default: none.
- * @param ?float $drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+ * @param ?float $depth_m Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
+ * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+ *     to 12000. Default: none.
+ * @param ?float $drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
  * @param ?float $drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
  *     Default: none.
  * @return array{sink_rate_cm_per_s: float, sink_rate_min_cm_per_s: float, sink_rate_max_cm_per_s: float,
@@ -1296,12 +1295,12 @@ function sink_rate(
  *     10, water_temperature_celsius: 20, length_mm: 121, hook_mass_g: 2, hook_volume_ml: 0.25)` gives
  *     `1.0999999999999979`.
  *
- * @param float $sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
- * @param float $piece_volume_ml Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
- * @param float $diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+ * @param float $sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+ * @param float $piece_volume_ml Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+ * @param float $diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
  * @param float $water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
- * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0
- *     to 1e6. Default: none.
+ * @param ?float $length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to
+ *     1e6. Default: none.
  * @param ?string $shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a
  *     length is given, else a ball. One of `stick`, `ball`.
  * @param ?float $hook_mass_g Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to 1e15.
@@ -1312,9 +1311,9 @@ function sink_rate(
  *     or the absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.
  * @param ?float $salinity_absolute Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035);
  *     give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
- * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; above
- *     0 to 12000. Default: none.
- * @param ?float $drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+ * @param ?float $drop_depth_m Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9
+ *     to 12000. Default: none.
+ * @param ?float $drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
  * @param ?float $drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to 25.
  *     Default: none.
  * @return float Density of the piece, voids and salt counted. Unit: g/mL.
@@ -1470,7 +1469,7 @@ function water_density(
  * Example: `cavity_of_water(water_mass_g: 10, water_temperature_celsius: 20)` gives `10.028511692201585`.
  *
  * @param float $water_mass_g Reading of the balance for the water in one cavity: filled less empty. Unit: g;
- *     above 0 to 1e15.
+ *     1e-12 to 1e15.
  * @param float $water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
  * @param ?float $air_pressure_kpa Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to
  *     110. Default: 101.325.
@@ -1551,7 +1550,7 @@ function station_pressure(
  *     absolute_pressure_kpa: 10)` gives `['swollen_volume_ml' => 950, 'standing_volume_ml' => 500,
  *     'absolute_pressure_kpa' => 10]`.
  *
- * @param float $liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+ * @param float $liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
  * @param float $entrained_air Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to
  *     below 1.
  * @param float $station_pressure_kpa Air pressure at the place itself, not reduced to sea level. Unit: kPa;
@@ -1657,7 +1656,7 @@ function entrained_air(
  *     1055.5555555555554, 'fill_mark_ml' => 250, 'fills' => 2, 'fill_level_ml' => 250, 'fill_swollen_ml' =>
  *     475]`.
  *
- * @param float $liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+ * @param float $liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
  * @param float $entrained_air Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to
  *     below 1.
  * @param float $station_pressure_kpa Air pressure at the place itself, not reduced to sea level. Unit: kPa;
@@ -1673,9 +1672,9 @@ function entrained_air(
  * @param ?float $damp_at_celsius Temperature of a damp pot, whose water boils under vacuum; omit it for a dry
  *     pot. Unit: °C; 0.01 to 200. Default: none.
  * @param ?float $vessel_spare Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
- * @param ?float $vessel_brim_ml Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It may be
+ * @param ?float $vessel_brim_ml Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It may be
  *     omitted.
- * @param ?float $vessel_mark_ml Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any
+ * @param ?float $vessel_mark_ml Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any
  *     level.
  * @return array{vessel_volume_ml: float, fill_mark_ml: ?float, fills: ?int, fill_level_ml: ?float,
  *     fill_swollen_ml: ?float}
@@ -1733,10 +1732,10 @@ function degas_vessel(
  *
  * @param string $cut Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
  *     0.05 to 6.35 mm.
- * @param float $thickness_um Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+ * @param float $thickness_um Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
  * @param float $film_density_g_per_ml Density of the film that the flake is cut from. Unit: g/mL; 0.001 to
  *     25.
- * @param float $flake_dose_g Mass of the dose of flake. Unit: g; above 0 to 1e15.
+ * @param float $flake_dose_g Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
  * @return array{particles: float, area_cm2: float}
  *     particles: Number of particles, not rounded. Unit: 1.
  *     area_cm2: Area of film, one face of every particle. Unit: cm2.
@@ -1771,13 +1770,13 @@ function flake_count(
  *
  * @param string $cut Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
  *     0.05 to 6.35 mm.
- * @param float $thickness_um Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+ * @param float $thickness_um Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
  * @param float $film_density_g_per_ml Density of the film that the flake is cut from. Unit: g/mL; 0.001 to
  *     25.
- * @param float $flake_dose_g Mass of the dose of flake. Unit: g; above 0 to 1e15.
+ * @param float $flake_dose_g Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
  * @param string $other_cut Size and shape of the other flake. 0.05 to 6.35 mm.
  * @param float $other_thickness_um Thickness of the film of the other flake; below the size of its cut. Unit:
- *     µm; above 0 to 6350.
+ *     µm; 1e-3 to 6350.
  * @param float $other_film_density_g_per_ml Density of the film of the other flake. Unit: g/mL; 0.001 to 25.
  * @param ?float $other_as_scooped_g_per_ml Bulk density of the other flake, level in the spoon. Unit: g/mL;
  *     0.001 to 25. Default: none.
@@ -1897,8 +1896,8 @@ function equivalent_time(
  * Example: `budget_left(heat_budget_s: 1800, equivalent_time_s: 600)` gives `['budget_s' => 1800, 'left_s' =>
  *     1200, 'overspent_s' => 0]`.
  *
- * @param float $heat_budget_s Time at the reference temperature that the plastisol withstands. Unit: s; above
- *     0 to 1e15.
+ * @param float $heat_budget_s Time at the reference temperature that the plastisol withstands. Unit: s; 1e-6
+ *     to 1e15.
  * @param float $equivalent_time_s Equivalent time that the pot has spent so far, at the temperature of its
  *     budget. Unit: s; 0 to 1e15.
  * @param ?float $budget_with Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1.
@@ -1906,7 +1905,7 @@ function equivalent_time(
  * @param ?float $stabilizer_dose Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as
  *     `budget_with`.
  * @param ?float $extra_time_s Equivalent time that more of the stabilizer buys, per mass of it per mass of
- *     base: 30000 s is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+ *     base: 30000 s is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.
  * @param ?float $extra_most Highest dose of stabilizer for which the extra time is known, by mass of base.
  *     Unit: 1; 0 to 1. Default: none.
  * @return array{budget_s: float, left_s: float, overspent_s: float}
@@ -1948,16 +1947,16 @@ function budget_left(
  *     heated_to_celsius: 170, timings: [[200, 20, 120, 80], [400, 20, 120, 160]])` gives `['heat_time_s' => 180,
  *     'heat_time_uncertainty_s' => 13.46996659238619, 'power_w' => 500, 'beyond' => null]`.
  *
- * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+ * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
  * @param float $specific_heat_j_per_g_k Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
  * @param float $heated_from_celsius The temperature before heating. Unit: °C; -73 to 427.
  * @param float $heated_to_celsius The temperature after heating, above that before. Unit: °C; -73 to 427.
  * @param list<array{float, float, float, float}>|null $timings Heatings that the shop has timed, all at one
  *     setting: of each the mass of the mix, the temperatures before and after and the time; needed without the
- *     rated power. 1 to 1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0
- *     to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+ *     rated power. 1 to 1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to
+ *     1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
  *     heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating.
- *     Unit: s; above 0 to 1e9.
+ *     Unit: s; 1e-3 to 1e9.
  * @param ?float $oven_power_w Rated power of the oven, its output at full power: a first guess, not used once
  *     there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
  * @param ?float $setting Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that
@@ -1966,7 +1965,7 @@ function budget_left(
  *     °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
  * @param ?float $timed_specific_heat_j_per_g_k Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10.
  *     Default: as `specific_heat_j_per_g_k`.
- * @param ?float $vessel_mass_g Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+ * @param ?float $vessel_mass_g Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
  * @param ?float $vessel_specific_heat_j_per_g_k Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10.
  *     Default: none.
  * @return array{heat_time_s: float, heat_time_uncertainty_s: float, power_w: float, beyond: ?float}
@@ -2022,7 +2021,7 @@ function heat_time(
  *     measures: 'metric')` gives `['burst_s' => 90, 'expected_celsius' => 95, 'shoot_from_celsius' => 162,
  *     'shoot_to_celsius' => 178, 'bursts' => 4, 'oven_time_s' => 175]`.
  *
- * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+ * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
  * @param float $specific_heat_j_per_g_k Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
  * @param float $reading_celsius Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
  * @param float $window_bottom_celsius Lowest temperature at which the mix is shot, its material's own. Unit:
@@ -2031,10 +2030,10 @@ function heat_time(
  *     the lowest. Unit: °C; -73 to 427.
  * @param list<array{float, float, float, float}>|null $timings Heatings that the shop has timed, all at one
  *     setting: of each the mass of the mix, the temperatures before and after and the time; needed without the
- *     rated power. 1 to 1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0
- *     to 1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
+ *     rated power. 1 to 1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to
+ *     1e15. Then: Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed
  *     heating, stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating.
- *     Unit: s; above 0 to 1e9.
+ *     Unit: s; 1e-3 to 1e9.
  * @param ?float $oven_power_w Rated power of the oven, its output at full power: a first guess, not used once
  *     there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
  * @param ?float $setting Setting of the oven, as a share of full power. Unit: 1; above 0 to 1. Default: that
@@ -2043,16 +2042,16 @@ function heat_time(
  *     °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
  * @param ?float $timed_specific_heat_j_per_g_k Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10.
  *     Default: as `specific_heat_j_per_g_k`.
- * @param ?float $vessel_mass_g Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+ * @param ?float $vessel_mass_g Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
  * @param ?float $vessel_specific_heat_j_per_g_k Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10.
  *     Default: none.
  * @param ?float $aim_celsius The temperature to heat to. Unit: °C; in the shot window. Default: the middle of
  *     the window.
  * @param ?float $thermometer_kelvin How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
  * @param ?float $burst_step_s Shortest burst that can be set, of which the others are multiples. Unit: s;
- *     above 0 to 3600. Default: 5.
- * @param ?float $longest_burst_s Longest burst without a stir, at least the shortest. Unit: s; above 0 to
- *     3600. Default: 120.
+ *     1e-3 to 3600. Default: 5.
+ * @param ?float $longest_burst_s Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to 3600.
+ *     Default: 120.
  * @param ?float $oven_turn_s How long a turn of full power and none takes at a setting below full power.
  *     Unit: s; 0 to 3600. Default: 30.
  * @param ?string $measures The system of measures: what a cup, a spoon and a fluid ounce hold. Default:
@@ -2127,17 +2126,17 @@ function next_burst(
  *     gives `['time_constant_s' => 2066.371724164207, 'hot_for_s' => 651.0745655967437, 'half_full_s' =>
  *     511.5585872545843, 'after_celsius' => 132.7027027027027]`.
  *
- * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+ * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
  * @param float $hot_from_celsius Temperature after the last burst. Unit: °C; -73 to 427.
  * @param float $hot_to_celsius Temperature down to which the pot can be shot, above that of the room. Unit:
  *     °C; -73 to 427.
- * @param float $watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+ * @param float $watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15.
  * @param float $watched_from_celsius First reading of a pot that was watched to cool, from its second minute
  *     on, stirred. Unit: °C; -73 to 427.
  * @param float $watched_to_celsius Second reading of a pot that was watched to cool, stirred; below the first
  *     and above that of the room. Unit: °C; -73 to 427.
- * @param float $watched_time_s Time between the two readings of a pot that was watched to cool. Unit: s;
- *     above 0 to 1e9.
+ * @param float $watched_time_s Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3
+ *     to 1e9.
  * @param ?float $room_celsius Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
  * @param ?float $stood_s How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not
  *     calculated.
@@ -2188,29 +2187,29 @@ function stays_hot(
  * Example: `pot_heats(pot_mass_g: 1200, clock_runs: [[22, 48, 50, 0, 1]], hot_for_s: 480, oven_time_s: 240)`
  *     gives `['reheats' => 2, 'first_shots' => 9, 'shooting_time_s' => 1100, 'total_time_s' => 1820]`.
  *
- * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+ * @param float $pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
  * @param list<array{float, float, float, float, float}> $clock_runs The pot's shots in their order, like ones
  *     together: of each run the number of shots, the mass that one takes, the working time for one, the time that
  *     it sets and the number of molds in turn. At most 100 000 shots. 1 to 1000 of them. Each: Number of like
  *     shots in a row; at most 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included.
- *     Unit: g; above 0 to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to
+ *     Unit: g; 1e-12 to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to
  *     1e15. Default: how often a shot can be made is not calculated. Then: Time that a shot sets in its mold.
  *     Unit: s; 0 to 1e6. Default: 0. Then: Number of such molds that are shot in turn. Unit: 1; 1 to 1000000.
  *     Default: 1.
  * @param ?float $hot_for_s How long the pot stays hot at one heat, from the last burst to the last shot.
- *     Unit: s; above 0 to 1e15. Default: from how it cools.
+ *     Unit: s; 1e-3 to 1e15. Default: from how it cools.
  * @param ?float $clock_from_celsius Temperature after the last burst; needed with `cools`. Unit: °C; -73 to
  *     427. Default: none.
  * @param ?float $clock_to_celsius Temperature down to which the pot can be shot, above that of the room;
  *     needed with `cools`. Unit: °C; -73 to 427. Default: none.
- * @param ?float $watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
- *     It may be omitted.
+ * @param ?float $watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15. It
+ *     may be omitted.
  * @param ?float $watched_from_celsius First reading of a pot that was watched to cool, from its second minute
  *     on, stirred. Unit: °C; -73 to 427. It may be omitted.
  * @param ?float $watched_to_celsius Second reading of a pot that was watched to cool, stirred; below the
  *     first and above that of the room. Unit: °C; -73 to 427. It may be omitted.
  * @param ?float $watched_time_s Time between the two readings of a pot that was watched to cool. Unit: s;
- *     above 0 to 1e9. It may be omitted.
+ *     1e-3 to 1e9. It may be omitted.
  * @param ?float $room_celsius Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
  * @param ?float $oven_time_s How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not
  *     counted.
@@ -2280,14 +2279,14 @@ function pot_heats(
  *     `center`, `mean`.
  * @param ?float $diffusivity_m2_per_s Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default:
  *     8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
- * @param ?float $shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+ * @param ?float $shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
  * @param ?float $shot_specific_heat_j_per_g_k Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10.
  *     Default: 1.9.
  * @param ?float $mold_mass_g Mass of the mold. Without it the mold is taken to keep its temperature; with it
- *     the mass of the shot is needed. Unit: g; above 0 to 1e15. Default: none.
+ *     the mass of the shot is needed. Unit: g; 1e-12 to 1e15. Default: none.
  * @param ?float $mold_specific_heat_j_per_g_k Specific heat of the mold; the default is that of aluminum.
  *     Unit: J/(g.K); 0.1 to 10. Default: 0.897.
- * @param ?float $hands_s Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15.
+ * @param ?float $hands_s Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15.
  *     Default: how often a shot can be made is not calculated.
  * @param ?int $molds Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
  * @return array{setting_time_s: float, setting_time_min_s: float, setting_time_max_s: float, warms_kelvin:
@@ -2446,9 +2445,9 @@ function viscosity_of_ball(
  *     'mean_g' => 10, 'deviation_g' => 0]`.
  *
  * @param list<float> $weights_g Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
- *     weighed piece. Unit: g; above 0 to 1e15.
+ *     weighed piece. Unit: g; 1e-12 to 1e15.
  * @param float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15.
+ *     balance. Unit: g; 1e-12 to 1e15.
  * @param float $cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
  *     0.001 to 25.
  * @param ?float $hot_density_g_per_ml Melt density at shot temperature, without voids; at most the cold one.
@@ -2501,12 +2500,12 @@ function cavity_of_weights(
  *     0.002886751345948127, 'mean_g' => 10.5, 'deviation_g' => 0]`.
  *
  * @param list<float> $weights_g Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
- *     weighed piece. Unit: g; above 0 to 1e15.
+ *     weighed piece. Unit: g; 1e-12 to 1e15.
  * @param float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15.
+ *     balance. Unit: g; 1e-12 to 1e15.
  * @param float $cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit: g/mL;
  *     0.001 to 25.
- * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+ * @param float $cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
  * @param ?float $hot_density_g_per_ml Melt density at shot temperature, without voids; at most the cold one.
  *     Unit: g/mL; 0.001 to 25. Default: as `cold_density_g_per_ml`.
  * @param ?float $voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
@@ -2552,9 +2551,9 @@ function feed_of_weights(
  *
  * @param list<array{float, float}> $drops_weighed Drops that were counted and weighed together, each weighing
  *     started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
- *     Then: What they weigh together, net. Unit: g; above 0 to 1e15.
+ *     Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
  * @param float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15.
+ *     balance. Unit: g; 1e-12 to 1e15.
  * @return array{drop_mass_g: float, drop_mass_uncertainty_g: float, scatter_g: float}
  *     drop_mass_g: Mass of one drop. Unit: g.
  *     drop_mass_uncertainty_g: Its standard uncertainty. Unit: g.
@@ -2584,10 +2583,10 @@ function drop_of_weighings(
  *
  * @param list<array{float, float}> $scoops_weighed Level spoonfuls that were counted and weighed together,
  *     each weighing started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1
- *     to 1000000. Then: What they weigh together, net. Unit: g; above 0 to 1e15.
- * @param float $spoon_volume_ml Volume of the level spoon. Unit: mL; above 0 to 1e15.
+ *     to 1000000. Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
+ * @param float $spoon_volume_ml Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
  * @param float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15.
+ *     balance. Unit: g; 1e-12 to 1e15.
  * @param ?float $volume_uncertainty_ml Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0.
  * @return array{as_scooped_g_per_ml: float, as_scooped_uncertainty_g_per_ml: float, spoonful_g: float}
  *     as_scooped_g_per_ml: Bulk density, level in the spoon. Unit: g/mL.
@@ -2621,12 +2620,12 @@ function as_scooped_of_weighings(
  *     'injector_residue_uncertainty_ml' => 0.02886751345948129, 'residue_mass_g' => 4.0000000000000036]`.
  *
  * @param list<array{float, float}> $injector_weighed_g Weighings of the injector, each clean and then emptied
- *     as at work. 2 to 1000 of them. Each: Mass of the clean injector. Unit: g; above 0 to 1e15. Then: Mass of
- *     the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+ *     as at work. 2 to 1000 of them. Each: Mass of the clean injector. Unit: g; 1e-12 to 1e15. Then: Mass of the
+ *     injector emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.
  * @param float $residue_density_g_per_ml Density of what stays in the injector, at the temperature at which
  *     it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
  * @param float $balance_readability_g Smallest difference that the balance shows; without it there is no
- *     balance. Unit: g; above 0 to 1e15.
+ *     balance. Unit: g; 1e-12 to 1e15.
  * @param ?float $density_uncertainty_g_per_ml Standard uncertainty of the density of the piece; its bounds
  *     are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
  * @return array{injector_residue_ml: float, injector_residue_uncertainty_ml: float, residue_mass_g: float}

@@ -208,15 +208,12 @@ fn a_size_that_cannot_be_is_said_in_the_unit_of_the_bench() {
         Bench::new(None, std::vec![ml(-1.0)], Vec::new(), Handling::default()).unwrap_err();
     assert_eq!(
         refused.to_string(),
-        "entry 1 of the list: the spoon volume is -1 mL; it must be above 0 and at most 1e15 mL"
+        "entry 1 of the list: the spoon volume is -1 mL; it must be from 1e-9 to 1e15 mL"
     );
     assert!(refused.help().contains("the sign and the unit"), "{}", refused.help());
     let none = Balance { capacity: g(0.0), ..balance() };
     let refused = Bench::new(Some(none), Vec::new(), Vec::new(), Handling::default()).unwrap_err();
-    assert_eq!(
-        refused.to_string(),
-        "the balance capacity is 0 g; it must be above 0 and at most 1e15 g"
-    );
+    assert_eq!(refused.to_string(), "the balance capacity is 0 g; it must be from 1e-12 to 1e15 g");
     let bench = bench(None, spoons(), Vec::new());
     let refused = bench.measure(g(5.0), &scooped(1e300), within(5.0)).unwrap_err();
     assert_eq!(

@@ -1,5 +1,6 @@
 //! A plan as a document: with what it was made from.
 
+use alloc::string::String;
 use alloc::vec::Vec;
 
 use serde_json::Value;
@@ -27,6 +28,14 @@ pub struct PlanDocument {
 }
 
 impl PlanDocument {
+    /// The document as JSON text, complete.
+    ///
+    /// # Errors
+    /// A number of it that JSON cannot have.
+    pub fn to_json(&self) -> serde_json::Result<String> {
+        serde_json::to_string(self)
+    }
+
     /// The bench sheet, as text by its `Display`.
     #[must_use]
     pub const fn sheet(&self) -> Sheet<'_> {

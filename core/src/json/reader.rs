@@ -136,9 +136,6 @@ pub(crate) fn shortened(text: &str) -> String {
     shown
 }
 
-/// Longest name of a material, formula, mold or order, in characters.
-pub(crate) const LONGEST_NAME: usize = 80;
-
 /// A name that people and paths can carry: one line, not empty, not endless.
 pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>) -> bool {
     let fault = if let Some(odd) = super::names::oddity(text) {
@@ -147,7 +144,7 @@ pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>)
         Some("A name is empty.".to_owned())
     } else if text.trim() != text {
         Some("A name starts or ends with a space.".to_owned())
-    } else if text.chars().nth(LONGEST_NAME).is_some() {
+    } else if text.chars().nth(Name::LONGEST).is_some() {
         Some("A name is too long.".to_owned())
     } else {
         None
@@ -159,7 +156,8 @@ pub(crate) fn checked_name(text: &str, path: &Path<'_>, faults: &mut Vec<Fault>)
             path: path.to_string(),
             message,
             help: format!(
-                "Give it a name of 1 to {LONGEST_NAME} characters on one line, each of which shows."
+                "Give it a name of 1 to {} characters on one line, each of which shows.",
+                Name::LONGEST
             ),
         });
     }
@@ -183,6 +181,21 @@ impl Read for String {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(transparent)]
 pub struct Name(pub String);
+
+impl Name {
+    /// The longest name, in characters.
+    pub const LONGEST: usize = 80;
+
+    /// `text` as a name: 1 to [`Name::LONGEST`] characters on one line, each of which shows.
+    ///
+    /// # Errors
+    /// The fault, without a path.
+    pub fn new(text: &str) -> Result<Self, Fault> {
+        let mut faults = Vec::new();
+        checked_name(text, &Path::ROOT, &mut faults);
+        faults.pop().map_or_else(|| Ok(Self(text.to_owned())), Err)
+    }
+}
 
 deserialize_by_reading! { Name; }
 
@@ -355,6 +368,7 @@ mod tests {
     fn a_name_is_on_one_line(#[case] name: &str, #[case] good: bool) {
         let value = json!(name);
         assert_eq!(read_value::<Name>(&value).is_ok(), good);
+        assert_eq!(Name::new(name).is_ok(), good);
         let map = json!({ name: true });
         assert_eq!(read_value::<crate::json::Named<bool>>(&map).is_ok(), good);
         assert_eq!(serde_json::from_value::<Name>(value).is_ok(), good);
@@ -363,8 +377,8 @@ mod tests {
     #[test]
     fn a_name_has_an_end() {
         let of = |length: usize| json!("n".repeat(length));
-        assert!(read_value::<Name>(&of(LONGEST_NAME)).is_ok());
-        assert!(read_value::<Name>(&of(LONGEST_NAME + 1)).is_err());
+        assert!(read_value::<Name>(&of(Name::LONGEST)).is_ok());
+        assert!(read_value::<Name>(&of(Name::LONGEST + 1)).is_err());
     }
 
     #[rstest]

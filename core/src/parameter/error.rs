@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use super::label::Label;
-use super::range::{Number, Shown};
+use super::range::{Number, Outside, Shown};
 use super::{Parameter, PlainUnit};
 use crate::codes::codes;
 use crate::fault::Diagnose;
@@ -170,7 +170,11 @@ impl fmt::Display for ParameterError {
                     true => (PlainUnit::Count, "has", "have"),
                     false => (unit, "is", "be"),
                 };
-                write!(f, "{label} {found} {}", Number(x, unit))?;
+                write!(f, "{label} {found} ")?;
+                match self.parameter.range() {
+                    Some(range) => write!(f, "{}", Outside(x, range, unit))?,
+                    None => write!(f, "{}", Number(x, unit))?,
+                }
                 if self.parameter.is_list() {
                     f.write_str(if x == 1.0 { " entry" } else { " entries" })?;
                 }
@@ -585,7 +589,7 @@ mod tests {
         "the number of cavities is 1.5; it must be a whole number"
     )]
     #[case(Parameter::Cavities, Problem::Missing, "the number of cavities is missing")]
-    #[case(Parameter::CavityVolume, Problem::OutOfRange(-10.0), "the cavity volume is -10 mL; it must be above 0 and at most 1e15 mL")]
+    #[case(Parameter::CavityVolume, Problem::OutOfRange(-10.0), "the cavity volume is -10 mL; it must be from 1e-9 to 1e15 mL")]
     #[case(
         Parameter::Voids,
         Problem::OutOfRange(1.5),

@@ -7,6 +7,8 @@
 mod error;
 mod label;
 mod range;
+#[cfg(all(test, feature = "table-texts"))]
+mod tests;
 mod unit;
 
 pub use error::{Check, Found, ParameterError, ParameterErrors, Problem, Relation};
@@ -103,9 +105,6 @@ macro_rules! range {
     (density) => {
         Some(Range::new(0.001, 25.0))
     };
-    (positive $least:literal to $most:literal) => {
-        Some(Range::new($least as f64, $most as f64).positive())
-    };
     (above $least:literal to $most:literal) => {
         Some(Range::new($least as f64, $most as f64).above())
     };
@@ -127,9 +126,6 @@ macro_rules! range_text {
     };
     (density) => {
         "0.001 to 25"
-    };
-    (positive $least:literal to $most:literal) => {
-        concat!("above 0 to ", $most)
     };
     (above $least:literal to $most:literal) => {
         concat!("above ", $least, " to ", $most)
@@ -243,11 +239,11 @@ parameters! {
         "Bulk density of a powder, level in the spoon and not tapped.";
     BlueYellow b Pure (-200 to 200) (required)
         "b* of the color: blue below 0, yellow above.";
-    BalanceCapacity balance_capacity Gram (positive 1e-12 to 1e15) (text "5000 times its readability")
+    BalanceCapacity balance_capacity Gram (1e-12 to 1e15) (text "5000 times its readability")
         "Highest load of the balance.";
     BalanceLeastLoad balance_least_load Gram (0 to 1e15) (zero)
         "Minimum load for which the balance is trusted.";
-    BalanceReadability balance_readability Gram (positive 1e-12 to 1e15) (nothing)
+    BalanceReadability balance_readability Gram (1e-12 to 1e15) (nothing)
         "Smallest difference that the balance shows; without it there is no balance."
         "Give the smallest step that the balance shows, such as 0.01 g.";
     BallDensity ball_density GramPerMilliliter (density) (required)
@@ -268,11 +264,11 @@ parameters! {
         "Share of base in the mix, by mass.";
     BaseInPot base_in_pot None (text "above 0, mL or g") (text "that of the pot of the plan; else amounts are not calculated")
         "The base in the pot, cold and liquid as a cup measures it, or weighed.";
-    BaseMass base_mass Gram (positive 1e-12 to 1e15) (required)
+    BaseMass base_mass Gram (1e-12 to 1e15) (required)
         "Mass of base that the formula is for.";
     BaseMaterial base_material None (text "as in a book") (required)
         "The material of the base and its properties.";
-    BaseVolume base_volume Milliliter (positive 1e-9 to 1e15) (required)
+    BaseVolume base_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of the base, cold and liquid, as a cup measures it.";
     Bench bench None (text "as in a book") (required)
         "The tools on the bench.";
@@ -290,7 +286,7 @@ parameters! {
         "What the plan may take before it is refused.";
     BudgetWith budget_with Pure (0 to 1) (zero)
         "Stabilizer that the heat budget is stated for, by mass of base.";
-    BurstStep burst_step Second (positive 1e-3 to 3600) (= 5)
+    BurstStep burst_step Second (1e-3 to 3600) (= 5)
         "Shortest burst that can be set, of which the others are multiples.";
     Buys buys None (text "as of a material in a book") (nothing)
         "Heat that more of the stabilizer buys.";
@@ -304,10 +300,10 @@ parameters! {
         "Number of pieces that were cast.";
     Cavities cavities Count (1 to 1000000) (required)
         "Number of cavities that a shot fills.";
-    CavityVolume cavity_volume Milliliter (positive 1e-9 to 1e15) (required)
+    CavityVolume cavity_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of one cavity."
         "Measure it, e.g. by the weight of the water that it holds.";
-    CleanMass clean_mass Gram (positive 1e-12 to 1e15) (required)
+    CleanMass clean_mass Gram (1e-12 to 1e15) (required)
         "Mass of the clean injector.";
     Cleanings cleanings Count (1 to 1000000) (= 1)
         "Number of times the injector is cleaned or goes cold, the last time included.";
@@ -341,9 +337,9 @@ parameters! {
         "Share of the price that the shop keeps (a markup on the cost is another thing). Without it there is no price.";
     Cup cup Milliliter (text "above 0") (text "the book's largest cup, as full as its limits allow")
         "Volume that the cup may hold.";
-    CupCapacity cup_capacity Milliliter (positive 1e-9 to 1e15) (required)
+    CupCapacity cup_capacity Milliliter (1e-9 to 1e15) (required)
         "Volume of the cup up to its last mark.";
-    CupMark cup_mark Milliliter (positive 1e-9 to 1e15) (text "one mark alone, when it is full")
+    CupMark cup_mark Milliliter (1e-9 to 1e15) (text "one mark alone, when it is full")
         "Distance between the marks of the cup.";
     Cups cups None (1 to 64) (nothing)
         "The cups with evenly spaced marks: of each the distance between marks and the capacity.";
@@ -355,40 +351,40 @@ parameters! {
         "Density, without voids.";
     DensityUncertainty density_uncertainty GramPerMilliliter (0 to 25) (zero)
         "Standard uncertainty of the density of the piece; its bounds are counted at twice that.";
-    Depth depth Meter (positive 1e-9 to 12000) (nothing)
+    Depth depth Meter (1e-9 to 12000) (nothing)
         "Depth to give the sink time for.";
     DialAccuracy dial_accuracy Pure (0 to 1) (= 0.03)
         "Accuracy of the vacuum gauge, as a share of its span.";
-    DialSpan dial_span Kilopascal (positive 1e-3 to 1000) (= 101.59167)
+    DialSpan dial_span Kilopascal (1e-3 to 1000) (= 101.59167)
         "Maximum that the vacuum gauge shows.";
     DialTolerance dial_tolerance Kilopascal (0 to 101) (= 3.0477501)
         "How far the vacuum gauge may be off to either side; the default, 0.9 inHg, is 3 % of a common dial.";
-    Diameter diameter Millimeter (positive 1e-6 to 1e6) (required)
+    Diameter diameter Millimeter (1e-6 to 1e6) (required)
         "Mean diameter of the piece.";
     Diffusivity diffusivity SquareMeterPerSecond (1e-9 to 1e-5) (text "8.0e-8 m2/s, from 6.5e-8 to 1.0e-7")
         "Thermal diffusivity of the plastic.";
     DoseAmount dose_amount None (text "above 0; g, mL or drops") (required)
         "The dose as it is measured: weighed (a mass), by spoon (a volume) or in drops.";
-    DoseRatio dose_ratio Pure (positive 1e-9 to 10) (required)
+    DoseRatio dose_ratio Pure (1e-9 to 10) (required)
         "Dose, mass per mass of base.";
-    DoseStep dose_step Gram (positive 1e-12 to 1e15) (required)
+    DoseStep dose_step Gram (1e-12 to 1e15) (required)
         "Smallest step in which a dose can be measured: a drop, the smallest spoon, the readability of the balance.";
     Doses doses None (1 to 64) (required)
         "The doses: of each its smallest step, its tolerance and its ratio to the base.";
-    DragFactor drag_factor Pure (positive 1e-3 to 1e3) (= 1)
+    DragFactor drag_factor Pure (1e-3 to 1e3) (= 1)
         "Drag of the piece per drag of its shape, from a timed drop.";
     DropDensity drop_density GramPerMilliliter (density) (nothing)
         "Density of the piece that was dropped.";
-    DropDepth drop_depth Meter (positive 1e-9 to 12000) (nothing)
+    DropDepth drop_depth Meter (1e-9 to 12000) (nothing)
         "Depth of a timed drop, the piece let go just below the surface.";
-    DropMass drop_mass Gram (positive 1e-12 to 1e15) (nothing)
+    DropMass drop_mass Gram (1e-12 to 1e15) (nothing)
         "Mass of one drop."
         "Weigh 50 drops and divide.";
-    DropTime drop_time Second (positive 1e-6 to 1e9) (nothing)
+    DropTime drop_time Second (1e-6 to 1e9) (nothing)
         "Time of the timed drop.";
     DropsWeighed drops_weighed None (2 to 1000) (required)
         "Drops that were counted and weighed together, each weighing started over.";
-    EmptiedMass emptied_mass Gram (positive 1e-12 to 1e15) (required)
+    EmptiedMass emptied_mass Gram (1e-12 to 1e15) (required)
         "Mass of the injector emptied as at work; at least that of the clean one.";
     EntrainedAir entrained_air Pure (0 below 1) (required)
         "Share of air in the mix by volume, under the outside pressure.";
@@ -396,7 +392,7 @@ parameters! {
         "Equivalent time that the pot has spent so far, at the temperature of its budget.";
     ExtraMost extra_most Pure (0 to 1) (nothing)
         "Highest dose of stabilizer for which the extra time is known, by mass of base.";
-    ExtraTime extra_time Second (positive 1e-6 to 1e15) (nothing)
+    ExtraTime extra_time Second (1e-6 to 1e15) (nothing)
         "Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000 s is 5 min for every 1 %.";
     Feed feed Pure (0 to 1) (= 0.5)
         "Share of its contraction that a piece draws from the sprue while it cools. Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full).";
@@ -408,13 +404,13 @@ parameters! {
         "The finished mix to make: its mass, or its volume cold and liquid.";
     FinishedDensity finished_density GramPerMilliliter (density) (required)
         "Density of the finished plastic at 20 °C, voids counted.";
-    FinishedMass finished_mass Gram (positive 1e-12 to 1e15) (required)
+    FinishedMass finished_mass Gram (1e-12 to 1e15) (required)
         "Finished mass that contains the dose of flake.";
     FishedWater fished_water None (text "0 to 40 °C, salinity 0 to 42 g/kg") (required)
         "The water.";
     Flake flake None (text "as a material in a book") (required)
         "The flake: its cut, the thickness of its film, its density.";
-    FlakeDose flake_dose Gram (positive 1e-12 to 1e15) (required)
+    FlakeDose flake_dose Gram (1e-12 to 1e15) (required)
         "Mass of the dose of flake.";
     Form form None (text "one of the eight ways to state a loading") (required)
         "The way in which the salt loading is stated.";
@@ -430,7 +426,7 @@ parameters! {
         "Size of a grain of salt: the opening of a sieve that it just passes.";
     GrainDensity grain_density GramPerMilliliter (density) (required)
         "True density of the grains, above that of the melt.";
-    Hands hands Second (positive 1e-3 to 1e15) (text "how often a shot can be made is not calculated")
+    Hands hands Second (1e-3 to 1e15) (text "how often a shot can be made is not calculated")
         "Working time of a shot: fill, shoot, top off, take out.";
     Hardness hardness Pure (0 to 100) (required)
         "Durometer reading.";
@@ -438,7 +434,7 @@ parameters! {
         "Reading of a piece from the pot, on the scale of the book's points.";
     HardnessWanted hardness_wanted Pure (0 to 100) (nothing)
         "Reading that is wanted, on that scale.";
-    HeatBudget heat_budget Second (positive 1e-6 to 1e15) (nothing)
+    HeatBudget heat_budget Second (1e-6 to 1e15) (nothing)
         "Time at the reference temperature that the plastisol withstands.";
     HeatStep heat_step None (text "the id of a step of the plan that heats") (required)
         "The heat of the plan that the pot is at.";
@@ -460,7 +456,7 @@ parameters! {
         "Whether the pot is hot.";
     HotDensity hot_density GramPerMilliliter (density) (as ColdDensity cold_density)
         "Melt density at shot temperature, without voids; at most the cold one.";
-    HotFor hot_for Second (positive 1e-3 to 1e15) (text "from how it cools")
+    HotFor hot_for Second (1e-3 to 1e15) (text "from how it cools")
         "How long the pot stays hot at one heat, from the last burst to the last shot.";
     HotFrom hot_from Celsius (-73 to 427) (required)
         "Temperature after the last burst.";
@@ -468,11 +464,11 @@ parameters! {
         "What is in the pot: a mass, or a volume cold and liquid.";
     HotTo hot_to Celsius (-73 to 427) (required)
         "Temperature down to which the pot can be shot, above that of the room.";
-    HotVolume hot_volume Milliliter (positive 1e-9 to 1e15) (as MixVolume mix_volume)
+    HotVolume hot_volume Milliliter (1e-9 to 1e15) (as MixVolume mix_volume)
         "Volume of the mix before salt at shot temperature; at least the cold one.";
-    InjectorCapacity injector_capacity Milliliter (positive 1e-9 to 1e15) (required)
+    InjectorCapacity injector_capacity Milliliter (1e-9 to 1e15) (required)
         "Volume that the injector takes up at most.";
-    InjectorLeast injector_least Gram (positive 1e-12 to 1e15) (nothing)
+    InjectorLeast injector_least Gram (1e-12 to 1e15) (nothing)
         "Smallest mix that the injector can draw from.";
     InjectorResidue injector_residue Milliliter (0 to 1e15) (zero)
         "Volume that stays in the injector each time it is emptied; below its capacity.";
@@ -488,23 +484,23 @@ parameters! {
         "Share of the cavity that this layer of a laminated piece fills.";
     LeaveOut leave_out None (text "colorants of the book") (nothing)
         "Colorants that may not go in.";
-    Length length Millimeter (positive 1e-6 to 1e6) (nothing)
+    Length length Millimeter (1e-6 to 1e6) (nothing)
         "Length of a stick, at least 2.01 diameters; not used for a ball.";
     Lightness lightness Pure (0 to 100) (required)
         "L* of the color: 0 for black, 100 for white.";
-    LiquidVolume liquid_volume Milliliter (positive 1e-9 to 1e15) (required)
+    LiquidVolume liquid_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of the pot, cold and without air.";
     Loading loading Any (text "in the unit of its form") (required)
         "The salt loading, as its form states it.";
     LoadingRequested loading_requested None (text "exactly one of eight ways") (required)
         "The salt loading, stated in one of eight ways.";
-    LongestBurst longest_burst Second (positive 1e-3 to 3600) (= 120)
+    LongestBurst longest_burst Second (1e-3 to 3600) (= 120)
         "Longest burst without a stir, at least the shortest.";
     Made made Count (1 to 1000000) (= 1)
         "Number of good pieces that are made.";
     Mass mass Gram (0 to 1e15) (required)
         "Mass.";
-    MassToMeasure mass_to_measure Gram (positive 1e-12 to 1e15) (required)
+    MassToMeasure mass_to_measure Gram (1e-12 to 1e15) (required)
         "Mass to measure.";
     Masses masses None (text "0 or more each, g") (required)
         "Mass of each material in the mix.";
@@ -532,11 +528,11 @@ parameters! {
         "What is heated: a mass, or a volume cold and liquid.";
     MixDensity mix_density GramPerMilliliter (density) (nothing)
         "Density of the mix before salt: its mass by its volume.";
-    MixMass mix_mass Gram (positive 1e-12 to 1e15) (text "the mass of its base")
+    MixMass mix_mass Gram (1e-12 to 1e15) (text "the mass of its base")
         "Mass of the mix before salt; at least that of its base. Give its volume too.";
-    MixNeeded mix_needed Gram (positive 1e-12 to 1e15) (required)
+    MixNeeded mix_needed Gram (1e-12 to 1e15) (required)
         "Mass of mix that is needed.";
-    MixVolume mix_volume Milliliter (positive 1e-9 to 1e15) (as BaseVolume base_volume)
+    MixVolume mix_volume Milliliter (1e-9 to 1e15) (as BaseVolume base_volume)
         "Volume of the mix before salt at 20 °C. Give its mass too.";
     Mold mold None (text "as in a book") (required)
         "The mold.";
@@ -544,9 +540,9 @@ parameters! {
         "Temperature of the mold before the shot, below that at which a piece is taken out.";
     MoldCooling mold_cooling None (text "metal, cooler than the piece is taken out") (text "metal of 30 °C, taken out at 50 °C, so heavy that a shot does not warm it")
         "The mold: its temperature, that at which a piece is taken out, its mass.";
-    MoldHeatCapacity mold_heat_capacity JoulePerKelvin (positive 1e-15 to 1e18) (nothing)
+    MoldHeatCapacity mold_heat_capacity JoulePerKelvin (1e-15 to 1e18) (nothing)
         "Heat capacity of the mold.";
-    MoldMass mold_mass Gram (positive 1e-12 to 1e15) (nothing)
+    MoldMass mold_mass Gram (1e-12 to 1e15) (nothing)
         "Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass of the shot is needed.";
     MoldSpecificHeat mold_specific_heat JoulePerGramKelvin (0.1 to 10) (= 0.897)
         "Specific heat of the mold; the default is that of aluminum.";
@@ -576,9 +572,9 @@ parameters! {
         "The flake that takes its place.";
     OtherLightness other_lightness Pure (0 to 100) (required)
         "L* of the other color.";
-    OtherThickness other_thickness Micrometer (positive 1e-3 to 6350) (required)
+    OtherThickness other_thickness Micrometer (1e-3 to 6350) (required)
         "Thickness of the film of the other flake; below the size of its cut.";
-    OvenLeast oven_least Gram (positive 1e-12 to 1e15) (nothing)
+    OvenLeast oven_least Gram (1e-12 to 1e15) (nothing)
         "Smallest mix that the oven heats evenly.";
     OvenPower oven_power Watt (50 to 10000) (nothing)
         "Rated power of the oven, its output at full power: a first guess, not used once there are timings; needed without them.";
@@ -610,13 +606,13 @@ parameters! {
         "Pictures of the piece with a white or gray card in each, by the statistics of their pixels.";
     PieceDensity piece_density GramPerMilliliter (density) (required)
         "Density of the piece, its salt and voids counted.";
-    PieceMass piece_mass Gram (positive 1e-12 to 1e15) (required)
+    PieceMass piece_mass Gram (1e-12 to 1e15) (required)
         "Mass of one piece; at most the finished mass.";
     PiecePoint piece_point None (text "center or mean") (word "center")
         "The point of a piece whose temperature counts.";
-    PieceVolume piece_volume Milliliter (positive 1e-9 to 1e15) (required)
+    PieceVolume piece_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of the piece without its hook.";
-    PieceWeight piece_weight Gram (positive 1e-12 to 1e15) (required)
+    PieceWeight piece_weight Gram (1e-12 to 1e15) (required)
         "Mass of one weighed piece."
         "Tare the balance and weigh that piece again.";
     Pieces pieces Count (1 to 1000000) (required)
@@ -641,7 +637,7 @@ parameters! {
         "Mass that clings to the wall of the cup, part of the heel.";
     PotHeel pot_heel Gram (0 to 1e15) (zero)
         "Mass that cannot be drawn from the cup, its film included.";
-    PotMass pot_mass Gram (positive 1e-12 to 1e15) (required)
+    PotMass pot_mass Gram (1e-12 to 1e15) (required)
         "Mass of the mix in the pot.";
     PotShots pot_shots Count (1 to 100000) (required)
         "Number of like shots in a row; at most 100 000 from one pot.";
@@ -730,21 +726,21 @@ parameters! {
         "Temperature at which it is shot, above that at which it is taken out.";
     ShotDensity shot_density GramPerMilliliter (density) (required)
         "Density of what the injector draws: hot, voids counted.";
-    ShotEvery shot_every Second (positive 1e-3 to 1e15) (required)
+    ShotEvery shot_every Second (1e-3 to 1e15) (required)
         "Time from one shot to the next.";
-    ShotHeatCapacity shot_heat_capacity JoulePerKelvin (positive 1e-15 to 1e18) (required)
+    ShotHeatCapacity shot_heat_capacity JoulePerKelvin (1e-15 to 1e18) (required)
         "Heat capacity of the shot.";
-    ShotMass shot_mass Gram (positive 1e-12 to 1e15) (required)
+    ShotMass shot_mass Gram (1e-12 to 1e15) (required)
         "Mass of one shot, sprue included.";
     ShotSpecificHeat shot_specific_heat JoulePerGramKelvin (0.1 to 10) (= 1.9)
         "Specific heat of the plastic.";
-    ShotTemperature shot_temperature Celsius (20 to 400) (= 20)
+    ShotTemperature shot_temperature Celsius (20 to 427) (= 20)
         "Temperature at which the mix is shot.";
     ShotWindow shot_window None (text "the lower one first") (required)
         "Lowest and highest temperature at which it is shot.";
     Shots shots Count (1 to 100000000) (required)
         "Number of shots.";
-    SinkRate sink_rate CentimeterPerSecond (positive 1e-9 to 1e6) (required)
+    SinkRate sink_rate CentimeterPerSecond (1e-9 to 1e6) (required)
         "Sink rate: the final speed of the piece.";
     SoFar so_far None (text "what the answer before gave") (text "nothing, the plan is that of the whole list")
         "What was made and used of `orders_now` before the plan.";
@@ -765,9 +761,9 @@ parameters! {
         "Rise of the specific heat per kelvin, as a share of that at 25 °C, of what is heated and of what was timed.";
     SpentBefore spent_before Second (0 to 1e15) (text "not known after earlier heats")
         "Equivalent time of the earlier heats; above 0 only with heats_before.";
-    Spoon spoon Milliliter (positive 1e-9 to 1e15) (text "the dose is one spoonful")
+    Spoon spoon Milliliter (1e-9 to 1e15) (text "the dose is one spoonful")
         "Volume of the spoon; the dose is a whole number of spoonfuls.";
-    SpoonVolume spoon_volume Milliliter (positive 1e-9 to 1e15) (required)
+    SpoonVolume spoon_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of the level spoon.";
     Spoons spoons Milliliter (1 to 8) (nothing)
         "Volumes of the measuring spoons.";
@@ -791,13 +787,13 @@ parameters! {
         "Temperature at which a piece can be taken out.";
     Target target None (text "a color") (required)
         "The color to match.";
-    Temperature temperature Celsius (-50 to 400) (= 20)
+    Temperature temperature Celsius (-73 to 427) (= 20)
         "Temperature of the mix.";
-    TestPiece test_piece Gram (positive 1 to 10000) (= 25)
+    TestPiece test_piece Gram (1 to 10000) (= 25)
         "Mass of base that fills the dish of a test piece so deep that nothing shows through.";
     Thermometer thermometer Kelvin (0 to 100) (= 2)
         "How far the thermometer may be off.";
-    Thickness thickness Micrometer (positive 1e-3 to 6350) (required)
+    Thickness thickness Micrometer (1e-3 to 6350) (required)
         "Thickness of the film; below the size of the cut.";
     Ticks ticks None (text "ids of the plan's steps or of their items") (nothing)
         "Steps, or items of steps, that are done; `pots_now` overrides them.";
@@ -807,11 +803,11 @@ parameters! {
         "Density of the mix, cold and liquid; needed where a volume is given.";
     TimedFrom timed_from Celsius (-73 to 427) (required)
         "Temperature before a timed heating.";
-    TimedMass timed_mass Gram (positive 1e-12 to 1e15) (required)
+    TimedMass timed_mass Gram (1e-12 to 1e15) (required)
         "Mass of the mix in a timed heating.";
     TimedSpecificHeat timed_specific_heat JoulePerGramKelvin (0.1 to 10) (as SpecificHeat specific_heat)
         "Specific heat of what was timed.";
-    TimedTime timed_time Second (positive 1e-3 to 1e9) (required)
+    TimedTime timed_time Second (1e-3 to 1e9) (required)
         "Time that the oven ran in a timed heating.";
     TimedTo timed_to Celsius (-73 to 427) (required)
         "Temperature after a timed heating, stirred; above that before.";
@@ -841,13 +837,13 @@ parameters! {
         "The number to convert.";
     VaporPressure vapor_pressure Kilopascal (0 to 180) (zero)
         "Vapor pressure of the liquid; 0 for a dry plasticizer. Below the pressure in the chamber.";
-    VesselBrim vessel_brim Milliliter (positive 1e-9 to 1e15) (required)
+    VesselBrim vessel_brim Milliliter (1e-9 to 1e15) (required)
         "Volume of the vessel up to its brim.";
     VesselHeatCapacity vessel_heat_capacity JoulePerKelvin (0 to 1e18) (text "left to the timings")
         "Heat capacity of the vessel.";
-    VesselMark vessel_mark Milliliter (positive 1e-9 to 1e15) (text "any level")
+    VesselMark vessel_mark Milliliter (1e-9 to 1e15) (text "any level")
         "Distance between the vessel's marks.";
-    VesselMass vessel_mass Gram (positive 1e-12 to 1e15) (text "left to the timings")
+    VesselMass vessel_mass Gram (1e-12 to 1e15) (text "left to the timings")
         "Mass of the vessel.";
     VesselSpare vessel_spare Pure (0 below 1) (= 0.1)
         "Share of the vessel that stays empty.";
@@ -863,25 +859,25 @@ parameters! {
         "Standard uncertainty of the volume.";
     WatchedFrom watched_from Celsius (-73 to 427) (required)
         "First reading of a pot that was watched to cool, from its second minute on, stirred.";
-    WatchedMass watched_mass Gram (positive 1e-12 to 1e15) (required)
+    WatchedMass watched_mass Gram (1e-12 to 1e15) (required)
         "Mass of the mix in a pot that was watched to cool.";
-    WatchedTime watched_time Second (positive 1e-3 to 1e9) (required)
+    WatchedTime watched_time Second (1e-3 to 1e9) (required)
         "Time between the two readings of a pot that was watched to cool.";
     WatchedTo watched_to Celsius (-73 to 427) (required)
         "Second reading of a pot that was watched to cool, stirred; below the first and above that of the room.";
     WaterDensity water_density GramPerMilliliter (density) (required)
         "Density of the water.";
-    WaterMass water_mass Gram (positive 1e-12 to 1e15) (required)
+    WaterMass water_mass Gram (1e-12 to 1e15) (required)
         "Reading of the balance for the water in one cavity: filled less empty."
         "Weigh the mold empty and filled with water, and give the difference.";
     WaterTemperature water_temperature Celsius (0 to 40) (required)
         "Temperature of the water."
         "Give the temperature of the water, 0 to 40 °C.";
-    WaterViscosity water_viscosity MillipascalSecond (positive 1e-9 to 1e9) (required)
+    WaterViscosity water_viscosity MillipascalSecond (1e-9 to 1e9) (required)
         "Dynamic viscosity of the water.";
     WeighedCount weighed_count Count (1 to 1000000) (required)
         "Number of drops or spoonfuls of a weighing.";
-    WeighedMass weighed_mass Gram (positive 1e-12 to 1e15) (required)
+    WeighedMass weighed_mass Gram (1e-12 to 1e15) (required)
         "What they weigh together, net.";
     Weights weights Gram (2 to 100000) (required)
         "Mass of each piece, one by one.";

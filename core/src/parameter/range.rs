@@ -20,15 +20,13 @@ pub struct Range {
     pub above: bool,
     /// Whether the range ends below `most`.
     pub below: bool,
-    /// Whether `least` is but the smallest number above zero that makes sense: "above 0".
-    pub positive: bool,
 }
 
 impl Range {
     /// Numbers from `least` to `most`, both included.
     #[must_use]
     pub const fn new(least: f64, most: f64) -> Self {
-        Self { least, most, above: false, below: false, positive: false }
+        Self { least, most, above: false, below: false }
     }
 
     /// The same without its lower bound.
@@ -41,11 +39,6 @@ impl Range {
     #[must_use]
     pub const fn below(self) -> Self {
         Self { below: true, ..self }
-    }
-
-    /// The same, shown as "above 0".
-    pub(super) const fn positive(self) -> Self {
-        Self { positive: true, ..self }
     }
 
     /// Whether `x` is a number inside.
@@ -103,20 +96,16 @@ impl SiRange {
     }
 }
 
-/// A range with its unit, as a message shows it: `from 0 to below 1`, `above 0 g`.
+/// A range with its unit, as a message shows it: `from 0 to below 1`, `from 1e-12 to 1e15 g`. Always with both bounds.
 pub(crate) struct Shown(pub(crate) Range, pub(crate) PlainUnit);
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self(range, unit) = self;
-        let number = |x| Number(x, *unit);
-        if range.positive {
-            return write!(f, "above 0 and at most {}", number(range.most));
-        }
         f.write_str(if range.above { "above " } else { "from " })?;
         write!(f, "{} to ", Number(range.least, PlainUnit::Pure))?;
         f.write_str(if range.below { "below " } else { "" })?;
-        write!(f, "{}", number(range.most))
+        write!(f, "{}", Number(range.most, *unit))
     }
 }
 
@@ -127,15 +116,23 @@ fn ten_digits(x: f64) -> f64 {
     if rounded.is_finite() { rounded } else { x }
 }
 
-/// A number with its unit, with an exponent where it would have a row of zeros.
+/// A number with its unit in ten digits, with an exponent where it would have a row of zeros.
 pub(crate) struct Number(pub(crate) f64, pub(crate) PlainUnit);
 
 impl fmt::Display for Number {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let Self(x, unit) = *self;
-        let x = ten_digits(x);
-        let size = magnitude(x);
-        if x == 0.0 || (1e-5..1e7).contains(&size) {
+        write!(f, "{}", AllDigits(ten_digits(x), unit))
+    }
+}
+
+/// The same with all its digits.
+struct AllDigits(f64, PlainUnit);
+
+impl fmt::Display for AllDigits {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(x, unit) = *self;
+        if x == 0.0 || !x.is_finite() || (1e-5..1e7).contains(&magnitude(x)) {
             write!(f, "{x}")?;
         } else {
             write!(f, "{x:e}")?;
@@ -143,6 +140,20 @@ impl fmt::Display for Number {
         match unit {
             PlainUnit::None | PlainUnit::Any | PlainUnit::Pure | PlainUnit::Count => Ok(()),
             unit => write!(f, " {}", unit.symbol()),
+        }
+    }
+}
+
+/// A number outside of a range, with so many digits that it does not look as if it were inside.
+pub(crate) struct Outside(pub(crate) f64, pub(crate) Range, pub(crate) PlainUnit);
+
+impl fmt::Display for Outside {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self(x, range, unit) = *self;
+        if range.holds(ten_digits(x)) {
+            write!(f, "{}", AllDigits(x, unit))
+        } else {
+            write!(f, "{}", Number(x, unit))
         }
     }
 }

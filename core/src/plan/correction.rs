@@ -44,7 +44,7 @@ pub enum CorrectionError {
         target: usize,
     },
     /// A number that cannot be: negative or not finite.
-    #[error("Material {material}: {value} cannot be in a mix.")]
+    #[error("Material {material}: {} cannot be in a mix.", show::number(*.value))]
     BadNumber {
         /// Index of the material.
         material: usize,

@@ -26,6 +26,7 @@ use super::sequence::{is_mass, is_part, kg, mass, unit};
 use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
+use crate::show;
 
 /// Rounding that a mix may be off by, as a share of its pot.
 const ROUNDING: f64 = 1e-12;
@@ -82,7 +83,7 @@ pub enum LeftoverError {
         index: usize,
     },
     /// A number that cannot be: negative or not finite.
-    #[error("{what} {index}: {value} cannot be.")]
+    #[error("{what} {index}: {} cannot be.", show::number(*.value))]
     BadNumber {
         /// Leftover, pot or trace.
         what: &'static str,

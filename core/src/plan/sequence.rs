@@ -30,6 +30,7 @@ use crate::batch::undrawn;
 use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::quantity::{Mass, Ratio};
+use crate::show;
 
 /// Additions smaller than this share of what they add to are rounding, and are 0.
 const ROUNDING: f64 = 8.0 * f64::EPSILON;
@@ -137,7 +138,7 @@ pub enum SequenceError {
     #[error("The pot has no stage.")]
     NoStage,
     /// A number that cannot be: negative, not finite, a loss of 1 or more.
-    #[error("Stage {stage}: {what} cannot be {value}.")]
+    #[error("Stage {stage}: {what} cannot be {}.", show::number(*.value))]
     BadNumber {
         /// The stage, from 0.
         stage: usize,

@@ -58,6 +58,9 @@ impl Basis {
 }
 
 impl Amount {
+    /// The longest text that is read as an amount or a unit, in bytes.
+    pub const LONGEST: usize = 512;
+
     /// The amount that `text` states.
     ///
     /// # Errors

@@ -123,7 +123,6 @@ fn basis(text: &str) -> Option<Basis> {
 
 #[cfg(test)]
 mod tests {
-    use super::cursor::LONGEST;
     use super::*;
     use crate::fault::Diagnose;
     use crate::quantity::symbol::Symbol;
@@ -307,8 +306,8 @@ mod tests {
     #[test]
     fn a_text_is_at_most_as_long_as_an_amount() {
         let of = |spaces: usize| amount(&std::format!("1{}g", " ".repeat(spaces)));
-        assert_eq!(of(LONGEST - 2), amount("1 g"));
-        assert!(of(LONGEST - 1).is_err());
+        assert_eq!(of(Amount::LONGEST - 2), amount("1 g"));
+        assert!(of(Amount::LONGEST - 1).is_err());
     }
 
     #[test]
@@ -354,8 +353,11 @@ mod tests {
 
     #[test]
     fn long_texts_are_refused_before_they_are_read() {
-        let text = std::format!("{} g", "1".repeat(LONGEST));
-        assert_eq!(amount(&text), Err(AmountError::TooLong { found: text.len(), limit: LONGEST }));
+        let text = std::format!("{} g", "1".repeat(Amount::LONGEST));
+        assert_eq!(
+            amount(&text),
+            Err(AmountError::TooLong { found: text.len(), limit: Amount::LONGEST })
+        );
     }
 
     proptest! {

@@ -45,7 +45,7 @@ pub fn answer_lines(lines: &[u8], open: Open<'_>) -> AnsweredLines {
 impl AnsweredLines {
     fn push(&mut self, answer: &Answer) {
         self.refused += usize::from(matches!(answer, Answer::Faults(_)));
-        match serde_json::to_string(answer) {
+        match answer.to_json() {
             Ok(line) => self.text.push_str(&line),
             Err(error) => self.text.push_str(&format!("{}", unwritable(&error))),
         }

@@ -92,8 +92,13 @@ impl fmt::Display for Figure {
         let nearest = libm::round(scaled);
         let short = libm::fabs(scaled - nearest) <= 1e-9 * libm::fabs(nearest);
         let digits = if short { nearest } else { (self.round)(scaled) };
-        // The shortest text of the nearest number has no trailing zeros.
-        write!(f, "{}{}", digits / scale, self.unit)
+        let shown = digits / scale;
+        // The shortest text of the nearest number has no trailing zeros; a larger one would have a row of them.
+        if shown.is_finite() && libm::fabs(shown) >= 1e15 {
+            write!(f, "{shown:e}{}", self.unit)
+        } else {
+            write!(f, "{shown}{}", self.unit)
+        }
     }
 }
 
@@ -138,6 +143,13 @@ mod tests {
         assert_eq!(both_scales(&at).to_string(), "168.7 °C (335.6 °F)");
         let none = ThermodynamicTemperature::new::<degree_celsius>(f64::NAN);
         assert_eq!(both_scales(&none).to_string(), "NaN °C (NaN °F)");
+    }
+
+    #[test]
+    fn a_large_number_is_no_row_of_zeros() {
+        assert_eq!(number(1e300).to_string(), "1e300");
+        assert_eq!(number(-2.5e15).at_most().to_string(), "-2.5e15");
+        assert_eq!(number(1e14).to_string(), "100000000000000");
     }
 
     #[test]

@@ -217,6 +217,7 @@ fn mix_share(arguments: &[Argument<'_>]) -> Outcome {
 
 fn salt_convert(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_salt_convert_input {
+        size: size_of::<pour_salt_convert_input>(),
         base_volume_ml: by_name::number(by_name::at(arguments, 0)),
         base_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
         salt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -240,7 +241,8 @@ fn salt_convert(arguments: &[Argument<'_>]) -> Outcome {
         hook_volume_ml: by_name::number(by_name::at(arguments, 20)),
     };
     let mut out = MaybeUninit::<pour_salt_convert_result>::uninit();
-    by_name::done(|error| pour_salt_convert(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_salt_convert(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -292,6 +294,7 @@ fn salt_convert_n(
 
 fn salt_mass(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_salt_mass_input {
+        size: size_of::<pour_salt_mass_input>(),
         base_volume_ml: by_name::number(by_name::at(arguments, 0)),
         base_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
         salt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -314,7 +317,8 @@ fn salt_mass(arguments: &[Argument<'_>]) -> Outcome {
         hook_volume_ml: by_name::number(by_name::at(arguments, 19)),
     };
     let mut out = MaybeUninit::<pour_salt_mass_result>::uninit();
-    by_name::done(|error| pour_salt_mass(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_salt_mass(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -367,6 +371,7 @@ fn salt_mass_n(
 
 fn salt_reach(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_salt_reach_input {
+        size: size_of::<pour_salt_reach_input>(),
         base_volume_ml: by_name::number(by_name::at(arguments, 0)),
         base_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
         salt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -388,7 +393,8 @@ fn salt_reach(arguments: &[Argument<'_>]) -> Outcome {
         hook_volume_ml: by_name::number(by_name::at(arguments, 18)),
     };
     let mut out = MaybeUninit::<pour_salt_reach_result>::uninit();
-    by_name::done(|error| pour_salt_reach(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_salt_reach(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -469,6 +475,7 @@ fn salt_for_density_n(
 
 fn salt_for_sink_rate(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_salt_for_sink_rate_input {
+        size: size_of::<pour_salt_for_sink_rate_input>(),
         base_volume_ml: by_name::number(by_name::at(arguments, 0)),
         base_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
         salt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -498,7 +505,8 @@ fn salt_for_sink_rate(arguments: &[Argument<'_>]) -> Outcome {
         drop_density_g_per_ml: by_name::number(by_name::at(arguments, 26)),
     };
     let mut out = MaybeUninit::<pour_salt_for_sink_rate_result>::uninit();
-    by_name::done(|error| pour_salt_for_sink_rate(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_salt_for_sink_rate(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -556,6 +564,7 @@ fn salt_for_sink_rate_n(
 
 fn shot_fill(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_shot_fill_input {
+        size: size_of::<pour_shot_fill_input>(),
         cavities: by_name::count(by_name::at(arguments, 0)),
         cavity_volume_ml: by_name::number(by_name::at(arguments, 1)),
         cold_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -567,7 +576,8 @@ fn shot_fill(arguments: &[Argument<'_>]) -> Outcome {
         layer_share: by_name::number(by_name::at(arguments, 8)),
     };
     let mut out = MaybeUninit::<pour_shot_fill_result>::uninit();
-    by_name::done(|error| pour_shot_fill(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_shot_fill(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -722,6 +732,7 @@ fn injector_loads_n(
 
 fn batch_need(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_batch_need_input {
+        size: size_of::<pour_batch_need_input>(),
         pieces: by_name::count(by_name::at(arguments, 0)),
         cavities: by_name::count(by_name::at(arguments, 1)),
         shot_mass_g: by_name::number(by_name::at(arguments, 2)),
@@ -737,7 +748,8 @@ fn batch_need(arguments: &[Argument<'_>]) -> Outcome {
         confidence: by_name::number(by_name::at(arguments, 12)),
     };
     let mut out = MaybeUninit::<pour_batch_need_result>::uninit();
-    by_name::done(|error| pour_batch_need(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_batch_need(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -884,6 +896,7 @@ fn reject_rate_n(
 
 fn bench_measure(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_bench_measure_input {
+        size: size_of::<pour_bench_measure_input>(),
         mass_to_measure_g: by_name::number(by_name::at(arguments, 0)),
         tolerance: by_name::number(by_name::at(arguments, 1)),
         balance_readability_g: by_name::number(by_name::at(arguments, 2)),
@@ -898,7 +911,7 @@ fn bench_measure(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_bench_measure_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_bench_measure(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_bench_measure(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -916,6 +929,7 @@ fn bench_measure(arguments: &[Argument<'_>]) -> Outcome {
 
 fn sink_rate(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_sink_rate_input {
+        size: size_of::<pour_sink_rate_input>(),
         piece_density_g_per_ml: by_name::number(by_name::at(arguments, 0)),
         piece_volume_ml: by_name::number(by_name::at(arguments, 1)),
         diameter_mm: by_name::number(by_name::at(arguments, 2)),
@@ -933,7 +947,8 @@ fn sink_rate(arguments: &[Argument<'_>]) -> Outcome {
         drop_density_g_per_ml: by_name::number(by_name::at(arguments, 14)),
     };
     let mut out = MaybeUninit::<pour_sink_rate_result>::uninit();
-    by_name::done(|error| pour_sink_rate(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_sink_rate(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -987,6 +1002,7 @@ fn sink_rate_n(
 
 fn density_for_sink_rate(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_density_for_sink_rate_input {
+        size: size_of::<pour_density_for_sink_rate_input>(),
         sink_rate_cm_per_s: by_name::number(by_name::at(arguments, 0)),
         piece_volume_ml: by_name::number(by_name::at(arguments, 1)),
         diameter_mm: by_name::number(by_name::at(arguments, 2)),
@@ -1002,7 +1018,8 @@ fn density_for_sink_rate(arguments: &[Argument<'_>]) -> Outcome {
         drop_density_g_per_ml: by_name::number(by_name::at(arguments, 12)),
     };
     let mut out = MaybeUninit::uninit();
-    by_name::done(|error| pour_density_for_sink_rate(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_density_for_sink_rate(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1190,6 +1207,7 @@ fn station_pressure_n(
 
 fn swollen_volume(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_swollen_volume_input {
+        size: size_of::<pour_swollen_volume_input>(),
         liquid_volume_ml: by_name::number(by_name::at(arguments, 0)),
         entrained_air: by_name::number(by_name::at(arguments, 1)),
         station_pressure_kpa: by_name::number(by_name::at(arguments, 2)),
@@ -1200,7 +1218,8 @@ fn swollen_volume(arguments: &[Argument<'_>]) -> Outcome {
         damp_at_celsius: by_name::number(by_name::at(arguments, 7)),
     };
     let mut out = MaybeUninit::<pour_swollen_volume_result>::uninit();
-    by_name::done(|error| pour_swollen_volume(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_swollen_volume(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1239,6 +1258,7 @@ fn swollen_volume_n(
 
 fn entrained_air(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_entrained_air_input {
+        size: size_of::<pour_entrained_air_input>(),
         rise: by_name::number(by_name::at(arguments, 0)),
         station_pressure_kpa: by_name::number(by_name::at(arguments, 1)),
         gauge_vacuum_kpa: by_name::number(by_name::at(arguments, 2)),
@@ -1248,7 +1268,8 @@ fn entrained_air(arguments: &[Argument<'_>]) -> Outcome {
         damp_at_celsius: by_name::number(by_name::at(arguments, 6)),
     };
     let mut out = MaybeUninit::uninit();
-    by_name::done(|error| pour_entrained_air(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_entrained_air(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1282,6 +1303,7 @@ fn entrained_air_n(
 
 fn degas_vessel(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_degas_vessel_input {
+        size: size_of::<pour_degas_vessel_input>(),
         liquid_volume_ml: by_name::number(by_name::at(arguments, 0)),
         entrained_air: by_name::number(by_name::at(arguments, 1)),
         station_pressure_kpa: by_name::number(by_name::at(arguments, 2)),
@@ -1295,7 +1317,8 @@ fn degas_vessel(arguments: &[Argument<'_>]) -> Outcome {
         vessel_mark_ml: by_name::number(by_name::at(arguments, 10)),
     };
     let mut out = MaybeUninit::<pour_degas_vessel_result>::uninit();
-    by_name::done(|error| pour_degas_vessel(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_degas_vessel(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1356,6 +1379,7 @@ fn flake_swap(arguments: &[Argument<'_>]) -> Outcome {
     let text_cut = by_name::text(by_name::at(arguments, 0));
     let text_other_cut = by_name::text(by_name::at(arguments, 4));
     let input = pour_flake_swap_input {
+        size: size_of::<pour_flake_swap_input>(),
         cut: by_name::start(&text_cut),
         thickness_um: by_name::number(by_name::at(arguments, 1)),
         film_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -1368,7 +1392,7 @@ fn flake_swap(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_flake_swap_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_flake_swap(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_flake_swap(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1462,6 +1486,7 @@ fn budget_left_n(
 
 fn heat_time(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_heat_time_input {
+        size: size_of::<pour_heat_time_input>(),
         pot_mass_g: by_name::number(by_name::at(arguments, 0)),
         specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 1)),
         heated_from_celsius: by_name::number(by_name::at(arguments, 2)),
@@ -1477,7 +1502,7 @@ fn heat_time(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_heat_time_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_heat_time(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_heat_time(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1490,6 +1515,7 @@ fn heat_time(arguments: &[Argument<'_>]) -> Outcome {
 
 fn next_burst(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_next_burst_input {
+        size: size_of::<pour_next_burst_input>(),
         pot_mass_g: by_name::number(by_name::at(arguments, 0)),
         specific_heat_j_per_g_k: by_name::number(by_name::at(arguments, 1)),
         reading_celsius: by_name::number(by_name::at(arguments, 2)),
@@ -1512,7 +1538,7 @@ fn next_burst(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_next_burst_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_next_burst(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_next_burst(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1527,6 +1553,7 @@ fn next_burst(arguments: &[Argument<'_>]) -> Outcome {
 
 fn stays_hot(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_stays_hot_input {
+        size: size_of::<pour_stays_hot_input>(),
         pot_mass_g: by_name::number(by_name::at(arguments, 0)),
         hot_from_celsius: by_name::number(by_name::at(arguments, 1)),
         hot_to_celsius: by_name::number(by_name::at(arguments, 2)),
@@ -1538,7 +1565,8 @@ fn stays_hot(arguments: &[Argument<'_>]) -> Outcome {
         stood_s: by_name::number(by_name::at(arguments, 8)),
     };
     let mut out = MaybeUninit::<pour_stays_hot_result>::uninit();
-    by_name::done(|error| pour_stays_hot(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_stays_hot(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1580,6 +1608,7 @@ fn stays_hot_n(
 
 fn pot_heats(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_pot_heats_input {
+        size: size_of::<pour_pot_heats_input>(),
         pot_mass_g: by_name::number(by_name::at(arguments, 0)),
         clock_runs: by_name::list(by_name::at(arguments, 1)).0.cast(),
         clock_runs_count: by_name::list(by_name::at(arguments, 1)).1 / 5,
@@ -1595,7 +1624,7 @@ fn pot_heats(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_pot_heats_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_pot_heats(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_pot_heats(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1608,6 +1637,7 @@ fn pot_heats(arguments: &[Argument<'_>]) -> Outcome {
 
 fn setting_time(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_setting_time_input {
+        size: size_of::<pour_setting_time_input>(),
         section_shape: by_name::word("section_shape", by_name::at(arguments, 0)),
         section_thickness_mm: by_name::number(by_name::at(arguments, 1)),
         shot_at_celsius: by_name::number(by_name::at(arguments, 2)),
@@ -1623,7 +1653,8 @@ fn setting_time(arguments: &[Argument<'_>]) -> Outcome {
         molds: by_name::count(by_name::at(arguments, 12)),
     };
     let mut out = MaybeUninit::<pour_setting_time_result>::uninit();
-    by_name::done(|error| pour_setting_time(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_setting_time(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1673,6 +1704,7 @@ fn setting_time_n(
 
 fn stir_every(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_stir_every_input {
+        size: size_of::<pour_stir_every_input>(),
         grain_mm: by_name::number(by_name::at(arguments, 0)),
         grain_density_g_per_ml: by_name::number(by_name::at(arguments, 1)),
         melt_density_g_per_ml: by_name::number(by_name::at(arguments, 2)),
@@ -1683,7 +1715,8 @@ fn stir_every(arguments: &[Argument<'_>]) -> Outcome {
         unstirred: by_name::number(by_name::at(arguments, 7)),
     };
     let mut out = MaybeUninit::<pour_stir_every_result>::uninit();
-    by_name::done(|error| pour_stir_every(Some(&input), Some(&mut out), Some(error)))?;
+    // SAFETY: texts that end, and lists that live.
+    by_name::done(|error| unsafe { pour_stir_every(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1756,6 +1789,7 @@ fn viscosity_of_ball_n(
 
 fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_cavity_of_weights_input {
+        size: size_of::<pour_cavity_of_weights_input>(),
         weights_g: by_name::list(by_name::at(arguments, 0)).0.cast(),
         weights_count: by_name::list(by_name::at(arguments, 0)).1,
         balance_readability_g: by_name::number(by_name::at(arguments, 1)),
@@ -1767,7 +1801,7 @@ fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_cavity_of_weights_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_cavity_of_weights(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_cavity_of_weights(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![
@@ -1780,6 +1814,7 @@ fn cavity_of_weights(arguments: &[Argument<'_>]) -> Outcome {
 
 fn feed_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     let input = pour_feed_of_weights_input {
+        size: size_of::<pour_feed_of_weights_input>(),
         weights_g: by_name::list(by_name::at(arguments, 0)).0.cast(),
         weights_count: by_name::list(by_name::at(arguments, 0)).1,
         balance_readability_g: by_name::number(by_name::at(arguments, 1)),
@@ -1791,7 +1826,7 @@ fn feed_of_weights(arguments: &[Argument<'_>]) -> Outcome {
     };
     let mut out = MaybeUninit::<pour_feed_of_weights_result>::uninit();
     // SAFETY: texts that end, and lists that live.
-    by_name::done(|error| unsafe { pour_feed_of_weights(Some(&input), Some(&mut out), Some(error)) })?;
+    by_name::done(|error| unsafe { pour_feed_of_weights(&raw const input, Some(&mut out), Some(error)) })?;
     // SAFETY: written on success.
     let out = unsafe { out.assume_init() };
     Ok(vec![

@@ -92,6 +92,7 @@ fn each_example_gives_its_answer() {
 #[test]
 fn calls_that_are_answered_allocate_nothing() {
     let input = pour_shot_fill_input {
+        size: size_of::<pour_shot_fill_input>(),
         cavities: 4,
         cavity_volume_ml: 10.0,
         cold_density_g_per_ml: 1.05,
@@ -108,7 +109,8 @@ fn calls_that_are_answered_allocate_nothing() {
     let found = [
         pour_mass_of_volume(59.0, 1.22, Some(&mut mass), None),
         pour_piece_mass(9.5, 1.03, 0.95, 0.01, POUR_OMITTED, Some(&mut piece), None),
-        pour_shot_fill(Some(&input), Some(&mut shot), None),
+        // SAFETY: an input that begins with its size.
+        unsafe { pour_shot_fill(&raw const input, Some(&mut shot), None) },
     ];
     assert_eq!((found, ALLOCATIONS.get()), ([POUR_OK; 3], before));
 }

@@ -373,6 +373,7 @@ fn of_materials(given: &mut Given<'_>) -> Result<Box<Mix>, Box<Error>> {
         .iter_mut()
         .zip(&names)
         .map(|(given, name)| Material {
+            size: size_of::<Material>(),
             name: name.as_ptr(),
             density_g_per_ml: given.number(),
             fused_g_per_ml: given.number(),

@@ -54,7 +54,16 @@ final class Call {
         Memory found = struct(cells);
         Object[] arguments = new Object[(calculation.input() ? 1 : members.size()) + 1];
         if (calculation.input()) {
-            arguments[0] = struct(members);
+            // The struct begins with its size.
+            members.add(0, 0L);
+            Memory input = struct(members);
+            members.set(0, input.size());
+            if (Native.SIZE_T_SIZE == 8) {
+                input.setLong(0, input.size());
+            } else {
+                input.setInt(0, (int) input.size());
+            }
+            arguments[0] = input;
         } else {
             for (int index = 0; index < members.size(); index++) {
                 Object member = members.get(index);

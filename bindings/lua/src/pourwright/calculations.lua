@@ -81,7 +81,7 @@ calculations.convert_number = of("convert_number", {
 --   the liquid. Unit: g/mL; 0.001 to 25. Default: none.
 -- @tparam[opt] number given.as_scooped_g_per_ml Bulk density of a powder, level in the spoon and not tapped.
 --   Unit: g/mL; 0.001 to 25. Default: none.
--- @tparam[opt] number given.drop_mass_g Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+-- @tparam[opt] number given.drop_mass_g Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
 -- @tparam[opt] string given.measures The system of measures: what a cup, a spoon and a fluid ounce hold.
 --   Default: us-customary. One of `us-customary`, `us-label`, `metric`, `imperial`.
 -- @treturn number The mass. Unit: g.
@@ -179,7 +179,7 @@ calculations.mix_share = of("mix_share", {
 --   0.08, loading_min = 0.08, loading_max = 0.08 }`.
 -- @tparam table given
 -- @tparam number given.base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL;
---   above 0 to 1e15.
+--   1e-9 to 1e15.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
 -- @tparam number given.salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -190,13 +190,13 @@ calculations.mix_share = of("mix_share", {
 -- @tparam string given.to_form The way in which the loading is to be stated. One of `as-scooped`,
 --   `per-volume`, `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
 -- @tparam[opt] number given.mix_mass_g Mass of the mix before salt; at least that of its base. Give its
---   volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+--   volume too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
 -- @tparam[opt] number given.mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit:
---   mL; above 0 to 1e15. Default: as `base_volume_ml`.
+--   mL; 1e-9 to 1e15. Default: as `base_volume_ml`.
 -- @tparam[opt] number given.hot_volume_ml Volume of the mix before salt at shot temperature; at least the
---   cold one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
+--   cold one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
 -- @tparam[opt] number given.shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to
---   400. Default: 20.
+--   427. Default: 20.
 -- @tparam[opt] number given.voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
 --   Default: 0.
 -- @tparam[opt] number given.salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most
@@ -211,8 +211,7 @@ calculations.mix_share = of("mix_share", {
 --   Unit: 1/K; 0 to 0.01. Default: 0.
 -- @tparam[opt] number given.most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1;
 --   above 0 to below 1. Default: 0.3.
--- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
---   omitted.
+-- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
 -- @tparam[opt] number given.feed Share of its contraction that a piece draws from the sprue while it cools.
 --   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
 --   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -259,7 +258,7 @@ calculations.salt_convert = of("salt_convert", {
 --   25, salt_mass_max_g = 25, softener_mass_g = 0 }`.
 -- @tparam table given
 -- @tparam number given.base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL;
---   above 0 to 1e15.
+--   1e-9 to 1e15.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
 -- @tparam number given.salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -268,13 +267,13 @@ calculations.salt_convert = of("salt_convert", {
 --   `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
 -- @tparam number given.loading The salt loading, as its form states it. Unit: any; in the unit of its form.
 -- @tparam[opt] number given.mix_mass_g Mass of the mix before salt; at least that of its base. Give its
---   volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+--   volume too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
 -- @tparam[opt] number given.mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit:
---   mL; above 0 to 1e15. Default: as `base_volume_ml`.
+--   mL; 1e-9 to 1e15. Default: as `base_volume_ml`.
 -- @tparam[opt] number given.hot_volume_ml Volume of the mix before salt at shot temperature; at least the
---   cold one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
+--   cold one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
 -- @tparam[opt] number given.shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to
---   400. Default: 20.
+--   427. Default: 20.
 -- @tparam[opt] number given.voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
 --   Default: 0.
 -- @tparam[opt] number given.salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most
@@ -289,8 +288,7 @@ calculations.salt_convert = of("salt_convert", {
 --   Unit: 1/K; 0 to 0.01. Default: 0.
 -- @tparam[opt] number given.most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1;
 --   above 0 to below 1. Default: 0.3.
--- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
---   omitted.
+-- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
 -- @tparam[opt] number given.feed Share of its contraction that a piece draws from the sprue while it cools.
 --   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
 --   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -339,7 +337,7 @@ calculations.salt_mass = of("salt_mass", {
 --   "finished-density", salt_as_scooped_g_per_ml = 1.25 }` gives `{ loading_min = 1, loading_max = 1.3 }`.
 -- @tparam table given
 -- @tparam number given.base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL;
---   above 0 to 1e15.
+--   1e-9 to 1e15.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
 -- @tparam number given.salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -347,13 +345,13 @@ calculations.salt_mass = of("salt_mass", {
 -- @tparam string given.form The way in which the salt loading is stated. One of `as-scooped`, `per-volume`,
 --   `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
 -- @tparam[opt] number given.mix_mass_g Mass of the mix before salt; at least that of its base. Give its
---   volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+--   volume too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
 -- @tparam[opt] number given.mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit:
---   mL; above 0 to 1e15. Default: as `base_volume_ml`.
+--   mL; 1e-9 to 1e15. Default: as `base_volume_ml`.
 -- @tparam[opt] number given.hot_volume_ml Volume of the mix before salt at shot temperature; at least the
---   cold one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
+--   cold one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
 -- @tparam[opt] number given.shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to
---   400. Default: 20.
+--   427. Default: 20.
 -- @tparam[opt] number given.voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
 --   Default: 0.
 -- @tparam[opt] number given.salt_as_scooped_g_per_ml Bulk density of the salt, level in the spoon; at most
@@ -368,8 +366,7 @@ calculations.salt_mass = of("salt_mass", {
 --   Unit: 1/K; 0 to 0.01. Default: 0.
 -- @tparam[opt] number given.most_solids Maximum share of salt in the finished mix, by true volume. Unit: 1;
 --   above 0 to below 1. Default: 0.3.
--- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15. It may be
---   omitted.
+-- @tparam[opt] number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
 -- @tparam[opt] number given.feed Share of its contraction that a piece draws from the sprue while it cools.
 --   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
 --   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -413,7 +410,7 @@ calculations.salt_reach = of("salt_reach", {
 --   finished_density_g_per_ml = 1.25 }` gives `166.66666666666666`.
 -- @tparam table given
 -- @tparam number given.base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL;
---   above 0 to 1e15.
+--   1e-9 to 1e15.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
 -- @tparam number given.salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -447,28 +444,27 @@ calculations.salt_for_density = of("salt_for_density", {
 --   softener_mass_g = 0, finished_density_g_per_ml = 1.0999999999999979 }`.
 -- @tparam table given
 -- @tparam number given.base_volume_ml Volume of the base, cold and liquid, as a cup measures it. Unit: mL;
---   above 0 to 1e15.
+--   1e-9 to 1e15.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
 -- @tparam number given.salt_density_g_per_ml True density of the salt: 2.165 g/mL for sodium chloride. Unit:
 --   g/mL; 0.001 to 25.
--- @tparam number given.sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; above 0 to
---   1e6.
--- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
--- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+-- @tparam number given.sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+-- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
+-- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
 -- @tparam number given.water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
 -- @tparam[opt] number given.length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit:
---   mm; above 0 to 1e6. Default: none.
+--   mm; 1e-6 to 1e6. Default: none.
 -- @tparam[opt] string given.shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick
 --   where a length is given, else a ball. One of `stick`, `ball`.
 -- @tparam[opt] number given.mix_mass_g Mass of the mix before salt; at least that of its base. Give its
---   volume too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+--   volume too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
 -- @tparam[opt] number given.mix_volume_ml Volume of the mix before salt at 20 °C. Give its mass too. Unit:
---   mL; above 0 to 1e15. Default: as `base_volume_ml`.
+--   mL; 1e-9 to 1e15. Default: as `base_volume_ml`.
 -- @tparam[opt] number given.hot_volume_ml Volume of the mix before salt at shot temperature; at least the
---   cold one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
+--   cold one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
 -- @tparam[opt] number given.shot_temperature_celsius Temperature at which the mix is shot. Unit: °C; 20 to
---   400. Default: 20.
+--   427. Default: 20.
 -- @tparam[opt] number given.voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
 --   Default: 0.
 -- @tparam[opt] number given.salt_expansion_per_kelvin Volumetric thermal expansion of the salt. Unit: 1/K; 0
@@ -493,8 +489,8 @@ calculations.salt_for_density = of("salt_for_density", {
 -- @tparam[opt] number given.salinity_absolute Absolute salinity, mass of salt per mass of sea water (35 g/kg
 --   is 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
 -- @tparam[opt] number given.drop_depth_m Depth of a timed drop, the piece let go just below the surface.
---   Unit: m; above 0 to 12000. Default: none.
--- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+--   Unit: m; 1e-9 to 12000. Default: none.
+-- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
 -- @tparam[opt] number given.drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to
 --   25. Default: none.
 -- @treturn table
@@ -548,7 +544,7 @@ calculations.salt_for_sink_rate = of("salt_for_sink_rate", {
 --   piece_mass_max_g = 10.3125, fed = 0.5 }`.
 -- @tparam table given
 -- @tparam number given.cavities Number of cavities that a shot fills. 1 to 1000000.
--- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+-- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
 -- @tparam number given.cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit:
 --   g/mL; 0.001 to 25.
 -- @tparam[opt] number given.hot_density_g_per_ml Melt density at shot temperature, without voids; at most the
@@ -604,7 +600,7 @@ calculations.shot_fill = of("shot_fill", {
 -- Example: `piece_mass { cavity_volume_ml = 10, cold_density_g_per_ml = 1.0625, hot_density_g_per_ml = 1 }`
 --   gives `{ piece_mass_g = 10.3125, piece_mass_min_g = 10, piece_mass_max_g = 10.625 }`.
 -- @tparam table given
--- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+-- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
 -- @tparam number given.cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit:
 --   g/mL; 0.001 to 25.
 -- @tparam[opt] number given.hot_density_g_per_ml Melt density at shot temperature, without voids; at most the
@@ -665,10 +661,10 @@ calculations.shots = of("shots", {
 --   100, injector_residue_ml = 10 }` gives `{ loads = 3, shots_per_load = 2, shots_in_last = 1 }`.
 -- @tparam table given
 -- @tparam number given.shots Number of shots. 1 to 100000000.
--- @tparam number given.shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+-- @tparam number given.shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.shot_density_g_per_ml Density of what the injector draws: hot, voids counted. Unit:
 --   g/mL; 0.001 to 25.
--- @tparam number given.injector_capacity_ml Volume that the injector takes up at most. Unit: mL; above 0 to
+-- @tparam number given.injector_capacity_ml Volume that the injector takes up at most. Unit: mL; 1e-9 to
 --   1e15.
 -- @tparam[opt] number given.injector_residue_ml Volume that stays in the injector each time it is emptied;
 --   below its capacity. Unit: mL; 0 to 1e15. Default: 0.
@@ -700,10 +696,10 @@ calculations.injector_loads = of("injector_loads", {
 -- @tparam table given
 -- @tparam number given.pieces Number of good pieces needed. 1 to 1000000.
 -- @tparam number given.cavities Number of cavities that a shot fills. 1 to 1000000.
--- @tparam number given.shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+-- @tparam number given.shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.shot_density_g_per_ml Density of what the injector draws: hot, voids counted. Unit:
 --   g/mL; 0.001 to 25.
--- @tparam number given.injector_capacity_ml Volume that the injector takes up at most. Unit: mL; above 0 to
+-- @tparam number given.injector_capacity_ml Volume that the injector takes up at most. Unit: mL; 1e-9 to
 --   1e15.
 -- @tparam[opt] number given.injector_residue_ml Volume that stays in the injector each time it is emptied;
 --   below its capacity. Unit: mL; 0 to 1e15. Default: 0.
@@ -768,14 +764,14 @@ calculations.batch_need = of("batch_need", {
 --   cup_capacity_ml = 250, cup_mark_ml = 50, shot_mass_g = 20 }` gives `{ base_volume_ml = 200, base_mass_g =
 --   200, mix_mass_g = 250, surplus_mass_g = 49.999999999999986, extra_shots = 2 }`.
 -- @tparam table given
--- @tparam number given.mix_needed_g Mass of mix that is needed. Unit: g; above 0 to 1e15.
+-- @tparam number given.mix_needed_g Mass of mix that is needed. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.base_fraction Share of base in the mix, by mass. Unit: 1; above 0 to 1.
 -- @tparam number given.base_density_g_per_ml Density of the base, cold and liquid, as a cup measures it.
 --   Unit: g/mL; 0.001 to 25.
--- @tparam number given.cup_capacity_ml Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
--- @tparam[opt] number given.cup_mark_ml Distance between the marks of the cup. Unit: mL; above 0 to 1e15.
+-- @tparam number given.cup_capacity_ml Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
+-- @tparam[opt] number given.cup_mark_ml Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15.
 --   Default: one mark alone, when it is full.
--- @tparam[opt] number given.shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+-- @tparam[opt] number given.shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
 --   omitted.
 -- @treturn table
 -- @treturn number base_volume_ml: Volume of base: the mark. Unit: mL.
@@ -807,13 +803,13 @@ calculations.base_to_mark = of("base_to_mark", {
 -- @tparam table given
 -- @tparam table given.doses The doses: of each its smallest step, its tolerance and its ratio to the base. 1
 --   to 64 of them. Each: Smallest step in which a dose can be measured: a drop, the smallest spoon, the
---   readability of the balance. Unit: g; above 0 to 1e15. Then: Largest relative error that is accepted. Unit:
---   1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; above 0 to 10.
+--   readability of the balance. Unit: g; 1e-12 to 1e15. Then: Largest relative error that is accepted. Unit: 1;
+--   above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; 1e-9 to 10.
 -- @tparam number given.base_fraction Share of base in the mix, by mass. Unit: 1; above 0 to 1.
--- @tparam[opt] number given.oven_least_g Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15.
+-- @tparam[opt] number given.oven_least_g Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15.
 --   Default: none.
--- @tparam[opt] number given.injector_least_g Smallest mix that the injector can draw from. Unit: g; above 0
---   to 1e15. Default: none.
+-- @tparam[opt] number given.injector_least_g Smallest mix that the injector can draw from. Unit: g; 1e-12 to
+--   1e15. Default: none.
 -- @treturn table
 -- @treturn number mix_mass_g: Mass of the mix. Unit: g.
 -- @treturn number base_mass_g: Mass of base in it. Unit: g.
@@ -861,24 +857,24 @@ calculations.reject_rate = of("reject_rate", {
 --   as_measured_density_g_per_ml = 1 }` gives `{ mass_g = 12.5, deviation = 0, tool = "spoons", acts = 3, drops
 --   = 0, spoonfuls = { 2, 1, 0, 0, 0, 0, 0, 0 }, cup = 0, cup_fillings = 0, cup_mark = 0 }`.
 -- @tparam table given
--- @tparam number given.mass_to_measure_g Mass to measure. Unit: g; above 0 to 1e15.
+-- @tparam number given.mass_to_measure_g Mass to measure. Unit: g; 1e-12 to 1e15.
 -- @tparam[opt] number given.tolerance Largest relative error that is accepted. Unit: 1; above 0 to below 1.
 --   Default: 0.05.
 -- @tparam[opt] number given.balance_readability_g Smallest difference that the balance shows; without it
---   there is no balance. Unit: g; above 0 to 1e15. Default: none.
--- @tparam[opt] number given.balance_capacity_g Highest load of the balance. Unit: g; above 0 to 1e15.
---   Default: 5000 times its readability.
+--   there is no balance. Unit: g; 1e-12 to 1e15. Default: none.
+-- @tparam[opt] number given.balance_capacity_g Highest load of the balance. Unit: g; 1e-12 to 1e15. Default:
+--   5000 times its readability.
 -- @tparam[opt] number given.balance_least_load_g Minimum load for which the balance is trusted. Unit: g; 0 to
 --   1e15. Default: 0.
 -- @tparam[opt] table given.spoons_ml Volumes of the measuring spoons. 1 to 8 of them. Default: none. Each:
---   Volume of the level spoon. Unit: mL; above 0 to 1e15.
+--   Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
 -- @tparam[opt] table given.cups The cups with evenly spaced marks: of each the distance between marks and the
---   capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit: mL; above 0 to
---   1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark. Unit: mL;
---   above 0 to 1e15.
+--   capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit: mL; 1e-9 to
+--   1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark. Unit: mL; 1e-9
+--   to 1e15.
 -- @tparam[opt] number given.as_measured_density_g_per_ml Density of the material in a measure: of a liquid
 --   its density, of a powder its bulk density, level and not tapped. Unit: g/mL; 0.001 to 25. Default: none.
--- @tparam[opt] number given.drop_mass_g Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+-- @tparam[opt] number given.drop_mass_g Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
 -- @treturn table
 -- @treturn number mass_g: Mass that it gives. Unit: g.
 -- @treturn number deviation: (given − needed)/needed. Unit: 1.
@@ -926,11 +922,11 @@ calculations.bench_measure = of("bench_measure", {
 -- @tparam table given
 -- @tparam number given.piece_density_g_per_ml Density of the piece, its salt and voids counted. Unit: g/mL;
 --   0.001 to 25.
--- @tparam number given.piece_volume_ml Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
--- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+-- @tparam number given.piece_volume_ml Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+-- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
 -- @tparam number given.water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
 -- @tparam[opt] number given.length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit:
---   mm; above 0 to 1e6. Default: none.
+--   mm; 1e-6 to 1e6. Default: none.
 -- @tparam[opt] string given.shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick
 --   where a length is given, else a ball. One of `stick`, `ball`.
 -- @tparam[opt] number given.hook_mass_g Mass of hook and weight on a piece; give its volume too. Unit: g; 0
@@ -943,11 +939,10 @@ calculations.bench_measure = of("bench_measure", {
 --   is 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
 -- @tparam[opt] number given.density_uncertainty_g_per_ml Standard uncertainty of the density of the piece;
 --   its bounds are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
--- @tparam[opt] number given.depth_m Depth to give the sink time for. Unit: m; above 0 to 12000. Default:
---   none.
+-- @tparam[opt] number given.depth_m Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
 -- @tparam[opt] number given.drop_depth_m Depth of a timed drop, the piece let go just below the surface.
---   Unit: m; above 0 to 12000. Default: none.
--- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+--   Unit: m; 1e-9 to 12000. Default: none.
+-- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
 -- @tparam[opt] number given.drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to
 --   25. Default: none.
 -- @treturn table
@@ -993,13 +988,12 @@ calculations.sink_rate = of("sink_rate", {
 --   diameter_mm = 10, water_temperature_celsius = 20, length_mm = 121, hook_mass_g = 2, hook_volume_ml = 0.25
 --   }` gives `1.0999999999999979`.
 -- @tparam table given
--- @tparam number given.sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; above 0 to
---   1e6.
--- @tparam number given.piece_volume_ml Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
--- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+-- @tparam number given.sink_rate_cm_per_s Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+-- @tparam number given.piece_volume_ml Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+-- @tparam number given.diameter_mm Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
 -- @tparam number given.water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
 -- @tparam[opt] number given.length_mm Length of a stick, at least 2.01 diameters; not used for a ball. Unit:
---   mm; above 0 to 1e6. Default: none.
+--   mm; 1e-6 to 1e6. Default: none.
 -- @tparam[opt] string given.shape Shape of the piece as it sinks: a stick sinks sideways. Default: a stick
 --   where a length is given, else a ball. One of `stick`, `ball`.
 -- @tparam[opt] number given.hook_mass_g Mass of hook and weight on a piece; give its volume too. Unit: g; 0
@@ -1011,8 +1005,8 @@ calculations.sink_rate = of("sink_rate", {
 -- @tparam[opt] number given.salinity_absolute Absolute salinity, mass of salt per mass of sea water (35 g/kg
 --   is 0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
 -- @tparam[opt] number given.drop_depth_m Depth of a timed drop, the piece let go just below the surface.
---   Unit: m; above 0 to 12000. Default: none.
--- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+--   Unit: m; 1e-9 to 12000. Default: none.
+-- @tparam[opt] number given.drop_time_s Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
 -- @tparam[opt] number given.drop_density_g_per_ml Density of the piece that was dropped. Unit: g/mL; 0.001 to
 --   25. Default: none.
 -- @treturn number Density of the piece, voids and salt counted. Unit: g/mL.
@@ -1118,7 +1112,7 @@ calculations.water_density = of("water_density", {
 --   `10.028511692201585`.
 -- @tparam table given
 -- @tparam number given.water_mass_g Reading of the balance for the water in one cavity: filled less empty.
---   Unit: g; above 0 to 1e15.
+--   Unit: g; 1e-12 to 1e15.
 -- @tparam number given.water_temperature_celsius Temperature of the water. Unit: °C; 0 to 40.
 -- @tparam[opt] number given.air_pressure_kpa Air pressure at the balance, not reduced to sea level. Unit:
 --   kPa; 45 to 110. Default: 101.325.
@@ -1175,7 +1169,7 @@ calculations.station_pressure = of("station_pressure", {
 --   absolute_pressure_kpa = 10 }` gives `{ swollen_volume_ml = 950, standing_volume_ml = 500,
 --   absolute_pressure_kpa = 10 }`.
 -- @tparam table given
--- @tparam number given.liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+-- @tparam number given.liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
 -- @tparam number given.entrained_air Share of air in the mix by volume, under the outside pressure. Unit: 1;
 --   0 to below 1.
 -- @tparam number given.station_pressure_kpa Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1253,7 +1247,7 @@ calculations.entrained_air = of("entrained_air", {
 --   absolute_pressure_kpa = 10, vessel_brim_ml = 600, vessel_mark_ml = 50 }` gives `{ vessel_volume_ml =
 --   1055.5555555555554, fill_mark_ml = 250, fills = 2, fill_level_ml = 250, fill_swollen_ml = 475 }`.
 -- @tparam table given
--- @tparam number given.liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+-- @tparam number given.liquid_volume_ml Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
 -- @tparam number given.entrained_air Share of air in the mix by volume, under the outside pressure. Unit: 1;
 --   0 to below 1.
 -- @tparam number given.station_pressure_kpa Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1270,9 +1264,9 @@ calculations.entrained_air = of("entrained_air", {
 --   it for a dry pot. Unit: °C; 0.01 to 200. Default: none.
 -- @tparam[opt] number given.vessel_spare Share of the vessel that stays empty. Unit: 1; 0 to below 1.
 --   Default: 0.1.
--- @tparam[opt] number given.vessel_brim_ml Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It
+-- @tparam[opt] number given.vessel_brim_ml Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It
 --   may be omitted.
--- @tparam[opt] number given.vessel_mark_ml Distance between the vessel's marks. Unit: mL; above 0 to 1e15.
+-- @tparam[opt] number given.vessel_mark_ml Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15.
 --   Default: any level.
 -- @treturn table
 -- @treturn number vessel_volume_ml: Volume to the brim of a vessel that takes the pot at once. Unit: mL.
@@ -1312,11 +1306,10 @@ calculations.degas_vessel = of("degas_vessel", {
 -- @tparam table given
 -- @tparam string given.cut Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm
 --   square`. 0.05 to 6.35 mm.
--- @tparam number given.thickness_um Thickness of the film; below the size of the cut. Unit: µm; above 0 to
---   6350.
+-- @tparam number given.thickness_um Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
 -- @tparam number given.film_density_g_per_ml Density of the film that the flake is cut from. Unit: g/mL;
 --   0.001 to 25.
--- @tparam number given.flake_dose_g Mass of the dose of flake. Unit: g; above 0 to 1e15.
+-- @tparam number given.flake_dose_g Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
 -- @treturn table
 -- @treturn number particles: Number of particles, not rounded. Unit: 1.
 -- @treturn number area_cm2: Area of film, one face of every particle. Unit: cm2.
@@ -1341,14 +1334,13 @@ calculations.flake_count = of("flake_count", {
 -- @tparam table given
 -- @tparam string given.cut Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm
 --   square`. 0.05 to 6.35 mm.
--- @tparam number given.thickness_um Thickness of the film; below the size of the cut. Unit: µm; above 0 to
---   6350.
+-- @tparam number given.thickness_um Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
 -- @tparam number given.film_density_g_per_ml Density of the film that the flake is cut from. Unit: g/mL;
 --   0.001 to 25.
--- @tparam number given.flake_dose_g Mass of the dose of flake. Unit: g; above 0 to 1e15.
+-- @tparam number given.flake_dose_g Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
 -- @tparam string given.other_cut Size and shape of the other flake. 0.05 to 6.35 mm.
 -- @tparam number given.other_thickness_um Thickness of the film of the other flake; below the size of its
---   cut. Unit: µm; above 0 to 6350.
+--   cut. Unit: µm; 1e-3 to 6350.
 -- @tparam number given.other_film_density_g_per_ml Density of the film of the other flake. Unit: g/mL; 0.001
 --   to 25.
 -- @tparam[opt] number given.other_as_scooped_g_per_ml Bulk density of the other flake, level in the spoon.
@@ -1436,7 +1428,7 @@ calculations.equivalent_time = of("equivalent_time", {
 --   1200, overspent_s = 0 }`.
 -- @tparam table given
 -- @tparam number given.heat_budget_s Time at the reference temperature that the plastisol withstands. Unit:
---   s; above 0 to 1e15.
+--   s; 1e-6 to 1e15.
 -- @tparam number given.equivalent_time_s Equivalent time that the pot has spent so far, at the temperature of
 --   its budget. Unit: s; 0 to 1e15.
 -- @tparam[opt] number given.budget_with Stabilizer that the heat budget is stated for, by mass of base. Unit:
@@ -1444,7 +1436,7 @@ calculations.equivalent_time = of("equivalent_time", {
 -- @tparam[opt] number given.stabilizer_dose Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default:
 --   as `budget_with`.
 -- @tparam[opt] number given.extra_time_s Equivalent time that more of the stabilizer buys, per mass of it per
---   mass of base: 30000 s is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+--   mass of base: 30000 s is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.
 -- @tparam[opt] number given.extra_most Highest dose of stabilizer for which the extra time is known, by mass
 --   of base. Unit: 1; 0 to 1. Default: none.
 -- @treturn table
@@ -1474,7 +1466,7 @@ calculations.budget_left = of("budget_left", {
 --   heated_to_celsius = 170, timings = { { 200, 20, 120, 80 }, { 400, 20, 120, 160 } } }` gives `{ heat_time_s
 --   = 180, heat_time_uncertainty_s = 13.46996659238619, power_w = 500 }`.
 -- @tparam table given
--- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+-- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.specific_heat_j_per_g_k Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1
 --   to 10.
 -- @tparam number given.heated_from_celsius The temperature before heating. Unit: °C; -73 to 427.
@@ -1482,9 +1474,9 @@ calculations.budget_left = of("budget_left", {
 --   427.
 -- @tparam[opt] table given.timings Heatings that the shop has timed, all at one setting: of each the mass of
 --   the mix, the temperatures before and after and the time; needed without the rated power. 1 to 1000 of them.
---   Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then: Temperature before
---   a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating, stirred; above that before.
---   Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit: s; above 0 to 1e9.
+--   Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then: Temperature before a
+--   timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating, stirred; above that before.
+--   Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit: s; 1e-3 to 1e9.
 -- @tparam[opt] number given.oven_power_w Rated power of the oven, its output at full power: a first guess,
 --   not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
 -- @tparam[opt] number given.setting Setting of the oven, as a share of full power. Unit: 1; above 0 to 1.
@@ -1493,7 +1485,7 @@ calculations.budget_left = of("budget_left", {
 --   that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
 -- @tparam[opt] number given.timed_specific_heat_j_per_g_k Specific heat of what was timed. Unit: J/(g.K); 0.1
 --   to 10. Default: as `specific_heat_j_per_g_k`.
--- @tparam[opt] number given.vessel_mass_g Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+-- @tparam[opt] number given.vessel_mass_g Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
 --   timings.
 -- @tparam[opt] number given.vessel_specific_heat_j_per_g_k Specific heat of the vessel. Unit: J/(g.K); 0.1 to
 --   10. Default: none.
@@ -1533,7 +1525,7 @@ calculations.heat_time = of("heat_time", {
 --   160 } }, measures = "metric" }` gives `{ burst_s = 90, expected_celsius = 95, shoot_from_celsius = 162,
 --   shoot_to_celsius = 178, bursts = 4, oven_time_s = 175 }`.
 -- @tparam table given
--- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+-- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.specific_heat_j_per_g_k Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1
 --   to 10.
 -- @tparam number given.reading_celsius Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
@@ -1543,9 +1535,9 @@ calculations.heat_time = of("heat_time", {
 --   above the lowest. Unit: °C; -73 to 427.
 -- @tparam[opt] table given.timings Heatings that the shop has timed, all at one setting: of each the mass of
 --   the mix, the temperatures before and after and the time; needed without the rated power. 1 to 1000 of them.
---   Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then: Temperature before
---   a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating, stirred; above that before.
---   Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit: s; above 0 to 1e9.
+--   Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then: Temperature before a
+--   timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating, stirred; above that before.
+--   Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit: s; 1e-3 to 1e9.
 -- @tparam[opt] number given.oven_power_w Rated power of the oven, its output at full power: a first guess,
 --   not used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
 -- @tparam[opt] number given.setting Setting of the oven, as a share of full power. Unit: 1; above 0 to 1.
@@ -1554,7 +1546,7 @@ calculations.heat_time = of("heat_time", {
 --   that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
 -- @tparam[opt] number given.timed_specific_heat_j_per_g_k Specific heat of what was timed. Unit: J/(g.K); 0.1
 --   to 10. Default: as `specific_heat_j_per_g_k`.
--- @tparam[opt] number given.vessel_mass_g Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+-- @tparam[opt] number given.vessel_mass_g Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
 --   timings.
 -- @tparam[opt] number given.vessel_specific_heat_j_per_g_k Specific heat of the vessel. Unit: J/(g.K); 0.1 to
 --   10. Default: none.
@@ -1563,9 +1555,9 @@ calculations.heat_time = of("heat_time", {
 -- @tparam[opt] number given.thermometer_kelvin How far the thermometer may be off. Unit: K; 0 to 100.
 --   Default: 2.
 -- @tparam[opt] number given.burst_step_s Shortest burst that can be set, of which the others are multiples.
---   Unit: s; above 0 to 3600. Default: 5.
+--   Unit: s; 1e-3 to 3600. Default: 5.
 -- @tparam[opt] number given.longest_burst_s Longest burst without a stir, at least the shortest. Unit: s;
---   above 0 to 3600. Default: 120.
+--   1e-3 to 3600. Default: 120.
 -- @tparam[opt] number given.oven_turn_s How long a turn of full power and none takes at a setting below full
 --   power. Unit: s; 0 to 3600. Default: 30.
 -- @tparam[opt] string given.measures The system of measures: what a cup, a spoon and a fluid ounce hold.
@@ -1616,18 +1608,18 @@ calculations.next_burst = of("next_burst", {
 --   600 }` gives `{ time_constant_s = 2066.371724164207, hot_for_s = 651.0745655967437, half_full_s =
 --   511.5585872545843, after_celsius = 132.7027027027027 }`.
 -- @tparam table given
--- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+-- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.hot_from_celsius Temperature after the last burst. Unit: °C; -73 to 427.
 -- @tparam number given.hot_to_celsius Temperature down to which the pot can be shot, above that of the room.
 --   Unit: °C; -73 to 427.
--- @tparam number given.watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to
+-- @tparam number given.watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to
 --   1e15.
 -- @tparam number given.watched_from_celsius First reading of a pot that was watched to cool, from its second
 --   minute on, stirred. Unit: °C; -73 to 427.
 -- @tparam number given.watched_to_celsius Second reading of a pot that was watched to cool, stirred; below
 --   the first and above that of the room. Unit: °C; -73 to 427.
 -- @tparam number given.watched_time_s Time between the two readings of a pot that was watched to cool. Unit:
---   s; above 0 to 1e9.
+--   s; 1e-3 to 1e9.
 -- @tparam[opt] number given.room_celsius Temperature of the room, below all others. Unit: °C; -73 to 427.
 --   Default: 20.
 -- @tparam[opt] number given.stood_s How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then
@@ -1666,28 +1658,28 @@ calculations.stays_hot = of("stays_hot", {
 -- Example: `pot_heats { pot_mass_g = 1200, clock_runs = { { 22, 48, 50, 0, 1 } }, hot_for_s = 480,
 --   oven_time_s = 240 }` gives `{ reheats = 2, first_shots = 9, shooting_time_s = 1100, total_time_s = 1820 }`.
 -- @tparam table given
--- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+-- @tparam number given.pot_mass_g Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
 -- @tparam table given.clock_runs The pot's shots in their order, like ones together: of each run the number
 --   of shots, the mass that one takes, the working time for one, the time that it sets and the number of molds
 --   in turn. At most 100 000 shots. 1 to 1000 of them. Each: Number of like shots in a row; at most 100 000
---   from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. Then:
---   Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default: how often a shot
+--   from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. Then:
+--   Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how often a shot
 --   can be made is not calculated. Then: Time that a shot sets in its mold. Unit: s; 0 to 1e6. Default: 0.
 --   Then: Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
 -- @tparam[opt] number given.hot_for_s How long the pot stays hot at one heat, from the last burst to the last
---   shot. Unit: s; above 0 to 1e15. Default: from how it cools.
+--   shot. Unit: s; 1e-3 to 1e15. Default: from how it cools.
 -- @tparam[opt] number given.clock_from_celsius Temperature after the last burst; needed with `cools`. Unit:
 --   °C; -73 to 427. Default: none.
 -- @tparam[opt] number given.clock_to_celsius Temperature down to which the pot can be shot, above that of the
 --   room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
--- @tparam[opt] number given.watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; above
---   0 to 1e15. It may be omitted.
+-- @tparam[opt] number given.watched_mass_g Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12
+--   to 1e15. It may be omitted.
 -- @tparam[opt] number given.watched_from_celsius First reading of a pot that was watched to cool, from its
 --   second minute on, stirred. Unit: °C; -73 to 427. It may be omitted.
 -- @tparam[opt] number given.watched_to_celsius Second reading of a pot that was watched to cool, stirred;
 --   below the first and above that of the room. Unit: °C; -73 to 427. It may be omitted.
 -- @tparam[opt] number given.watched_time_s Time between the two readings of a pot that was watched to cool.
---   Unit: s; above 0 to 1e9. It may be omitted.
+--   Unit: s; 1e-3 to 1e9. It may be omitted.
 -- @tparam[opt] number given.room_celsius Temperature of the room, below all others. Unit: °C; -73 to 427.
 --   Default: 20.
 -- @tparam[opt] number given.oven_time_s How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it
@@ -1740,16 +1732,16 @@ calculations.pot_heats = of("pot_heats", {
 --   of `center`, `mean`.
 -- @tparam[opt] number given.diffusivity_m2_per_s Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to
 --   1e-5. Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
--- @tparam[opt] number given.shot_mass_g Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+-- @tparam[opt] number given.shot_mass_g Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
 --   omitted.
 -- @tparam[opt] number given.shot_specific_heat_j_per_g_k Specific heat of the plastic. Unit: J/(g.K); 0.1 to
 --   10. Default: 1.9.
 -- @tparam[opt] number given.mold_mass_g Mass of the mold. Without it the mold is taken to keep its
---   temperature; with it the mass of the shot is needed. Unit: g; above 0 to 1e15. Default: none.
+--   temperature; with it the mass of the shot is needed. Unit: g; 1e-12 to 1e15. Default: none.
 -- @tparam[opt] number given.mold_specific_heat_j_per_g_k Specific heat of the mold; the default is that of
 --   aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897.
--- @tparam[opt] number given.hands_s Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0
---   to 1e15. Default: how often a shot can be made is not calculated.
+-- @tparam[opt] number given.hands_s Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to
+--   1e15. Default: how often a shot can be made is not calculated.
 -- @tparam[opt] number given.molds Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
 -- @treturn table
 -- @treturn number setting_time_s: Setting time. Unit: s.
@@ -1863,9 +1855,9 @@ calculations.viscosity_of_ball = of("viscosity_of_ball", {
 --   mean_g = 10, deviation_g = 0 }`.
 -- @tparam table given
 -- @tparam table given.weights_g Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
---   weighed piece. Unit: g; above 0 to 1e15.
+--   weighed piece. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.balance_readability_g Smallest difference that the balance shows; without it there is
---   no balance. Unit: g; above 0 to 1e15.
+--   no balance. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit:
 --   g/mL; 0.001 to 25.
 -- @tparam[opt] number given.hot_density_g_per_ml Melt density at shot temperature, without voids; at most the
@@ -1905,12 +1897,12 @@ calculations.cavity_of_weights = of("cavity_of_weights", {
 --   0.002886751345948127, mean_g = 10.5, deviation_g = 0 }`.
 -- @tparam table given
 -- @tparam table given.weights_g Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
---   weighed piece. Unit: g; above 0 to 1e15.
+--   weighed piece. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.balance_readability_g Smallest difference that the balance shows; without it there is
---   no balance. Unit: g; above 0 to 1e15.
+--   no balance. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.cold_density_g_per_ml Density of the finished plastic at 20 °C, without voids. Unit:
 --   g/mL; 0.001 to 25.
--- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; above 0 to 1e15.
+-- @tparam number given.cavity_volume_ml Volume of one cavity. Unit: mL; 1e-9 to 1e15.
 -- @tparam[opt] number given.hot_density_g_per_ml Melt density at shot temperature, without voids; at most the
 --   cold one. Unit: g/mL; 0.001 to 25. Default: as `cold_density_g_per_ml`.
 -- @tparam[opt] number given.voids Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
@@ -1945,9 +1937,9 @@ calculations.feed_of_weights = of("feed_of_weights", {
 -- @tparam table given
 -- @tparam table given.drops_weighed Drops that were counted and weighed together, each weighing started over.
 --   2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000. Then: What they
---   weigh together, net. Unit: g; above 0 to 1e15.
+--   weigh together, net. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.balance_readability_g Smallest difference that the balance shows; without it there is
---   no balance. Unit: g; above 0 to 1e15.
+--   no balance. Unit: g; 1e-12 to 1e15.
 -- @treturn table
 -- @treturn number drop_mass_g: Mass of one drop. Unit: g.
 -- @treturn number drop_mass_uncertainty_g: Its standard uncertainty. Unit: g.
@@ -1969,10 +1961,10 @@ calculations.drop_of_weighings = of("drop_of_weighings", {
 -- @tparam table given
 -- @tparam table given.scoops_weighed Level spoonfuls that were counted and weighed together, each weighing
 --   started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
---   Then: What they weigh together, net. Unit: g; above 0 to 1e15.
--- @tparam number given.spoon_volume_ml Volume of the level spoon. Unit: mL; above 0 to 1e15.
+--   Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
+-- @tparam number given.spoon_volume_ml Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
 -- @tparam number given.balance_readability_g Smallest difference that the balance shows; without it there is
---   no balance. Unit: g; above 0 to 1e15.
+--   no balance. Unit: g; 1e-12 to 1e15.
 -- @tparam[opt] number given.volume_uncertainty_ml Standard uncertainty of the volume. Unit: mL; 0 to 1e15.
 --   Default: 0.
 -- @treturn table
@@ -1998,12 +1990,12 @@ calculations.as_scooped_of_weighings = of("as_scooped_of_weighings", {
 --   4.0000000000000036 }`.
 -- @tparam table given
 -- @tparam table given.injector_weighed_g Weighings of the injector, each clean and then emptied as at work. 2
---   to 1000 of them. Each: Mass of the clean injector. Unit: g; above 0 to 1e15. Then: Mass of the injector
---   emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+--   to 1000 of them. Each: Mass of the clean injector. Unit: g; 1e-12 to 1e15. Then: Mass of the injector
+--   emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.
 -- @tparam number given.residue_density_g_per_ml Density of what stays in the injector, at the temperature at
 --   which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
 -- @tparam number given.balance_readability_g Smallest difference that the balance shows; without it there is
---   no balance. Unit: g; above 0 to 1e15.
+--   no balance. Unit: g; 1e-12 to 1e15.
 -- @tparam[opt] number given.density_uncertainty_g_per_ml Standard uncertainty of the density of the piece;
 --   its bounds are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
 -- @treturn table

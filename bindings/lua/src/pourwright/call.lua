@@ -169,6 +169,9 @@ function call.of(name, fields, results, structs)
     local faults = {}
     unknown(fields, given, faults)
     local input = structs.input and ffi.new(input_type)
+    if input then
+      input.size = ffi.sizeof(input)
+    end
     -- `kept` holds what C reads until the call is over.
     local arguments, count, kept = {}, 0, {}
     local function pass(member, value)

@@ -52,6 +52,7 @@ final class Call
         }
         if ($input) {
             $struct = $call->library->new("pour_{$name}_input");
+            $struct->size = FFI::sizeof($struct);
             foreach ($given as $member => $value) {
                 $struct->$member = $value;
             }

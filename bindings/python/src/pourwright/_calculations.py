@@ -272,7 +272,7 @@ def dose_mass(
             g/mL; 0.001 to 25. Default: none.
         as_scooped_g_per_ml: Bulk density of a powder, level in the spoon and not tapped. Unit: g/mL; 0.001 to
             25. Default: none.
-        drop_mass_g: Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+        drop_mass_g: Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
         measures: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary.
             One of ``us-customary``, ``us-label``, ``metric``, ``imperial``.
 
@@ -494,7 +494,7 @@ def salt_convert(
     SaltConvertResult(loading=0.08, loading_min=0.08, loading_max=0.08)
 
     Args:
-        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
         salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
@@ -505,12 +505,12 @@ def salt_convert(
         to_form: The way in which the loading is to be stated. One of ``as-scooped``, ``per-volume``,
             ``of-base``, ``of-finished``, ``finished-density``, ``piece-mass``, ``sink-density``.
         mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g;
-            above 0 to 1e15. Default: the mass of its base.
-        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15.
+            1e-12 to 1e15. Default: the mass of its base.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15.
             Default: as ``base_volume_ml``.
         hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL;
-            above 0 to 1e15. Default: as ``mix_volume_ml``.
-        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+            1e-9 to 1e15. Default: as ``mix_volume_ml``.
+        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
         voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
         salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
             the form as-scooped needs it. Unit: g/mL; 0.001 to 25. Default: none.
@@ -523,7 +523,7 @@ def salt_convert(
             Default: 0.
         most_solids: Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1.
             Default: 0.3.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
         feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
             known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
             1; 0 to 1. Default: 0.5.
@@ -536,6 +536,7 @@ def salt_convert(
     """
     given = Arguments()
     made = ffi.new("pour_salt_convert_input *")
+    made.size = ffi.sizeof("pour_salt_convert_input")
     made.base_volume_ml = given.number("base_volume_ml", base_volume_ml)
     made.base_density_g_per_ml = given.number("base_density_g_per_ml", base_density_g_per_ml)
     made.salt_density_g_per_ml = given.number("salt_density_g_per_ml", salt_density_g_per_ml)
@@ -616,7 +617,7 @@ def salt_mass(
     SaltMassResult(salt_mass_g=25.0, salt_mass_min_g=25.0, salt_mass_max_g=25.0, softener_mass_g=0.0)
 
     Args:
-        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
         salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
@@ -625,12 +626,12 @@ def salt_mass(
             ``of-finished``, ``finished-density``, ``piece-mass``, ``sink-density``.
         loading: The salt loading, as its form states it. Unit: any; in the unit of its form.
         mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g;
-            above 0 to 1e15. Default: the mass of its base.
-        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15.
+            1e-12 to 1e15. Default: the mass of its base.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15.
             Default: as ``base_volume_ml``.
         hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL;
-            above 0 to 1e15. Default: as ``mix_volume_ml``.
-        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+            1e-9 to 1e15. Default: as ``mix_volume_ml``.
+        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
         voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
         salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
             the form as-scooped needs it. Unit: g/mL; 0.001 to 25. Default: none.
@@ -643,7 +644,7 @@ def salt_mass(
             Default: 0.
         most_solids: Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1.
             Default: 0.3.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
         feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
             known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
             1; 0 to 1. Default: 0.5.
@@ -656,6 +657,7 @@ def salt_mass(
     """
     given = Arguments()
     made = ffi.new("pour_salt_mass_input *")
+    made.size = ffi.sizeof("pour_salt_mass_input")
     made.base_volume_ml = given.number("base_volume_ml", base_volume_ml)
     made.base_density_g_per_ml = given.number("base_density_g_per_ml", base_density_g_per_ml)
     made.salt_density_g_per_ml = given.number("salt_density_g_per_ml", salt_density_g_per_ml)
@@ -731,7 +733,7 @@ def salt_reach(
     SaltReachResult(loading_min=1.0, loading_max=1.3)
 
     Args:
-        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
         salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
@@ -739,12 +741,12 @@ def salt_reach(
         form: The way in which the salt loading is stated. One of ``as-scooped``, ``per-volume``, ``of-base``,
             ``of-finished``, ``finished-density``, ``piece-mass``, ``sink-density``.
         mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g;
-            above 0 to 1e15. Default: the mass of its base.
-        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15.
+            1e-12 to 1e15. Default: the mass of its base.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15.
             Default: as ``base_volume_ml``.
         hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL;
-            above 0 to 1e15. Default: as ``mix_volume_ml``.
-        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+            1e-9 to 1e15. Default: as ``mix_volume_ml``.
+        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
         voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
         salt_as_scooped_g_per_ml: Bulk density of the salt, level in the spoon; at most its true density. Only
             the form as-scooped needs it. Unit: g/mL; 0.001 to 25. Default: none.
@@ -757,7 +759,7 @@ def salt_reach(
             Default: 0.
         most_solids: Maximum share of salt in the finished mix, by true volume. Unit: 1; above 0 to below 1.
             Default: 0.3.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
         feed: Share of its contraction that a piece draws from the sprue while it cools. Where it is not
             known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in full). Unit:
             1; 0 to 1. Default: 0.5.
@@ -770,6 +772,7 @@ def salt_reach(
     """
     given = Arguments()
     made = ffi.new("pour_salt_reach_input *")
+    made.size = ffi.sizeof("pour_salt_reach_input")
     made.base_volume_ml = given.number("base_volume_ml", base_volume_ml)
     made.base_density_g_per_ml = given.number("base_density_g_per_ml", base_density_g_per_ml)
     made.salt_density_g_per_ml = given.number("salt_density_g_per_ml", salt_density_g_per_ml)
@@ -819,7 +822,7 @@ def salt_for_density(
     166.66666666666666
 
     Args:
-        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
         salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
@@ -906,26 +909,26 @@ def salt_for_sink_rate(
     SaltForSinkRateResult(salt_mass_g=55.55555555555424, softener_mass_g=0.0, finished_density_g_per_ml=1.0999999999999979)
 
     Args:
-        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above 0 to 1e15.
+        base_volume_ml: Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9 to 1e15.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
         salt_density_g_per_ml: True density of the salt: 2.165 g/mL for sodium chloride. Unit: g/mL; 0.001 to
             25.
-        sink_rate_cm_per_s: Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15.
-        diameter_mm: Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+        sink_rate_cm_per_s: Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15.
+        diameter_mm: Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
         water_temperature_celsius: Temperature of the water. Unit: °C; 0 to 40.
-        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6.
             Default: none.
         shape: Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is
             given, else a ball. One of ``stick``, ``ball``.
         mix_mass_g: Mass of the mix before salt; at least that of its base. Give its volume too. Unit: g;
-            above 0 to 1e15. Default: the mass of its base.
-        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; above 0 to 1e15.
+            1e-12 to 1e15. Default: the mass of its base.
+        mix_volume_ml: Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL; 1e-9 to 1e15.
             Default: as ``base_volume_ml``.
         hot_volume_ml: Volume of the mix before salt at shot temperature; at least the cold one. Unit: mL;
-            above 0 to 1e15. Default: as ``mix_volume_ml``.
-        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 400. Default: 20.
+            1e-9 to 1e15. Default: as ``mix_volume_ml``.
+        shot_temperature_celsius: Temperature at which the mix is shot. Unit: °C; 20 to 427. Default: 20.
         voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
         salt_expansion_per_kelvin: Volumetric thermal expansion of the salt. Unit: 1/K; 0 to 0.01. Default: 0.
         softener_per_salt: Softener that goes in with the salt, mass per mass of salt. Unit: 1; 0 to 10.
@@ -946,9 +949,9 @@ def salt_for_sink_rate(
             absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.
         salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
             or the practical one. Unit: 1; 0 to 0.042. Default: none.
-        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to
-            12000. Default: none.
-        drop_time_s: Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000.
+            Default: none.
+        drop_time_s: Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
         drop_density_g_per_ml: Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
 
     Raises:
@@ -956,6 +959,7 @@ def salt_for_sink_rate(
     """
     given = Arguments()
     made = ffi.new("pour_salt_for_sink_rate_input *")
+    made.size = ffi.sizeof("pour_salt_for_sink_rate_input")
     made.base_volume_ml = given.number("base_volume_ml", base_volume_ml)
     made.base_density_g_per_ml = given.number("base_density_g_per_ml", base_density_g_per_ml)
     made.salt_density_g_per_ml = given.number("salt_density_g_per_ml", salt_density_g_per_ml)
@@ -1046,7 +1050,7 @@ def shot_fill(
 
     Args:
         cavities: Number of cavities that a shot fills. 1 to 1000000.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15.
         cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to
             25.
         hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one. Unit:
@@ -1065,6 +1069,7 @@ def shot_fill(
     """
     given = Arguments()
     made = ffi.new("pour_shot_fill_input *")
+    made.size = ffi.sizeof("pour_shot_fill_input")
     made.cavities = given.count("cavities", cavities)
     made.cavity_volume_ml = given.number("cavity_volume_ml", cavity_volume_ml)
     made.cold_density_g_per_ml = given.number("cold_density_g_per_ml", cold_density_g_per_ml)
@@ -1126,7 +1131,7 @@ def piece_mass(
     PieceMassResult(piece_mass_g=10.3125, piece_mass_min_g=10.0, piece_mass_max_g=10.625)
 
     Args:
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15.
         cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to
             25.
         hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one. Unit:
@@ -1242,10 +1247,10 @@ def injector_loads(
 
     Args:
         shots: Number of shots. 1 to 100000000.
-        shot_mass_g: Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+        shot_mass_g: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
         shot_density_g_per_ml: Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to
             25.
-        injector_capacity_ml: Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+        injector_capacity_ml: Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
         injector_residue_ml: Volume that stays in the injector each time it is emptied; below its capacity.
             Unit: mL; 0 to 1e15. Default: 0.
 
@@ -1327,10 +1332,10 @@ def batch_need(
     Args:
         pieces: Number of good pieces needed. 1 to 1000000.
         cavities: Number of cavities that a shot fills. 1 to 1000000.
-        shot_mass_g: Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+        shot_mass_g: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
         shot_density_g_per_ml: Density of what the injector draws: hot, voids counted. Unit: g/mL; 0.001 to
             25.
-        injector_capacity_ml: Volume that the injector takes up at most. Unit: mL; above 0 to 1e15.
+        injector_capacity_ml: Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
         injector_residue_ml: Volume that stays in the injector each time it is emptied; below its capacity.
             Unit: mL; 0 to 1e15. Default: 0.
         cleanings: Number of times the injector is cleaned or goes cold, the last time included. 1 to 1000000.
@@ -1349,6 +1354,7 @@ def batch_need(
     """
     given = Arguments()
     made = ffi.new("pour_batch_need_input *")
+    made.size = ffi.sizeof("pour_batch_need_input")
     made.pieces = given.count("pieces", pieces)
     made.cavities = given.count("cavities", cavities)
     made.shot_mass_g = given.number("shot_mass_g", shot_mass_g)
@@ -1420,14 +1426,14 @@ def base_to_mark(
     BaseToMarkResult(base_volume_ml=200.0, base_mass_g=200.0, mix_mass_g=250.0, surplus_mass_g=49.999999999999986, extra_shots=2)
 
     Args:
-        mix_needed_g: Mass of mix that is needed. Unit: g; above 0 to 1e15.
+        mix_needed_g: Mass of mix that is needed. Unit: g; 1e-12 to 1e15.
         base_fraction: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
         base_density_g_per_ml: Density of the base, cold and liquid, as a cup measures it. Unit: g/mL; 0.001
             to 25.
-        cup_capacity_ml: Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
-        cup_mark_ml: Distance between the marks of the cup. Unit: mL; above 0 to 1e15. Default: one mark
-            alone, when it is full.
-        shot_mass_g: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+        cup_capacity_ml: Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
+        cup_mark_ml: Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default: one mark alone,
+            when it is full.
+        shot_mass_g: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
@@ -1482,9 +1488,8 @@ def least_pot(
     Args:
         doses: The doses: of each its smallest step, its tolerance and its ratio to the base. 1 to 64 of them.
         base_fraction: Share of base in the mix, by mass. Unit: 1; above 0 to 1.
-        oven_least_g: Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15. Default: none.
-        injector_least_g: Smallest mix that the injector can draw from. Unit: g; above 0 to 1e15. Default:
-            none.
+        oven_least_g: Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15. Default: none.
+        injector_least_g: Smallest mix that the injector can draw from. Unit: g; 1e-12 to 1e15. Default: none.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
@@ -1606,11 +1611,11 @@ def bench_measure(
     BenchMeasureResult(mass_g=12.5, deviation=0.0, tool='spoons', acts=3, drops=0, spoonfuls=(2, 1, 0, 0, 0, 0, 0, 0), cup=0, cup_fillings=0, cup_mark=0)
 
     Args:
-        mass_to_measure_g: Mass to measure. Unit: g; above 0 to 1e15.
+        mass_to_measure_g: Mass to measure. Unit: g; 1e-12 to 1e15.
         tolerance: Largest relative error that is accepted. Unit: 1; above 0 to below 1. Default: 0.05.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15. Default: none.
-        balance_capacity_g: Highest load of the balance. Unit: g; above 0 to 1e15. Default: 5000 times its
+            Unit: g; 1e-12 to 1e15. Default: none.
+        balance_capacity_g: Highest load of the balance. Unit: g; 1e-12 to 1e15. Default: 5000 times its
             readability.
         balance_least_load_g: Minimum load for which the balance is trusted. Unit: g; 0 to 1e15. Default: 0.
         spoons_ml: Volumes of the measuring spoons. 1 to 8 of them. Default: none.
@@ -1618,13 +1623,14 @@ def bench_measure(
             of them. Default: none.
         as_measured_density_g_per_ml: Density of the material in a measure: of a liquid its density, of a
             powder its bulk density, level and not tapped. Unit: g/mL; 0.001 to 25. Default: none.
-        drop_mass_g: Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+        drop_mass_g: Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
     """
     given = Arguments()
     made = ffi.new("pour_bench_measure_input *")
+    made.size = ffi.sizeof("pour_bench_measure_input")
     made.mass_to_measure_g = given.number("mass_to_measure_g", mass_to_measure_g)
     made.tolerance = given.optional_number("tolerance", tolerance)
     made.balance_readability_g = given.optional_number("balance_readability_g", balance_readability_g)
@@ -1708,10 +1714,10 @@ def sink_rate(
 
     Args:
         piece_density_g_per_ml: Density of the piece, its salt and voids counted. Unit: g/mL; 0.001 to 25.
-        piece_volume_ml: Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
-        diameter_mm: Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+        piece_volume_ml: Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+        diameter_mm: Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
         water_temperature_celsius: Temperature of the water. Unit: °C; 0 to 40.
-        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6.
             Default: none.
         shape: Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is
             given, else a ball. One of ``stick``, ``ball``.
@@ -1724,10 +1730,10 @@ def sink_rate(
             or the practical one. Unit: 1; 0 to 0.042. Default: none.
         density_uncertainty_g_per_ml: Standard uncertainty of the density of the piece; its bounds are counted
             at twice that. Unit: g/mL; 0 to 25. Default: 0.
-        depth_m: Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
-        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to
-            12000. Default: none.
-        drop_time_s: Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+        depth_m: Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000.
+            Default: none.
+        drop_time_s: Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
         drop_density_g_per_ml: Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
 
     Raises:
@@ -1735,6 +1741,7 @@ def sink_rate(
     """
     given = Arguments()
     made = ffi.new("pour_sink_rate_input *")
+    made.size = ffi.sizeof("pour_sink_rate_input")
     made.piece_density_g_per_ml = given.number("piece_density_g_per_ml", piece_density_g_per_ml)
     made.piece_volume_ml = given.number("piece_volume_ml", piece_volume_ml)
     made.diameter_mm = given.number("diameter_mm", diameter_mm)
@@ -1789,11 +1796,11 @@ def density_for_sink_rate(
     1.0999999999999979
 
     Args:
-        sink_rate_cm_per_s: Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
-        piece_volume_ml: Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
-        diameter_mm: Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+        sink_rate_cm_per_s: Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+        piece_volume_ml: Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+        diameter_mm: Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
         water_temperature_celsius: Temperature of the water. Unit: °C; 0 to 40.
-        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; above 0 to 1e6.
+        length_mm: Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm; 1e-6 to 1e6.
             Default: none.
         shape: Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where a length is
             given, else a ball. One of ``stick``, ``ball``.
@@ -1804,9 +1811,9 @@ def density_for_sink_rate(
             absolute one. Fresh water without either. Unit: 1; 0 to 41.8. Default: none.
         salinity_absolute: Absolute salinity, mass of salt per mass of sea water (35 g/kg is 0.035); give this
             or the practical one. Unit: 1; 0 to 0.042. Default: none.
-        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; above 0 to
-            12000. Default: none.
-        drop_time_s: Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+        drop_depth_m: Depth of a timed drop, the piece let go just below the surface. Unit: m; 1e-9 to 12000.
+            Default: none.
+        drop_time_s: Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
         drop_density_g_per_ml: Density of the piece that was dropped. Unit: g/mL; 0.001 to 25. Default: none.
 
     Returns:
@@ -1817,6 +1824,7 @@ def density_for_sink_rate(
     """
     given = Arguments()
     made = ffi.new("pour_density_for_sink_rate_input *")
+    made.size = ffi.sizeof("pour_density_for_sink_rate_input")
     made.sink_rate_cm_per_s = given.number("sink_rate_cm_per_s", sink_rate_cm_per_s)
     made.piece_volume_ml = given.number("piece_volume_ml", piece_volume_ml)
     made.diameter_mm = given.number("diameter_mm", diameter_mm)
@@ -1993,8 +2001,8 @@ def cavity_of_water(
     10.028511692201585
 
     Args:
-        water_mass_g: Reading of the balance for the water in one cavity: filled less empty. Unit: g; above 0
-            to 1e15.
+        water_mass_g: Reading of the balance for the water in one cavity: filled less empty. Unit: g; 1e-12 to
+            1e15.
         water_temperature_celsius: Temperature of the water. Unit: °C; 0 to 40.
         air_pressure_kpa: Air pressure at the balance, not reduced to sea level. Unit: kPa; 45 to 110.
             Default: 101.325.
@@ -2120,7 +2128,7 @@ def swollen_volume(
     SwollenVolumeResult(swollen_volume_ml=950.0, standing_volume_ml=500.0, absolute_pressure_kpa=10.0)
 
     Args:
-        liquid_volume_ml: Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+        liquid_volume_ml: Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
         entrained_air: Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
         station_pressure_kpa: Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to
             178.
@@ -2140,6 +2148,7 @@ def swollen_volume(
     """
     given = Arguments()
     made = ffi.new("pour_swollen_volume_input *")
+    made.size = ffi.sizeof("pour_swollen_volume_input")
     made.liquid_volume_ml = given.number("liquid_volume_ml", liquid_volume_ml)
     made.entrained_air = given.number("entrained_air", entrained_air)
     made.station_pressure_kpa = given.number("station_pressure_kpa", station_pressure_kpa)
@@ -2203,6 +2212,7 @@ def entrained_air(
     """
     given = Arguments()
     made = ffi.new("pour_entrained_air_input *")
+    made.size = ffi.sizeof("pour_entrained_air_input")
     made.rise = given.number("rise", rise)
     made.station_pressure_kpa = given.number("station_pressure_kpa", station_pressure_kpa)
     made.gauge_vacuum_kpa = given.optional_number("gauge_vacuum_kpa", gauge_vacuum_kpa)
@@ -2264,7 +2274,7 @@ def degas_vessel(
     DegasVesselResult(vessel_volume_ml=1055.5555555555554, fill_mark_ml=250.0, fills=2, fill_level_ml=250.0, fill_swollen_ml=475.0)
 
     Args:
-        liquid_volume_ml: Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+        liquid_volume_ml: Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
         entrained_air: Share of air in the mix by volume, under the outside pressure. Unit: 1; 0 to below 1.
         station_pressure_kpa: Air pressure at the place itself, not reduced to sea level. Unit: kPa; 22.6 to
             178.
@@ -2279,14 +2289,15 @@ def degas_vessel(
         damp_at_celsius: Temperature of a damp pot, whose water boils under vacuum; omit it for a dry pot.
             Unit: °C; 0.01 to 200. Default: none.
         vessel_spare: Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default: 0.1.
-        vessel_brim_ml: Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It may be omitted.
-        vessel_mark_ml: Distance between the vessel's marks. Unit: mL; above 0 to 1e15. Default: any level.
+        vessel_brim_ml: Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It may be omitted.
+        vessel_mark_ml: Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default: any level.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
     """
     given = Arguments()
     made = ffi.new("pour_degas_vessel_input *")
+    made.size = ffi.sizeof("pour_degas_vessel_input")
     made.liquid_volume_ml = given.number("liquid_volume_ml", liquid_volume_ml)
     made.entrained_air = given.number("entrained_air", entrained_air)
     made.station_pressure_kpa = given.number("station_pressure_kpa", station_pressure_kpa)
@@ -2343,9 +2354,9 @@ def flake_count(
     Args:
         cut: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to
             6.35 mm.
-        thickness_um: Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+        thickness_um: Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
         film_density_g_per_ml: Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
-        flake_dose_g: Mass of the dose of flake. Unit: g; above 0 to 1e15.
+        flake_dose_g: Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
@@ -2406,12 +2417,12 @@ def flake_swap(
     Args:
         cut: Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`. 0.05 to
             6.35 mm.
-        thickness_um: Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+        thickness_um: Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
         film_density_g_per_ml: Density of the film that the flake is cut from. Unit: g/mL; 0.001 to 25.
-        flake_dose_g: Mass of the dose of flake. Unit: g; above 0 to 1e15.
+        flake_dose_g: Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
         other_cut: Size and shape of the other flake. 0.05 to 6.35 mm.
         other_thickness_um: Thickness of the film of the other flake; below the size of its cut. Unit: µm;
-            above 0 to 6350.
+            1e-3 to 6350.
         other_film_density_g_per_ml: Density of the film of the other flake. Unit: g/mL; 0.001 to 25.
         other_as_scooped_g_per_ml: Bulk density of the other flake, level in the spoon. Unit: g/mL; 0.001 to
             25. Default: none.
@@ -2423,6 +2434,7 @@ def flake_swap(
     """
     given = Arguments()
     made = ffi.new("pour_flake_swap_input *")
+    made.size = ffi.sizeof("pour_flake_swap_input")
     made.cut = given.text("cut", cut)
     made.thickness_um = given.number("thickness_um", thickness_um)
     made.film_density_g_per_ml = given.number("film_density_g_per_ml", film_density_g_per_ml)
@@ -2562,15 +2574,14 @@ def budget_left(
     BudgetLeftResult(budget_s=1800.0, left_s=1200.0, overspent_s=0.0)
 
     Args:
-        heat_budget_s: Time at the reference temperature that the plastisol withstands. Unit: s; above 0 to
-            1e15.
+        heat_budget_s: Time at the reference temperature that the plastisol withstands. Unit: s; 1e-6 to 1e15.
         equivalent_time_s: Equivalent time that the pot has spent so far, at the temperature of its budget.
             Unit: s; 0 to 1e15.
         budget_with: Stabilizer that the heat budget is stated for, by mass of base. Unit: 1; 0 to 1. Default:
             0.
         stabilizer_dose: Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as ``budget_with``.
         extra_time_s: Equivalent time that more of the stabilizer buys, per mass of it per mass of base: 30000
-            s is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+            s is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.
         extra_most: Highest dose of stabilizer for which the extra time is known, by mass of base. Unit: 1; 0
             to 1. Default: none.
 
@@ -2638,7 +2649,7 @@ def heat_time(
     HeatTimeResult(heat_time_s=180.0, heat_time_uncertainty_s=13.46996659238619, power_w=500.0, beyond=None)
 
     Args:
-        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        pot_mass_g: Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
         specific_heat_j_per_g_k: Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
         heated_from_celsius: The temperature before heating. Unit: °C; -73 to 427.
         heated_to_celsius: The temperature after heating, above that before. Unit: °C; -73 to 427.
@@ -2653,7 +2664,7 @@ def heat_time(
             what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
         timed_specific_heat_j_per_g_k: Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as
             ``specific_heat_j_per_g_k``.
-        vessel_mass_g: Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+        vessel_mass_g: Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
         vessel_specific_heat_j_per_g_k: Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
 
     Raises:
@@ -2661,6 +2672,7 @@ def heat_time(
     """
     given = Arguments()
     made = ffi.new("pour_heat_time_input *")
+    made.size = ffi.sizeof("pour_heat_time_input")
     made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
     made.specific_heat_j_per_g_k = given.number("specific_heat_j_per_g_k", specific_heat_j_per_g_k)
     made.heated_from_celsius = given.number("heated_from_celsius", heated_from_celsius)
@@ -2738,7 +2750,7 @@ def next_burst(
     NextBurstResult(burst_s=90.0, expected_celsius=95.0, shoot_from_celsius=162.0, shoot_to_celsius=178.0, bursts=4, oven_time_s=175.0)
 
     Args:
-        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        pot_mass_g: Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
         specific_heat_j_per_g_k: Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to 10.
         reading_celsius: Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
         window_bottom_celsius: Lowest temperature at which the mix is shot, its material's own. Unit: °C; -73
@@ -2756,15 +2768,15 @@ def next_burst(
             what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
         timed_specific_heat_j_per_g_k: Specific heat of what was timed. Unit: J/(g.K); 0.1 to 10. Default: as
             ``specific_heat_j_per_g_k``.
-        vessel_mass_g: Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the timings.
+        vessel_mass_g: Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the timings.
         vessel_specific_heat_j_per_g_k: Specific heat of the vessel. Unit: J/(g.K); 0.1 to 10. Default: none.
         aim_celsius: The temperature to heat to. Unit: °C; in the shot window. Default: the middle of the
             window.
         thermometer_kelvin: How far the thermometer may be off. Unit: K; 0 to 100. Default: 2.
-        burst_step_s: Shortest burst that can be set, of which the others are multiples. Unit: s; above 0 to
+        burst_step_s: Shortest burst that can be set, of which the others are multiples. Unit: s; 1e-3 to
             3600. Default: 5.
-        longest_burst_s: Longest burst without a stir, at least the shortest. Unit: s; above 0 to 3600.
-            Default: 120.
+        longest_burst_s: Longest burst without a stir, at least the shortest. Unit: s; 1e-3 to 3600. Default:
+            120.
         oven_turn_s: How long a turn of full power and none takes at a setting below full power. Unit: s; 0 to
             3600. Default: 30.
         measures: The system of measures: what a cup, a spoon and a fluid ounce hold. Default: us-customary.
@@ -2775,6 +2787,7 @@ def next_burst(
     """
     given = Arguments()
     made = ffi.new("pour_next_burst_input *")
+    made.size = ffi.sizeof("pour_next_burst_input")
     made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
     made.specific_heat_j_per_g_k = given.number("specific_heat_j_per_g_k", specific_heat_j_per_g_k)
     made.reading_celsius = given.number("reading_celsius", reading_celsius)
@@ -2847,17 +2860,16 @@ def stays_hot(
     StaysHotResult(time_constant_s=2066.371724164207, hot_for_s=651.0745655967437, half_full_s=511.5585872545843, after_celsius=132.7027027027027)
 
     Args:
-        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        pot_mass_g: Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
         hot_from_celsius: Temperature after the last burst. Unit: °C; -73 to 427.
         hot_to_celsius: Temperature down to which the pot can be shot, above that of the room. Unit: °C; -73
             to 427.
-        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15.
+        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15.
         watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
             stirred. Unit: °C; -73 to 427.
         watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
             above that of the room. Unit: °C; -73 to 427.
-        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to
-            1e9.
+        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9.
         room_celsius: Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
         stood_s: How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is, is not
             calculated.
@@ -2867,6 +2879,7 @@ def stays_hot(
     """
     given = Arguments()
     made = ffi.new("pour_stays_hot_input *")
+    made.size = ffi.sizeof("pour_stays_hot_input")
     made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
     made.hot_from_celsius = given.number("hot_from_celsius", hot_from_celsius)
     made.hot_to_celsius = given.number("hot_to_celsius", hot_to_celsius)
@@ -2933,24 +2946,24 @@ def pot_heats(
     PotHeatsResult(reheats=2, first_shots=9, shooting_time_s=1100.0, total_time_s=1820.0)
 
     Args:
-        pot_mass_g: Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+        pot_mass_g: Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
         clock_runs: The pot's shots in their order, like ones together: of each run the number of shots, the
             mass that one takes, the working time for one, the time that it sets and the number of molds in turn.
             At most 100 000 shots. 1 to 1000 of them.
-        hot_for_s: How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s;
-            above 0 to 1e15. Default: from how it cools.
+        hot_for_s: How long the pot stays hot at one heat, from the last burst to the last shot. Unit: s; 1e-3
+            to 1e15. Default: from how it cools.
         clock_from_celsius: Temperature after the last burst; needed with `cools`. Unit: °C; -73 to 427.
             Default: none.
         clock_to_celsius: Temperature down to which the pot can be shot, above that of the room; needed with
             `cools`. Unit: °C; -73 to 427. Default: none.
-        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to 1e15. It may be
+        watched_mass_g: Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15. It may be
             omitted.
         watched_from_celsius: First reading of a pot that was watched to cool, from its second minute on,
             stirred. Unit: °C; -73 to 427. It may be omitted.
         watched_to_celsius: Second reading of a pot that was watched to cool, stirred; below the first and
             above that of the room. Unit: °C; -73 to 427. It may be omitted.
-        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; above 0 to
-            1e9. It may be omitted.
+        watched_time_s: Time between the two readings of a pot that was watched to cool. Unit: s; 1e-3 to 1e9.
+            It may be omitted.
         room_celsius: Temperature of the room, below all others. Unit: °C; -73 to 427. Default: 20.
         oven_time_s: How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is not counted.
 
@@ -2959,6 +2972,7 @@ def pot_heats(
     """
     given = Arguments()
     made = ffi.new("pour_pot_heats_input *")
+    made.size = ffi.sizeof("pour_pot_heats_input")
     made.pot_mass_g = given.number("pot_mass_g", pot_mass_g)
     made.clock_runs, made.clock_runs_count = given.list("pour_clock_runs_row[]", 5, "clock_runs", clock_runs)
     made.hot_for_s = given.optional_number("hot_for_s", hot_for_s)
@@ -3046,14 +3060,14 @@ def setting_time(
             ``mean``.
         diffusivity_m2_per_s: Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5. Default: 8.0e-8
             m2/s, from 6.5e-8 to 1.0e-7.
-        shot_mass_g: Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be omitted.
+        shot_mass_g: Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be omitted.
         shot_specific_heat_j_per_g_k: Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10. Default: 1.9.
         mold_mass_g: Mass of the mold. Without it the mold is taken to keep its temperature; with it the mass
-            of the shot is needed. Unit: g; above 0 to 1e15. Default: none.
+            of the shot is needed. Unit: g; 1e-12 to 1e15. Default: none.
         mold_specific_heat_j_per_g_k: Specific heat of the mold; the default is that of aluminum. Unit:
             J/(g.K); 0.1 to 10. Default: 0.897.
-        hands_s: Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default:
-            how often a shot can be made is not calculated.
+        hands_s: Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how
+            often a shot can be made is not calculated.
         molds: Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
 
     Raises:
@@ -3061,6 +3075,7 @@ def setting_time(
     """
     given = Arguments()
     made = ffi.new("pour_setting_time_input *")
+    made.size = ffi.sizeof("pour_setting_time_input")
     made.section_shape = given.word(SECTION_SHAPE_WORDS, "section_shape", section_shape)
     made.section_thickness_mm = given.number("section_thickness_mm", section_thickness_mm)
     made.shot_at_celsius = given.number("shot_at_celsius", shot_at_celsius)
@@ -3145,6 +3160,7 @@ def stir_every(
     """
     given = Arguments()
     made = ffi.new("pour_stir_every_input *")
+    made.size = ffi.sizeof("pour_stir_every_input")
     made.grain_mm = given.number("grain_mm", grain_mm)
     made.grain_density_g_per_ml = given.number("grain_density_g_per_ml", grain_density_g_per_ml)
     made.melt_density_g_per_ml = given.number("melt_density_g_per_ml", melt_density_g_per_ml)
@@ -3246,7 +3262,7 @@ def cavity_of_weights(
     Args:
         weights_g: Mass of each piece, one by one. 2 to 100000 of them.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15.
+            Unit: g; 1e-12 to 1e15.
         cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to
             25.
         hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one. Unit:
@@ -3263,6 +3279,7 @@ def cavity_of_weights(
     """
     given = Arguments()
     made = ffi.new("pour_cavity_of_weights_input *")
+    made.size = ffi.sizeof("pour_cavity_of_weights_input")
     made.weights_g, made.weights_count = given.list("double[]", 0, "weights_g", weights_g)
     made.balance_readability_g = given.number("balance_readability_g", balance_readability_g)
     made.cold_density_g_per_ml = given.number("cold_density_g_per_ml", cold_density_g_per_ml)
@@ -3319,10 +3336,10 @@ def feed_of_weights(
     Args:
         weights_g: Mass of each piece, one by one. 2 to 100000 of them.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15.
+            Unit: g; 1e-12 to 1e15.
         cold_density_g_per_ml: Density of the finished plastic at 20 °C, without voids. Unit: g/mL; 0.001 to
             25.
-        cavity_volume_ml: Volume of one cavity. Unit: mL; above 0 to 1e15.
+        cavity_volume_ml: Volume of one cavity. Unit: mL; 1e-9 to 1e15.
         hot_density_g_per_ml: Melt density at shot temperature, without voids; at most the cold one. Unit:
             g/mL; 0.001 to 25. Default: as ``cold_density_g_per_ml``.
         voids: Void fraction: share of the volume that is air. Unit: 1; 0 to below 1. Default: 0.
@@ -3333,6 +3350,7 @@ def feed_of_weights(
     """
     given = Arguments()
     made = ffi.new("pour_feed_of_weights_input *")
+    made.size = ffi.sizeof("pour_feed_of_weights_input")
     made.weights_g, made.weights_count = given.list("double[]", 0, "weights_g", weights_g)
     made.balance_readability_g = given.number("balance_readability_g", balance_readability_g)
     made.cold_density_g_per_ml = given.number("cold_density_g_per_ml", cold_density_g_per_ml)
@@ -3382,7 +3400,7 @@ def drop_of_weighings(
         drops_weighed: Drops that were counted and weighed together, each weighing started over. 2 to 1000 of
             them.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15.
+            Unit: g; 1e-12 to 1e15.
 
     Raises:
         PourwrightError: What is wrong with the arguments, all of it together.
@@ -3432,9 +3450,9 @@ def as_scooped_of_weighings(
     Args:
         scoops_weighed: Level spoonfuls that were counted and weighed together, each weighing started over. 2
             to 1000 of them.
-        spoon_volume_ml: Volume of the level spoon. Unit: mL; above 0 to 1e15.
+        spoon_volume_ml: Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15.
+            Unit: g; 1e-12 to 1e15.
         volume_uncertainty_ml: Standard uncertainty of the volume. Unit: mL; 0 to 1e15. Default: 0.
 
     Raises:
@@ -3490,7 +3508,7 @@ def residue_of_weighings(
         residue_density_g_per_ml: Density of what stays in the injector, at the temperature at which it is
             emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
         balance_readability_g: Smallest difference that the balance shows; without it there is no balance.
-            Unit: g; above 0 to 1e15.
+            Unit: g; 1e-12 to 1e15.
         density_uncertainty_g_per_ml: Standard uncertainty of the density of the piece; its bounds are counted
             at twice that. Unit: g/mL; 0 to 25. Default: 0.
 

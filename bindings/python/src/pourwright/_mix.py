@@ -45,6 +45,7 @@ def _made(place: str, material: Material) -> tuple[Any, Any]:
     instance(place, material, Material)
     name = ffi.new("char[]", c_text(f"{place}/name", material.name))
     made = ffi.new("pour_material *")
+    made.size = ffi.sizeof("pour_material")
     made.name, made.kind = name, word(KIND_WORDS, f"{place}/kind", material.kind)
     given = Arguments()
     for field in (
@@ -169,7 +170,7 @@ class Mix:
 
         Args:
             phase: Whether its plastisol is liquid or fused.
-            temperature_celsius: Temperature, -50 to 400 °C. A material whose expansion is not known does not expand.
+            temperature_celsius: Temperature, -73 to 427 °C. A material whose expansion is not known does not expand.
 
         Raises:
             PourwrightError: A density that is not known, or a number out of range.
@@ -183,7 +184,7 @@ class Mix:
 
         Args:
             phase: Whether its plastisol is liquid or fused.
-            temperature_celsius: Temperature, -50 to 400 °C.
+            temperature_celsius: Temperature, -73 to 427 °C.
             voids: Share of the volume that is air, 0 to below 1.
 
         Raises:

@@ -268,7 +268,8 @@ def _by_calls(
     do = statuses == 0 if skip is None else (statuses == 0) & ~skip
     nothing, done = ffi.NULL, statuses.tolist()
     if calculation.by_struct:
-        made = _structs(f"{name}_input", passed, rows)
+        size = ffi.sizeof(f"{name}_input")
+        made = _structs(f"{name}_input", [("size", size), *passed], rows)
         for row in np.flatnonzero(do).tolist():
             done[row] = call(made + row, found + row, nothing)
     else:

@@ -85,7 +85,7 @@ module Pourwright
   #   liquid. Unit: g/mL; 0.001 to 25. Default: none.
   # @param as_scooped_g_per_ml [Numeric, nil] Bulk density of a powder, level in the spoon and not tapped.
   #   Unit: g/mL; 0.001 to 25. Default: none.
-  # @param drop_mass_g [Numeric, nil] Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+  # @param drop_mass_g [Numeric, nil] Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
   # @param measures [String, nil] The system of measures: what a cup, a spoon and a fluid ounce hold. Default:
   #   us-customary. One of `us-customary`, `us-label`, `metric`, `imperial`.
   # @return [Float] The mass. Unit: g.
@@ -198,8 +198,8 @@ module Pourwright
   #   "of-base", loading: 0.1, to_form: "as-scooped", salt_as_scooped_g_per_ml: 1.25)` gives `{ loading: 0.08,
   #   loading_min: 0.08, loading_max: 0.08 }`.
   #
-  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-  #   0 to 1e15.
+  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+  #   to 1e15.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
   # @param salt_density_g_per_ml [Numeric] True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -210,12 +210,12 @@ module Pourwright
   # @param to_form [String] The way in which the loading is to be stated. One of `as-scooped`, `per-volume`,
   #   `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
   # @param mix_mass_g [Numeric, nil] Mass of the mix before salt; at least that of its base. Give its volume
-  #   too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+  #   too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
   # @param mix_volume_ml [Numeric, nil] Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL;
-  #   above 0 to 1e15. Default: as `base_volume_ml`.
+  #   1e-9 to 1e15. Default: as `base_volume_ml`.
   # @param hot_volume_ml [Numeric, nil] Volume of the mix before salt at shot temperature; at least the cold
-  #   one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
-  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 400.
+  #   one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 427.
   #   Default: 20.
   # @param voids [Numeric, nil] Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
   #   Default: 0.
@@ -231,7 +231,7 @@ module Pourwright
   #   1/K; 0 to 0.01. Default: 0.
   # @param most_solids [Numeric, nil] Maximum share of salt in the finished mix, by true volume. Unit: 1;
   #   above 0 to below 1. Default: 0.3.
-  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
   # @param feed [Numeric, nil] Share of its contraction that a piece draws from the sprue while it cools.
   #   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
   #   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -280,8 +280,8 @@ module Pourwright
   #   "of-base", loading: 0.1, salt_as_scooped_g_per_ml: 1.25)` gives `{ salt_mass_g: 25, salt_mass_min_g: 25,
   #   salt_mass_max_g: 25, softener_mass_g: 0 }`.
   #
-  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-  #   0 to 1e15.
+  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+  #   to 1e15.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
   # @param salt_density_g_per_ml [Numeric] True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -290,12 +290,12 @@ module Pourwright
   #   `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
   # @param loading [Numeric] The salt loading, as its form states it. Unit: any; in the unit of its form.
   # @param mix_mass_g [Numeric, nil] Mass of the mix before salt; at least that of its base. Give its volume
-  #   too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+  #   too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
   # @param mix_volume_ml [Numeric, nil] Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL;
-  #   above 0 to 1e15. Default: as `base_volume_ml`.
+  #   1e-9 to 1e15. Default: as `base_volume_ml`.
   # @param hot_volume_ml [Numeric, nil] Volume of the mix before salt at shot temperature; at least the cold
-  #   one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
-  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 400.
+  #   one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 427.
   #   Default: 20.
   # @param voids [Numeric, nil] Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
   #   Default: 0.
@@ -311,7 +311,7 @@ module Pourwright
   #   1/K; 0 to 0.01. Default: 0.
   # @param most_solids [Numeric, nil] Maximum share of salt in the finished mix, by true volume. Unit: 1;
   #   above 0 to below 1. Default: 0.3.
-  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
   # @param feed [Numeric, nil] Share of its contraction that a piece draws from the sprue while it cools.
   #   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
   #   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -360,8 +360,8 @@ module Pourwright
   # Example: `salt_reach(base_volume_ml: 250, base_density_g_per_ml: 1, salt_density_g_per_ml: 2, form:
   #   "finished-density", salt_as_scooped_g_per_ml: 1.25)` gives `{ loading_min: 1, loading_max: 1.3 }`.
   #
-  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-  #   0 to 1e15.
+  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+  #   to 1e15.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
   # @param salt_density_g_per_ml [Numeric] True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -369,12 +369,12 @@ module Pourwright
   # @param form [String] The way in which the salt loading is stated. One of `as-scooped`, `per-volume`,
   #   `of-base`, `of-finished`, `finished-density`, `piece-mass`, `sink-density`.
   # @param mix_mass_g [Numeric, nil] Mass of the mix before salt; at least that of its base. Give its volume
-  #   too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+  #   too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
   # @param mix_volume_ml [Numeric, nil] Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL;
-  #   above 0 to 1e15. Default: as `base_volume_ml`.
+  #   1e-9 to 1e15. Default: as `base_volume_ml`.
   # @param hot_volume_ml [Numeric, nil] Volume of the mix before salt at shot temperature; at least the cold
-  #   one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
-  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 400.
+  #   one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 427.
   #   Default: 20.
   # @param voids [Numeric, nil] Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
   #   Default: 0.
@@ -390,7 +390,7 @@ module Pourwright
   #   1/K; 0 to 0.01. Default: 0.
   # @param most_solids [Numeric, nil] Maximum share of salt in the finished mix, by true volume. Unit: 1;
   #   above 0 to below 1. Default: 0.3.
-  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; above 0 to 1e15. It may be omitted.
+  # @param cavity_volume_ml [Numeric, nil] Volume of one cavity. Unit: mL; 1e-9 to 1e15. It may be omitted.
   # @param feed [Numeric, nil] Share of its contraction that a piece draws from the sprue while it cools.
   #   Where it is not known, 0.5 counts as in plans, and the answer gives both ends: 0 (no feed) and 1 (fed in
   #   full). Unit: 1; 0 to 1. Default: 0.5.
@@ -436,8 +436,8 @@ module Pourwright
   # Example: `salt_for_density(base_volume_ml: 250, base_density_g_per_ml: 1, salt_density_g_per_ml: 2,
   #   finished_density_g_per_ml: 1.25)` gives `166.66666666666666`.
   #
-  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-  #   0 to 1e15.
+  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+  #   to 1e15.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
   # @param salt_density_g_per_ml [Numeric] True density of the salt: 2.165 g/mL for sodium chloride. Unit:
@@ -473,27 +473,27 @@ module Pourwright
   #   20, length_mm: 121, hook_mass_g: 2, hook_volume_ml: 0.25)` gives `{ salt_mass_g: 55.55555555555424,
   #   softener_mass_g: 0, finished_density_g_per_ml: 1.0999999999999979 }`.
   #
-  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; above
-  #   0 to 1e15.
+  # @param base_volume_ml [Numeric] Volume of the base, cold and liquid, as a cup measures it. Unit: mL; 1e-9
+  #   to 1e15.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
   # @param salt_density_g_per_ml [Numeric] True density of the salt: 2.165 g/mL for sodium chloride. Unit:
   #   g/mL; 0.001 to 25.
-  # @param sink_rate_cm_per_s [Numeric] Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
-  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; above 0 to 1e15.
-  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+  # @param sink_rate_cm_per_s [Numeric] Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; 1e-9 to 1e15.
+  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
   # @param water_temperature_celsius [Numeric] Temperature of the water. Unit: °C; 0 to 40.
   # @param length_mm [Numeric, nil] Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-  #   above 0 to 1e6. Default: none.
+  #   1e-6 to 1e6. Default: none.
   # @param shape [String, nil] Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where
   #   a length is given, else a ball. One of `stick`, `ball`.
   # @param mix_mass_g [Numeric, nil] Mass of the mix before salt; at least that of its base. Give its volume
-  #   too. Unit: g; above 0 to 1e15. Default: the mass of its base.
+  #   too. Unit: g; 1e-12 to 1e15. Default: the mass of its base.
   # @param mix_volume_ml [Numeric, nil] Volume of the mix before salt at 20 °C. Give its mass too. Unit: mL;
-  #   above 0 to 1e15. Default: as `base_volume_ml`.
+  #   1e-9 to 1e15. Default: as `base_volume_ml`.
   # @param hot_volume_ml [Numeric, nil] Volume of the mix before salt at shot temperature; at least the cold
-  #   one. Unit: mL; above 0 to 1e15. Default: as `mix_volume_ml`.
-  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 400.
+  #   one. Unit: mL; 1e-9 to 1e15. Default: as `mix_volume_ml`.
+  # @param shot_temperature_celsius [Numeric, nil] Temperature at which the mix is shot. Unit: °C; 20 to 427.
   #   Default: 20.
   # @param voids [Numeric, nil] Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
   #   Default: 0.
@@ -519,8 +519,8 @@ module Pourwright
   # @param salinity_absolute [Numeric, nil] Absolute salinity, mass of salt per mass of sea water (35 g/kg is
   #   0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
   # @param drop_depth_m [Numeric, nil] Depth of a timed drop, the piece let go just below the surface. Unit:
-  #   m; above 0 to 12000. Default: none.
-  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+  #   m; 1e-9 to 12000. Default: none.
+  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
   # @param drop_density_g_per_ml [Numeric, nil] Density of the piece that was dropped. Unit: g/mL; 0.001 to
   #   25. Default: none.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -576,7 +576,7 @@ module Pourwright
   #   10.3125, fed: 0.5 }`.
   #
   # @param cavities [Integer] Number of cavities that a shot fills. 1 to 1000000.
-  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; above 0 to 1e15.
+  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; 1e-9 to 1e15.
   # @param cold_density_g_per_ml [Numeric] Density of the finished plastic at 20 °C, without voids. Unit:
   #   g/mL; 0.001 to 25.
   # @param hot_density_g_per_ml [Numeric, nil] Melt density at shot temperature, without voids; at most the
@@ -633,7 +633,7 @@ module Pourwright
   # Example: `piece_mass(cavity_volume_ml: 10, cold_density_g_per_ml: 1.0625, hot_density_g_per_ml: 1)` gives
   #   `{ piece_mass_g: 10.3125, piece_mass_min_g: 10, piece_mass_max_g: 10.625 }`.
   #
-  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; above 0 to 1e15.
+  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; 1e-9 to 1e15.
   # @param cold_density_g_per_ml [Numeric] Density of the finished plastic at 20 °C, without voids. Unit:
   #   g/mL; 0.001 to 25.
   # @param hot_density_g_per_ml [Numeric, nil] Melt density at shot temperature, without voids; at most the
@@ -699,11 +699,10 @@ module Pourwright
   #   injector_residue_ml: 10)` gives `{ loads: 3, shots_per_load: 2, shots_in_last: 1 }`.
   #
   # @param shots [Integer] Number of shots. 1 to 100000000.
-  # @param shot_mass_g [Numeric] Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+  # @param shot_mass_g [Numeric] Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
   # @param shot_density_g_per_ml [Numeric] Density of what the injector draws: hot, voids counted. Unit: g/mL;
   #   0.001 to 25.
-  # @param injector_capacity_ml [Numeric] Volume that the injector takes up at most. Unit: mL; above 0 to
-  #   1e15.
+  # @param injector_capacity_ml [Numeric] Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
   # @param injector_residue_ml [Numeric, nil] Volume that stays in the injector each time it is emptied; below
   #   its capacity. Unit: mL; 0 to 1e15. Default: 0.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -737,11 +736,10 @@ module Pourwright
   #
   # @param pieces [Integer] Number of good pieces needed. 1 to 1000000.
   # @param cavities [Integer] Number of cavities that a shot fills. 1 to 1000000.
-  # @param shot_mass_g [Numeric] Mass of one shot, sprue included. Unit: g; above 0 to 1e15.
+  # @param shot_mass_g [Numeric] Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15.
   # @param shot_density_g_per_ml [Numeric] Density of what the injector draws: hot, voids counted. Unit: g/mL;
   #   0.001 to 25.
-  # @param injector_capacity_ml [Numeric] Volume that the injector takes up at most. Unit: mL; above 0 to
-  #   1e15.
+  # @param injector_capacity_ml [Numeric] Volume that the injector takes up at most. Unit: mL; 1e-9 to 1e15.
   # @param injector_residue_ml [Numeric, nil] Volume that stays in the injector each time it is emptied; below
   #   its capacity. Unit: mL; 0 to 1e15. Default: 0.
   # @param cleanings [Integer, nil] Number of times the injector is cleaned or goes cold, the last time
@@ -807,14 +805,14 @@ module Pourwright
   #   250, cup_mark_ml: 50, shot_mass_g: 20)` gives `{ base_volume_ml: 200, base_mass_g: 200, mix_mass_g: 250,
   #   surplus_mass_g: 49.999999999999986, extra_shots: 2 }`.
   #
-  # @param mix_needed_g [Numeric] Mass of mix that is needed. Unit: g; above 0 to 1e15.
+  # @param mix_needed_g [Numeric] Mass of mix that is needed. Unit: g; 1e-12 to 1e15.
   # @param base_fraction [Numeric] Share of base in the mix, by mass. Unit: 1; above 0 to 1.
   # @param base_density_g_per_ml [Numeric] Density of the base, cold and liquid, as a cup measures it. Unit:
   #   g/mL; 0.001 to 25.
-  # @param cup_capacity_ml [Numeric] Volume of the cup up to its last mark. Unit: mL; above 0 to 1e15.
-  # @param cup_mark_ml [Numeric, nil] Distance between the marks of the cup. Unit: mL; above 0 to 1e15.
-  #   Default: one mark alone, when it is full.
-  # @param shot_mass_g [Numeric, nil] Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+  # @param cup_capacity_ml [Numeric] Volume of the cup up to its last mark. Unit: mL; 1e-9 to 1e15.
+  # @param cup_mark_ml [Numeric, nil] Distance between the marks of the cup. Unit: mL; 1e-9 to 1e15. Default:
+  #   one mark alone, when it is full.
+  # @param shot_mass_g [Numeric, nil] Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
   #   omitted.
   # @return [Hash{Symbol => Object}] The results by name:
   #   base_volume_ml [Float] Volume of base: the mark. Unit: mL.
@@ -849,13 +847,13 @@ module Pourwright
   #
   # @param doses [Array<Array<Numeric>>] The doses: of each its smallest step, its tolerance and its ratio to
   #   the base. 1 to 64 of them. Each: Smallest step in which a dose can be measured: a drop, the smallest
-  #   spoon, the readability of the balance. Unit: g; above 0 to 1e15. Then: Largest relative error that is
-  #   accepted. Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; above 0
-  #   to 10.
+  #   spoon, the readability of the balance. Unit: g; 1e-12 to 1e15. Then: Largest relative error that is
+  #   accepted. Unit: 1; above 0 to below 1. Default: 0.05. Then: Dose, mass per mass of base. Unit: 1; 1e-9 to
+  #   10.
   # @param base_fraction [Numeric] Share of base in the mix, by mass. Unit: 1; above 0 to 1.
-  # @param oven_least_g [Numeric, nil] Smallest mix that the oven heats evenly. Unit: g; above 0 to 1e15.
+  # @param oven_least_g [Numeric, nil] Smallest mix that the oven heats evenly. Unit: g; 1e-12 to 1e15.
   #   Default: none.
-  # @param injector_least_g [Numeric, nil] Smallest mix that the injector can draw from. Unit: g; above 0 to
+  # @param injector_least_g [Numeric, nil] Smallest mix that the injector can draw from. Unit: g; 1e-12 to
   #   1e15. Default: none.
   # @return [Hash{Symbol => Object}] The results by name:
   #   mix_mass_g [Float] Mass of the mix. Unit: g.
@@ -910,24 +908,24 @@ module Pourwright
   #   as_measured_density_g_per_ml: 1)` gives `{ mass_g: 12.5, deviation: 0, tool: "spoons", acts: 3, drops: 0,
   #   spoonfuls: [2, 1, 0, 0, 0, 0, 0, 0], cup: 0, cup_fillings: 0, cup_mark: 0 }`.
   #
-  # @param mass_to_measure_g [Numeric] Mass to measure. Unit: g; above 0 to 1e15.
+  # @param mass_to_measure_g [Numeric] Mass to measure. Unit: g; 1e-12 to 1e15.
   # @param tolerance [Numeric, nil] Largest relative error that is accepted. Unit: 1; above 0 to below 1.
   #   Default: 0.05.
   # @param balance_readability_g [Numeric, nil] Smallest difference that the balance shows; without it there
-  #   is no balance. Unit: g; above 0 to 1e15. Default: none.
-  # @param balance_capacity_g [Numeric, nil] Highest load of the balance. Unit: g; above 0 to 1e15. Default:
+  #   is no balance. Unit: g; 1e-12 to 1e15. Default: none.
+  # @param balance_capacity_g [Numeric, nil] Highest load of the balance. Unit: g; 1e-12 to 1e15. Default:
   #   5000 times its readability.
   # @param balance_least_load_g [Numeric, nil] Minimum load for which the balance is trusted. Unit: g; 0 to
   #   1e15. Default: 0.
   # @param spoons_ml [Array<Numeric>, nil] Volumes of the measuring spoons. 1 to 8 of them. Default: none.
-  #   Each: Volume of the level spoon. Unit: mL; above 0 to 1e15.
+  #   Each: Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
   # @param cups [Array<Array<Numeric>>, nil] The cups with evenly spaced marks: of each the distance between
   #   marks and the capacity. 1 to 64 of them. Default: none. Each: Distance between the marks of the cup. Unit:
-  #   mL; above 0 to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last
-  #   mark. Unit: mL; above 0 to 1e15.
+  #   mL; 1e-9 to 1e15. Default: one mark alone, when it is full. Then: Volume of the cup up to its last mark.
+  #   Unit: mL; 1e-9 to 1e15.
   # @param as_measured_density_g_per_ml [Numeric, nil] Density of the material in a measure: of a liquid its
   #   density, of a powder its bulk density, level and not tapped. Unit: g/mL; 0.001 to 25. Default: none.
-  # @param drop_mass_g [Numeric, nil] Mass of one drop. Unit: g; above 0 to 1e15. Default: none.
+  # @param drop_mass_g [Numeric, nil] Mass of one drop. Unit: g; 1e-12 to 1e15. Default: none.
   # @return [Hash{Symbol => Object}] The results by name:
   #   mass_g [Float] Mass that it gives. Unit: g.
   #   deviation [Float] (given − needed)/needed. Unit: 1.
@@ -978,11 +976,11 @@ module Pourwright
   #
   # @param piece_density_g_per_ml [Numeric] Density of the piece, its salt and voids counted. Unit: g/mL;
   #   0.001 to 25.
-  # @param piece_volume_ml [Numeric] Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
-  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+  # @param piece_volume_ml [Numeric] Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
   # @param water_temperature_celsius [Numeric] Temperature of the water. Unit: °C; 0 to 40.
   # @param length_mm [Numeric, nil] Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-  #   above 0 to 1e6. Default: none.
+  #   1e-6 to 1e6. Default: none.
   # @param shape [String, nil] Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where
   #   a length is given, else a ball. One of `stick`, `ball`.
   # @param hook_mass_g [Numeric, nil] Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to
@@ -995,10 +993,10 @@ module Pourwright
   #   0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
   # @param density_uncertainty_g_per_ml [Numeric, nil] Standard uncertainty of the density of the piece; its
   #   bounds are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
-  # @param depth_m [Numeric, nil] Depth to give the sink time for. Unit: m; above 0 to 12000. Default: none.
+  # @param depth_m [Numeric, nil] Depth to give the sink time for. Unit: m; 1e-9 to 12000. Default: none.
   # @param drop_depth_m [Numeric, nil] Depth of a timed drop, the piece let go just below the surface. Unit:
-  #   m; above 0 to 12000. Default: none.
-  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+  #   m; 1e-9 to 12000. Default: none.
+  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
   # @param drop_density_g_per_ml [Numeric, nil] Density of the piece that was dropped. Unit: g/mL; 0.001 to
   #   25. Default: none.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -1047,12 +1045,12 @@ module Pourwright
   #   10, water_temperature_celsius: 20, length_mm: 121, hook_mass_g: 2, hook_volume_ml: 0.25)` gives
   #   `1.0999999999999979`.
   #
-  # @param sink_rate_cm_per_s [Numeric] Sink rate: the final speed of the piece. Unit: cm/s; above 0 to 1e6.
-  # @param piece_volume_ml [Numeric] Volume of the piece without its hook. Unit: mL; above 0 to 1e15.
-  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; above 0 to 1e6.
+  # @param sink_rate_cm_per_s [Numeric] Sink rate: the final speed of the piece. Unit: cm/s; 1e-9 to 1e6.
+  # @param piece_volume_ml [Numeric] Volume of the piece without its hook. Unit: mL; 1e-9 to 1e15.
+  # @param diameter_mm [Numeric] Mean diameter of the piece. Unit: mm; 1e-6 to 1e6.
   # @param water_temperature_celsius [Numeric] Temperature of the water. Unit: °C; 0 to 40.
   # @param length_mm [Numeric, nil] Length of a stick, at least 2.01 diameters; not used for a ball. Unit: mm;
-  #   above 0 to 1e6. Default: none.
+  #   1e-6 to 1e6. Default: none.
   # @param shape [String, nil] Shape of the piece as it sinks: a stick sinks sideways. Default: a stick where
   #   a length is given, else a ball. One of `stick`, `ball`.
   # @param hook_mass_g [Numeric, nil] Mass of hook and weight on a piece; give its volume too. Unit: g; 0 to
@@ -1064,8 +1062,8 @@ module Pourwright
   # @param salinity_absolute [Numeric, nil] Absolute salinity, mass of salt per mass of sea water (35 g/kg is
   #   0.035); give this or the practical one. Unit: 1; 0 to 0.042. Default: none.
   # @param drop_depth_m [Numeric, nil] Depth of a timed drop, the piece let go just below the surface. Unit:
-  #   m; above 0 to 12000. Default: none.
-  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; above 0 to 1e9. Default: none.
+  #   m; 1e-9 to 12000. Default: none.
+  # @param drop_time_s [Numeric, nil] Time of the timed drop. Unit: s; 1e-6 to 1e9. Default: none.
   # @param drop_density_g_per_ml [Numeric, nil] Density of the piece that was dropped. Unit: g/mL; 0.001 to
   #   25. Default: none.
   # @return [Float] Density of the piece, voids and salt counted. Unit: g/mL.
@@ -1184,7 +1182,7 @@ module Pourwright
   # Example: `cavity_of_water(water_mass_g: 10, water_temperature_celsius: 20)` gives `10.028511692201585`.
   #
   # @param water_mass_g [Numeric] Reading of the balance for the water in one cavity: filled less empty. Unit:
-  #   g; above 0 to 1e15.
+  #   g; 1e-12 to 1e15.
   # @param water_temperature_celsius [Numeric] Temperature of the water. Unit: °C; 0 to 40.
   # @param air_pressure_kpa [Numeric, nil] Air pressure at the balance, not reduced to sea level. Unit: kPa;
   #   45 to 110. Default: 101.325.
@@ -1251,7 +1249,7 @@ module Pourwright
   #   absolute_pressure_kpa: 10)` gives `{ swollen_volume_ml: 950, standing_volume_ml: 500,
   #   absolute_pressure_kpa: 10 }`.
   #
-  # @param liquid_volume_ml [Numeric] Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+  # @param liquid_volume_ml [Numeric] Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
   # @param entrained_air [Numeric] Share of air in the mix by volume, under the outside pressure. Unit: 1; 0
   #   to below 1.
   # @param station_pressure_kpa [Numeric] Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1335,7 +1333,7 @@ module Pourwright
   #   absolute_pressure_kpa: 10, vessel_brim_ml: 600, vessel_mark_ml: 50)` gives `{ vessel_volume_ml:
   #   1055.5555555555554, fill_mark_ml: 250, fills: 2, fill_level_ml: 250, fill_swollen_ml: 475 }`.
   #
-  # @param liquid_volume_ml [Numeric] Volume of the pot, cold and without air. Unit: mL; above 0 to 1e15.
+  # @param liquid_volume_ml [Numeric] Volume of the pot, cold and without air. Unit: mL; 1e-9 to 1e15.
   # @param entrained_air [Numeric] Share of air in the mix by volume, under the outside pressure. Unit: 1; 0
   #   to below 1.
   # @param station_pressure_kpa [Numeric] Air pressure at the place itself, not reduced to sea level. Unit:
@@ -1352,10 +1350,10 @@ module Pourwright
   #   for a dry pot. Unit: °C; 0.01 to 200. Default: none.
   # @param vessel_spare [Numeric, nil] Share of the vessel that stays empty. Unit: 1; 0 to below 1. Default:
   #   0.1.
-  # @param vessel_brim_ml [Numeric, nil] Volume of the vessel up to its brim. Unit: mL; above 0 to 1e15. It
-  #   may be omitted.
-  # @param vessel_mark_ml [Numeric, nil] Distance between the vessel's marks. Unit: mL; above 0 to 1e15.
-  #   Default: any level.
+  # @param vessel_brim_ml [Numeric, nil] Volume of the vessel up to its brim. Unit: mL; 1e-9 to 1e15. It may
+  #   be omitted.
+  # @param vessel_mark_ml [Numeric, nil] Distance between the vessel's marks. Unit: mL; 1e-9 to 1e15. Default:
+  #   any level.
   # @return [Hash{Symbol => Object}] The results by name:
   #   vessel_volume_ml [Float] Volume to the brim of a vessel that takes the pot at once. Unit: mL.
   #   fill_mark_ml [Float] Level to fill the given vessel to at most, bubbles included. Unit: mL. Nil where
@@ -1397,10 +1395,10 @@ module Pourwright
   #
   # @param cut [String] Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
   #   0.05 to 6.35 mm.
-  # @param thickness_um [Numeric] Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+  # @param thickness_um [Numeric] Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
   # @param film_density_g_per_ml [Numeric] Density of the film that the flake is cut from. Unit: g/mL; 0.001
   #   to 25.
-  # @param flake_dose_g [Numeric] Mass of the dose of flake. Unit: g; above 0 to 1e15.
+  # @param flake_dose_g [Numeric] Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
   # @return [Hash{Symbol => Object}] The results by name:
   #   particles [Float] Number of particles, not rounded. Unit: 1.
   #   area_cm2 [Float] Area of film, one face of every particle. Unit: cm2.
@@ -1428,13 +1426,13 @@ module Pourwright
   #
   # @param cut [String] Size and shape of a flake as the trade writes it: `.035`, `1/64 hex`, `0.4 mm square`.
   #   0.05 to 6.35 mm.
-  # @param thickness_um [Numeric] Thickness of the film; below the size of the cut. Unit: µm; above 0 to 6350.
+  # @param thickness_um [Numeric] Thickness of the film; below the size of the cut. Unit: µm; 1e-3 to 6350.
   # @param film_density_g_per_ml [Numeric] Density of the film that the flake is cut from. Unit: g/mL; 0.001
   #   to 25.
-  # @param flake_dose_g [Numeric] Mass of the dose of flake. Unit: g; above 0 to 1e15.
+  # @param flake_dose_g [Numeric] Mass of the dose of flake. Unit: g; 1e-12 to 1e15.
   # @param other_cut [String] Size and shape of the other flake. 0.05 to 6.35 mm.
   # @param other_thickness_um [Numeric] Thickness of the film of the other flake; below the size of its cut.
-  #   Unit: µm; above 0 to 6350.
+  #   Unit: µm; 1e-3 to 6350.
   # @param other_film_density_g_per_ml [Numeric] Density of the film of the other flake. Unit: g/mL; 0.001 to
   #   25.
   # @param other_as_scooped_g_per_ml [Numeric, nil] Bulk density of the other flake, level in the spoon. Unit:
@@ -1531,7 +1529,7 @@ module Pourwright
   #   overspent_s: 0 }`.
   #
   # @param heat_budget_s [Numeric] Time at the reference temperature that the plastisol withstands. Unit: s;
-  #   above 0 to 1e15.
+  #   1e-6 to 1e15.
   # @param equivalent_time_s [Numeric] Equivalent time that the pot has spent so far, at the temperature of
   #   its budget. Unit: s; 0 to 1e15.
   # @param budget_with [Numeric, nil] Stabilizer that the heat budget is stated for, by mass of base. Unit: 1;
@@ -1539,7 +1537,7 @@ module Pourwright
   # @param stabilizer_dose [Numeric, nil] Stabilizer in the mix, by mass of base. Unit: 1; 0 to 1. Default: as
   #   `budget_with`.
   # @param extra_time_s [Numeric, nil] Equivalent time that more of the stabilizer buys, per mass of it per
-  #   mass of base: 30000 s is 5 min for every 1 %. Unit: s; above 0 to 1e15. Default: none.
+  #   mass of base: 30000 s is 5 min for every 1 %. Unit: s; 1e-6 to 1e15. Default: none.
   # @param extra_most [Numeric, nil] Highest dose of stabilizer for which the extra time is known, by mass of
   #   base. Unit: 1; 0 to 1. Default: none.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -1572,17 +1570,17 @@ module Pourwright
   #   heated_to_celsius: 170, timings: [[200, 20, 120, 80], [400, 20, 120, 160]])` gives `{ heat_time_s: 180,
   #   heat_time_uncertainty_s: 13.46996659238619, power_w: 500, beyond: nil }`.
   #
-  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
   # @param specific_heat_j_per_g_k [Numeric] Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to
   #   10.
   # @param heated_from_celsius [Numeric] The temperature before heating. Unit: °C; -73 to 427.
   # @param heated_to_celsius [Numeric] The temperature after heating, above that before. Unit: °C; -73 to 427.
   # @param timings [Array<Array<Numeric>>, nil] Heatings that the shop has timed, all at one setting: of each
   #   the mass of the mix, the temperatures before and after and the time; needed without the rated power. 1 to
-  #   1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then:
+  #   1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then:
   #   Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating,
   #   stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
-  #   s; above 0 to 1e9.
+  #   s; 1e-3 to 1e9.
   # @param oven_power_w [Numeric, nil] Rated power of the oven, its output at full power: a first guess, not
   #   used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
   # @param setting [Numeric, nil] Setting of the oven, as a share of full power. Unit: 1; above 0 to 1.
@@ -1591,7 +1589,7 @@ module Pourwright
   #   that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
   # @param timed_specific_heat_j_per_g_k [Numeric, nil] Specific heat of what was timed. Unit: J/(g.K); 0.1 to
   #   10. Default: as `specific_heat_j_per_g_k`.
-  # @param vessel_mass_g [Numeric, nil] Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+  # @param vessel_mass_g [Numeric, nil] Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
   #   timings.
   # @param vessel_specific_heat_j_per_g_k [Numeric, nil] Specific heat of the vessel. Unit: J/(g.K); 0.1 to
   #   10. Default: none.
@@ -1634,7 +1632,7 @@ module Pourwright
   #   measures: "metric")` gives `{ burst_s: 90, expected_celsius: 95, shoot_from_celsius: 162,
   #   shoot_to_celsius: 178, bursts: 4, oven_time_s: 175 }`.
   #
-  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
   # @param specific_heat_j_per_g_k [Numeric] Specific heat of the mix, its salt counted. Unit: J/(g.K); 0.1 to
   #   10.
   # @param reading_celsius [Numeric] Reading of the thermometer, in the stirred mix. Unit: °C; -73 to 427.
@@ -1644,10 +1642,10 @@ module Pourwright
   #   above the lowest. Unit: °C; -73 to 427.
   # @param timings [Array<Array<Numeric>>, nil] Heatings that the shop has timed, all at one setting: of each
   #   the mass of the mix, the temperatures before and after and the time; needed without the rated power. 1 to
-  #   1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; above 0 to 1e15. Then:
+  #   1000 of them. Default: none. Each: Mass of the mix in a timed heating. Unit: g; 1e-12 to 1e15. Then:
   #   Temperature before a timed heating. Unit: °C; -73 to 427. Then: Temperature after a timed heating,
   #   stirred; above that before. Unit: °C; -73 to 427. Then: Time that the oven ran in a timed heating. Unit:
-  #   s; above 0 to 1e9.
+  #   s; 1e-3 to 1e9.
   # @param oven_power_w [Numeric, nil] Rated power of the oven, its output at full power: a first guess, not
   #   used once there are timings; needed without them. Unit: W; 50 to 10000. Default: none.
   # @param setting [Numeric, nil] Setting of the oven, as a share of full power. Unit: 1; above 0 to 1.
@@ -1656,7 +1654,7 @@ module Pourwright
   #   that at 25 °C, of what is heated and of what was timed. Unit: 1/K; -0.002 to 0.01. Default: 0.
   # @param timed_specific_heat_j_per_g_k [Numeric, nil] Specific heat of what was timed. Unit: J/(g.K); 0.1 to
   #   10. Default: as `specific_heat_j_per_g_k`.
-  # @param vessel_mass_g [Numeric, nil] Mass of the vessel. Unit: g; above 0 to 1e15. Default: left to the
+  # @param vessel_mass_g [Numeric, nil] Mass of the vessel. Unit: g; 1e-12 to 1e15. Default: left to the
   #   timings.
   # @param vessel_specific_heat_j_per_g_k [Numeric, nil] Specific heat of the vessel. Unit: J/(g.K); 0.1 to
   #   10. Default: none.
@@ -1665,9 +1663,9 @@ module Pourwright
   # @param thermometer_kelvin [Numeric, nil] How far the thermometer may be off. Unit: K; 0 to 100. Default:
   #   2.
   # @param burst_step_s [Numeric, nil] Shortest burst that can be set, of which the others are multiples.
-  #   Unit: s; above 0 to 3600. Default: 5.
-  # @param longest_burst_s [Numeric, nil] Longest burst without a stir, at least the shortest. Unit: s; above
-  #   0 to 3600. Default: 120.
+  #   Unit: s; 1e-3 to 3600. Default: 5.
+  # @param longest_burst_s [Numeric, nil] Longest burst without a stir, at least the shortest. Unit: s; 1e-3
+  #   to 3600. Default: 120.
   # @param oven_turn_s [Numeric, nil] How long a turn of full power and none takes at a setting below full
   #   power. Unit: s; 0 to 3600. Default: 30.
   # @param measures [String, nil] The system of measures: what a cup, a spoon and a fluid ounce hold. Default:
@@ -1720,18 +1718,17 @@ module Pourwright
   #   gives `{ time_constant_s: 2066.371724164207, hot_for_s: 651.0745655967437, half_full_s: 511.5585872545843,
   #   after_celsius: 132.7027027027027 }`.
   #
-  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
   # @param hot_from_celsius [Numeric] Temperature after the last burst. Unit: °C; -73 to 427.
   # @param hot_to_celsius [Numeric] Temperature down to which the pot can be shot, above that of the room.
   #   Unit: °C; -73 to 427.
-  # @param watched_mass_g [Numeric] Mass of the mix in a pot that was watched to cool. Unit: g; above 0 to
-  #   1e15.
+  # @param watched_mass_g [Numeric] Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to 1e15.
   # @param watched_from_celsius [Numeric] First reading of a pot that was watched to cool, from its second
   #   minute on, stirred. Unit: °C; -73 to 427.
   # @param watched_to_celsius [Numeric] Second reading of a pot that was watched to cool, stirred; below the
   #   first and above that of the room. Unit: °C; -73 to 427.
   # @param watched_time_s [Numeric] Time between the two readings of a pot that was watched to cool. Unit: s;
-  #   above 0 to 1e9.
+  #   1e-3 to 1e9.
   # @param room_celsius [Numeric, nil] Temperature of the room, below all others. Unit: °C; -73 to 427.
   #   Default: 20.
   # @param stood_s [Numeric, nil] How long the pot has stood. Unit: s; 0 to 1e15. Default: how hot it then is,
@@ -1773,28 +1770,28 @@ module Pourwright
   # Example: `pot_heats(pot_mass_g: 1200, clock_runs: [[22, 48, 50, 0, 1]], hot_for_s: 480, oven_time_s: 240)`
   #   gives `{ reheats: 2, first_shots: 9, shooting_time_s: 1100, total_time_s: 1820 }`.
   #
-  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; above 0 to 1e15.
+  # @param pot_mass_g [Numeric] Mass of the mix in the pot. Unit: g; 1e-12 to 1e15.
   # @param clock_runs [Array<Array<Numeric>>] The pot's shots in their order, like ones together: of each run
   #   the number of shots, the mass that one takes, the working time for one, the time that it sets and the
   #   number of molds in turn. At most 100 000 shots. 1 to 1000 of them. Each: Number of like shots in a row; at
-  #   most 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; above 0
-  #   to 1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to 1e15. Default:
-  #   how often a shot can be made is not calculated. Then: Time that a shot sets in its mold. Unit: s; 0 to
-  #   1e6. Default: 0. Then: Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
+  #   most 100 000 from one pot. Unit: 1; 1 to 100000. Then: Mass of one shot, sprue included. Unit: g; 1e-12 to
+  #   1e15. Then: Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to 1e15. Default: how
+  #   often a shot can be made is not calculated. Then: Time that a shot sets in its mold. Unit: s; 0 to 1e6.
+  #   Default: 0. Then: Number of such molds that are shot in turn. Unit: 1; 1 to 1000000. Default: 1.
   # @param hot_for_s [Numeric, nil] How long the pot stays hot at one heat, from the last burst to the last
-  #   shot. Unit: s; above 0 to 1e15. Default: from how it cools.
+  #   shot. Unit: s; 1e-3 to 1e15. Default: from how it cools.
   # @param clock_from_celsius [Numeric, nil] Temperature after the last burst; needed with `cools`. Unit: °C;
   #   -73 to 427. Default: none.
   # @param clock_to_celsius [Numeric, nil] Temperature down to which the pot can be shot, above that of the
   #   room; needed with `cools`. Unit: °C; -73 to 427. Default: none.
-  # @param watched_mass_g [Numeric, nil] Mass of the mix in a pot that was watched to cool. Unit: g; above 0
-  #   to 1e15. It may be omitted.
+  # @param watched_mass_g [Numeric, nil] Mass of the mix in a pot that was watched to cool. Unit: g; 1e-12 to
+  #   1e15. It may be omitted.
   # @param watched_from_celsius [Numeric, nil] First reading of a pot that was watched to cool, from its
   #   second minute on, stirred. Unit: °C; -73 to 427. It may be omitted.
   # @param watched_to_celsius [Numeric, nil] Second reading of a pot that was watched to cool, stirred; below
   #   the first and above that of the room. Unit: °C; -73 to 427. It may be omitted.
   # @param watched_time_s [Numeric, nil] Time between the two readings of a pot that was watched to cool.
-  #   Unit: s; above 0 to 1e9. It may be omitted.
+  #   Unit: s; 1e-3 to 1e9. It may be omitted.
   # @param room_celsius [Numeric, nil] Temperature of the room, below all others. Unit: °C; -73 to 427.
   #   Default: 20.
   # @param oven_time_s [Numeric, nil] How long the oven runs for one heat. Unit: s; 0 to 1e15. Default: it is
@@ -1851,15 +1848,15 @@ module Pourwright
   #   `center`, `mean`.
   # @param diffusivity_m2_per_s [Numeric, nil] Thermal diffusivity of the plastic. Unit: m2/s; 1e-9 to 1e-5.
   #   Default: 8.0e-8 m2/s, from 6.5e-8 to 1.0e-7.
-  # @param shot_mass_g [Numeric, nil] Mass of one shot, sprue included. Unit: g; above 0 to 1e15. It may be
+  # @param shot_mass_g [Numeric, nil] Mass of one shot, sprue included. Unit: g; 1e-12 to 1e15. It may be
   #   omitted.
   # @param shot_specific_heat_j_per_g_k [Numeric, nil] Specific heat of the plastic. Unit: J/(g.K); 0.1 to 10.
   #   Default: 1.9.
   # @param mold_mass_g [Numeric, nil] Mass of the mold. Without it the mold is taken to keep its temperature;
-  #   with it the mass of the shot is needed. Unit: g; above 0 to 1e15. Default: none.
+  #   with it the mass of the shot is needed. Unit: g; 1e-12 to 1e15. Default: none.
   # @param mold_specific_heat_j_per_g_k [Numeric, nil] Specific heat of the mold; the default is that of
   #   aluminum. Unit: J/(g.K); 0.1 to 10. Default: 0.897.
-  # @param hands_s [Numeric, nil] Working time of a shot: fill, shoot, top off, take out. Unit: s; above 0 to
+  # @param hands_s [Numeric, nil] Working time of a shot: fill, shoot, top off, take out. Unit: s; 1e-3 to
   #   1e15. Default: how often a shot can be made is not calculated.
   # @param molds [Integer, nil] Number of such molds that are shot in turn. 1 to 1000000. Default: 1.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -1983,9 +1980,9 @@ module Pourwright
   #   10, deviation_g: 0 }`.
   #
   # @param weights_g [Array<Numeric>] Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
-  #   weighed piece. Unit: g; above 0 to 1e15.
+  #   weighed piece. Unit: g; 1e-12 to 1e15.
   # @param balance_readability_g [Numeric] Smallest difference that the balance shows; without it there is no
-  #   balance. Unit: g; above 0 to 1e15.
+  #   balance. Unit: g; 1e-12 to 1e15.
   # @param cold_density_g_per_ml [Numeric] Density of the finished plastic at 20 °C, without voids. Unit:
   #   g/mL; 0.001 to 25.
   # @param hot_density_g_per_ml [Numeric, nil] Melt density at shot temperature, without voids; at most the
@@ -2028,12 +2025,12 @@ module Pourwright
   #   0.002886751345948127, mean_g: 10.5, deviation_g: 0 }`.
   #
   # @param weights_g [Array<Numeric>] Mass of each piece, one by one. 2 to 100000 of them. Each: Mass of one
-  #   weighed piece. Unit: g; above 0 to 1e15.
+  #   weighed piece. Unit: g; 1e-12 to 1e15.
   # @param balance_readability_g [Numeric] Smallest difference that the balance shows; without it there is no
-  #   balance. Unit: g; above 0 to 1e15.
+  #   balance. Unit: g; 1e-12 to 1e15.
   # @param cold_density_g_per_ml [Numeric] Density of the finished plastic at 20 °C, without voids. Unit:
   #   g/mL; 0.001 to 25.
-  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; above 0 to 1e15.
+  # @param cavity_volume_ml [Numeric] Volume of one cavity. Unit: mL; 1e-9 to 1e15.
   # @param hot_density_g_per_ml [Numeric, nil] Melt density at shot temperature, without voids; at most the
   #   cold one. Unit: g/mL; 0.001 to 25. Default: as `cold_density_g_per_ml`.
   # @param voids [Numeric, nil] Void fraction: share of the volume that is air. Unit: 1; 0 to below 1.
@@ -2070,9 +2067,9 @@ module Pourwright
   #
   # @param drops_weighed [Array<Array<Numeric>>] Drops that were counted and weighed together, each weighing
   #   started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to 1000000.
-  #   Then: What they weigh together, net. Unit: g; above 0 to 1e15.
+  #   Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
   # @param balance_readability_g [Numeric] Smallest difference that the balance shows; without it there is no
-  #   balance. Unit: g; above 0 to 1e15.
+  #   balance. Unit: g; 1e-12 to 1e15.
   # @return [Hash{Symbol => Object}] The results by name:
   #   drop_mass_g [Float] Mass of one drop. Unit: g.
   #   drop_mass_uncertainty_g [Float] Its standard uncertainty. Unit: g.
@@ -2097,10 +2094,10 @@ module Pourwright
   #
   # @param scoops_weighed [Array<Array<Numeric>>] Level spoonfuls that were counted and weighed together, each
   #   weighing started over. 2 to 1000 of them. Each: Number of drops or spoonfuls of a weighing. Unit: 1; 1 to
-  #   1000000. Then: What they weigh together, net. Unit: g; above 0 to 1e15.
-  # @param spoon_volume_ml [Numeric] Volume of the level spoon. Unit: mL; above 0 to 1e15.
+  #   1000000. Then: What they weigh together, net. Unit: g; 1e-12 to 1e15.
+  # @param spoon_volume_ml [Numeric] Volume of the level spoon. Unit: mL; 1e-9 to 1e15.
   # @param balance_readability_g [Numeric] Smallest difference that the balance shows; without it there is no
-  #   balance. Unit: g; above 0 to 1e15.
+  #   balance. Unit: g; 1e-12 to 1e15.
   # @param volume_uncertainty_ml [Numeric, nil] Standard uncertainty of the volume. Unit: mL; 0 to 1e15.
   #   Default: 0.
   # @return [Hash{Symbol => Object}] The results by name:
@@ -2128,12 +2125,12 @@ module Pourwright
   #   injector_residue_uncertainty_ml: 0.02886751345948129, residue_mass_g: 4.0000000000000036 }`.
   #
   # @param injector_weighed_g [Array<Array<Numeric>>] Weighings of the injector, each clean and then emptied
-  #   as at work. 2 to 1000 of them. Each: Mass of the clean injector. Unit: g; above 0 to 1e15. Then: Mass of
-  #   the injector emptied as at work; at least that of the clean one. Unit: g; above 0 to 1e15.
+  #   as at work. 2 to 1000 of them. Each: Mass of the clean injector. Unit: g; 1e-12 to 1e15. Then: Mass of the
+  #   injector emptied as at work; at least that of the clean one. Unit: g; 1e-12 to 1e15.
   # @param residue_density_g_per_ml [Numeric] Density of what stays in the injector, at the temperature at
   #   which it is emptied; its uncertainty is counted. Unit: g/mL; 0.001 to 25.
   # @param balance_readability_g [Numeric] Smallest difference that the balance shows; without it there is no
-  #   balance. Unit: g; above 0 to 1e15.
+  #   balance. Unit: g; 1e-12 to 1e15.
   # @param density_uncertainty_g_per_ml [Numeric, nil] Standard uncertainty of the density of the piece; its
   #   bounds are counted at twice that. Unit: g/mL; 0 to 25. Default: 0.
   # @return [Hash{Symbol => Object}] The results by name:

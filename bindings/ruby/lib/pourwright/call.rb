@@ -85,8 +85,11 @@ module Pourwright
       (bytes + size - 1) / size * size
     end
 
+    # The struct of these members, which begins with its size.
     def struct(members)
+      members = [[ADDRESS, 0], *members]
       places, bytes = layout(members.map(&:first))
+      members[0] = [ADDRESS, bytes]
       made = Library.memory(bytes)
       members.zip(places) do |((directive, size), value), place|
         value = value.to_i if directive == "J"

@@ -1,5 +1,5 @@
 enum {
-    POUR_ABI_VERSION = 0,
+    POUR_ABI_VERSION = 1,
     POUR_OK = 0,
     POUR_NULL = 1,
     POUR_NOT_FINITE = 2,
@@ -93,6 +93,7 @@ typedef struct pour_mix_share_result {
     double volume_share;
 } pour_mix_share_result;
 typedef struct pour_salt_convert_input {
+    size_t size;
     double base_volume_ml;
     double base_density_g_per_ml;
     double salt_density_g_per_ml;
@@ -149,6 +150,7 @@ typedef struct pour_salt_convert_result_columns {
     struct pour_result_column loading_max;
 } pour_salt_convert_result_columns;
 typedef struct pour_salt_mass_input {
+    size_t size;
     double base_volume_ml;
     double base_density_g_per_ml;
     double salt_density_g_per_ml;
@@ -205,6 +207,7 @@ typedef struct pour_salt_mass_result_columns {
     struct pour_result_column softener_mass_g;
 } pour_salt_mass_result_columns;
 typedef struct pour_salt_reach_input {
+    size_t size;
     double base_volume_ml;
     double base_density_g_per_ml;
     double salt_density_g_per_ml;
@@ -266,6 +269,7 @@ typedef struct pour_salt_for_density_result_columns {
     struct pour_result_column salt_mass_g;
 } pour_salt_for_density_result_columns;
 typedef struct pour_salt_for_sink_rate_input {
+    size_t size;
     double base_volume_ml;
     double base_density_g_per_ml;
     double salt_density_g_per_ml;
@@ -334,6 +338,7 @@ typedef struct pour_salt_for_sink_rate_result_columns {
     struct pour_result_column finished_density_g_per_ml;
 } pour_salt_for_sink_rate_result_columns;
 typedef struct pour_shot_fill_input {
+    size_t size;
     uint32_t cavities;
     double cavity_volume_ml;
     double cold_density_g_per_ml;
@@ -424,6 +429,7 @@ typedef struct pour_injector_loads_result_columns {
     struct pour_result_column shots_in_last;
 } pour_injector_loads_result_columns;
 typedef struct pour_batch_need_input {
+    size_t size;
     uint32_t pieces;
     uint32_t cavities;
     double shot_mass_g;
@@ -530,6 +536,7 @@ typedef struct pour_cups_row {
     double cup_capacity_ml;
 } pour_cups_row;
 typedef struct pour_bench_measure_input {
+    size_t size;
     double mass_to_measure_g;
     double tolerance;
     double balance_readability_g;
@@ -554,6 +561,7 @@ typedef struct pour_bench_measure_result {
     uint32_t cup_mark;
 } pour_bench_measure_result;
 typedef struct pour_sink_rate_input {
+    size_t size;
     double piece_density_g_per_ml;
     double piece_volume_ml;
     double diameter_mm;
@@ -606,6 +614,7 @@ typedef struct pour_sink_rate_result_columns {
     struct pour_result_column sink_time_s;
 } pour_sink_rate_result_columns;
 typedef struct pour_density_for_sink_rate_input {
+    size_t size;
     double sink_rate_cm_per_s;
     double piece_volume_ml;
     double diameter_mm;
@@ -674,6 +683,7 @@ typedef struct pour_station_pressure_result_columns {
     struct pour_result_column station_pressure_kpa;
 } pour_station_pressure_result_columns;
 typedef struct pour_swollen_volume_input {
+    size_t size;
     double liquid_volume_ml;
     double entrained_air;
     double station_pressure_kpa;
@@ -704,6 +714,7 @@ typedef struct pour_swollen_volume_result_columns {
     struct pour_result_column absolute_pressure_kpa;
 } pour_swollen_volume_result_columns;
 typedef struct pour_entrained_air_input {
+    size_t size;
     double rise;
     double station_pressure_kpa;
     double gauge_vacuum_kpa;
@@ -725,6 +736,7 @@ typedef struct pour_entrained_air_result_columns {
     struct pour_result_column entrained_air;
 } pour_entrained_air_result_columns;
 typedef struct pour_degas_vessel_input {
+    size_t size;
     double liquid_volume_ml;
     double entrained_air;
     double station_pressure_kpa;
@@ -769,6 +781,7 @@ typedef struct pour_flake_count_result {
     double area_cm2;
 } pour_flake_count_result;
 typedef struct pour_flake_swap_input {
+    size_t size;
     const char *cut;
     double thickness_um;
     double film_density_g_per_ml;
@@ -825,6 +838,7 @@ typedef struct pour_timings_row {
     double timed_time_s;
 } pour_timings_row;
 typedef struct pour_heat_time_input {
+    size_t size;
     double pot_mass_g;
     double specific_heat_j_per_g_k;
     double heated_from_celsius;
@@ -845,6 +859,7 @@ typedef struct pour_heat_time_result {
     double beyond;
 } pour_heat_time_result;
 typedef struct pour_next_burst_input {
+    size_t size;
     double pot_mass_g;
     double specific_heat_j_per_g_k;
     double reading_celsius;
@@ -874,6 +889,7 @@ typedef struct pour_next_burst_result {
     double oven_time_s;
 } pour_next_burst_result;
 typedef struct pour_stays_hot_input {
+    size_t size;
     double pot_mass_g;
     double hot_from_celsius;
     double hot_to_celsius;
@@ -915,6 +931,7 @@ typedef struct pour_clock_runs_row {
     double molds;
 } pour_clock_runs_row;
 typedef struct pour_pot_heats_input {
+    size_t size;
     double pot_mass_g;
     const struct pour_clock_runs_row *clock_runs;
     size_t clock_runs_count;
@@ -935,6 +952,7 @@ typedef struct pour_pot_heats_result {
     double total_time_s;
 } pour_pot_heats_result;
 typedef struct pour_setting_time_input {
+    size_t size;
     int32_t section_shape;
     double section_thickness_mm;
     double shot_at_celsius;
@@ -981,6 +999,7 @@ typedef struct pour_setting_time_result_columns {
     struct pour_result_column shot_every_s;
 } pour_setting_time_result_columns;
 typedef struct pour_stir_every_input {
+    size_t size;
     double grain_mm;
     double grain_density_g_per_ml;
     double melt_density_g_per_ml;
@@ -1023,6 +1042,7 @@ typedef struct pour_viscosity_of_ball_result_columns {
     struct pour_result_column melt_viscosity_mpa_s;
 } pour_viscosity_of_ball_result_columns;
 typedef struct pour_cavity_of_weights_input {
+    size_t size;
     const double *weights_g;
     size_t weights_count;
     double balance_readability_g;
@@ -1039,6 +1059,7 @@ typedef struct pour_cavity_of_weights_result {
     double deviation_g;
 } pour_cavity_of_weights_result;
 typedef struct pour_feed_of_weights_input {
+    size_t size;
     const double *weights_g;
     size_t weights_count;
     double balance_readability_g;
@@ -1100,6 +1121,7 @@ typedef struct pour_table {
     ptrdiff_t part_stride;
 } pour_table;
 typedef struct pour_material {
+    size_t size;
     const char *name;
     double density_g_per_ml;
     double fused_g_per_ml;
@@ -1588,14 +1610,20 @@ int32_t pour_book_plan_within(const struct pour_book *book,
                               void *user,
                               struct pour_plan **plan,
                               struct pour_error **error);
-int32_t pour_plan_from_json(const char *json, size_t len, struct pour_plan **plan, struct pour_error **error);
+int32_t pour_plan_from_json(const char *json,
+                            size_t len,
+                            struct pour_plan **plan,
+                            struct pour_error **error);
 int32_t pour_plan_request(const struct pour_plan *plan,
                           const char *json,
                           size_t len,
                           char **out,
                           size_t *out_len,
                           struct pour_error **error);
-int32_t pour_plan_json(const struct pour_plan *plan, char **out, size_t *out_len, struct pour_error **error);
+int32_t pour_plan_json(const struct pour_plan *plan,
+                       char **out,
+                       size_t *out_len,
+                       struct pour_error **error);
 int32_t pour_plan_sheet(const struct pour_plan *plan,
                         char **out,
                         size_t *out_len,
@@ -1605,12 +1633,17 @@ int32_t pour_plan_notes(const struct pour_plan *plan,
                         size_t *out_len,
                         struct pour_error **error);
 void pour_plan_free(struct pour_plan *plan);
-int32_t pour_mix_of_book(const struct pour_book *book, struct pour_mix **mix, struct pour_error **error);
+int32_t pour_mix_of_book(const struct pour_book *book,
+                         struct pour_mix **mix,
+                         struct pour_error **error);
 int32_t pour_mix_of_materials(const struct pour_material *materials,
                               size_t count,
                               struct pour_mix **mix,
                               struct pour_error **error);
-int32_t pour_mix_add(struct pour_mix *mix, const char *material, double mass_g, struct pour_error **error);
+int32_t pour_mix_add(struct pour_mix *mix,
+                     const char *material,
+                     double mass_g,
+                     struct pour_error **error);
 int32_t pour_mix_draw(struct pour_mix *mix,
                       double mass_g,
                       struct pour_mix **drawn,

@@ -12,6 +12,7 @@ use crate::fault::Diagnose;
 use crate::plan::budget::BudgetError;
 use crate::plan::cover::CoverError;
 use crate::quantity::{Mass, Time};
+use crate::show;
 
 /// Why there are no pots.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -39,7 +40,7 @@ pub enum SplitError {
         capacities: usize,
     },
     /// A number that cannot be.
-    #[error("{what} cannot be {value}.")]
+    #[error("{what} cannot be {}.", show::number(*.value))]
     BadNumber {
         /// Name of the number.
         what: &'static str,
@@ -47,7 +48,7 @@ pub enum SplitError {
         value: f64,
     },
     /// A shot of a stage that cannot be.
-    #[error("Stage {stage}: a shot cannot take {} g.", .wanted.shot.get::<gram>())]
+    #[error("Stage {stage}: a shot cannot take {}.", show::mass(&.wanted.shot))]
     BadShot {
         /// Index of the stage.
         stage: usize,

@@ -1,12 +1,9 @@
 //! A place in a text, and the errors that quote the text.
 
-use crate::quantity::AmountError;
 use crate::quantity::error::quoted;
+use crate::quantity::{Amount, AmountError};
 use alloc::string::String;
 use alloc::vec::Vec;
-
-/// The longest text that is read, in bytes.
-pub(super) const LONGEST: usize = 512;
 
 /// A place in a text.
 pub(crate) struct Cursor<'a> {
@@ -17,8 +14,9 @@ pub(crate) struct Cursor<'a> {
 impl<'a> Cursor<'a> {
     /// The head of `text`, its outer space taken off.
     pub(crate) fn new(text: &'a str) -> Result<Self, AmountError> {
-        if text.len() > LONGEST {
-            return Err(AmountError::TooLong { found: text.len(), limit: LONGEST });
+        let limit = Amount::LONGEST;
+        if text.len() > limit {
+            return Err(AmountError::TooLong { found: text.len(), limit });
         }
         let text = text.trim();
         if text.is_empty() {

@@ -54,7 +54,7 @@ class Function:
         self._input: Any = None
         types = [of_member for _, of_member in members]
         if calculation.takes_struct:
-            self._input = type("Input", (ctypes.Structure,), {"_fields_": members})
+            self._input = type("Input", (ctypes.Structure,), {"_fields_": [("size", ctypes.c_size_t), *members]})
             types = [ctypes.c_void_p]
         self._call.argtypes = [*types, ctypes.c_void_p, ctypes.c_void_p]
         if calculation.gives_struct:
@@ -134,7 +134,9 @@ class Function:
         faults.check()
         output, error = self._output(), ctypes.c_void_p()
         # `arguments` keeps what C reads until the call is over.
-        passed = arguments if self._input is None else [ctypes.byref(self._input(*arguments))]
+        passed = arguments
+        if self._input is not None:
+            passed = [ctypes.byref(self._input(ctypes.sizeof(self._input), *arguments))]
         if self._call(*passed, ctypes.byref(output), ctypes.byref(error)) != OK:
             raise Refused([_in_sheet(fault, lists) for fault in take_faults(error)])
         cells: List[Any] = []
