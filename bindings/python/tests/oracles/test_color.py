@@ -104,8 +104,10 @@ def test_tables(spectrum: colour.SpectralDistribution, step: int, tmp_path: path
     bands = spectrum.copy().interpolate(colour.SpectralShape(400, 700, step))
     colour.write_sds_to_csv_file({"piece": bands}, str(table))
     read = {"rows": table.read_text(), "stated_in": "fraction"}
-    given = {"from_nm": 400, "step_nm": max(step, 10), "reflectance": [float(bands[nm]) for nm in range(400, 701, max(step, 10))]}
-    found, expected = (pw.calculate("color-reading", instrument=color)["lab"] for color in ({"csv": read}, {"bands": given}))
+    by = max(step, 10)
+    given = {"from_nm": 400, "step_nm": by, "reflectance": [float(bands[nm]) for nm in range(400, 701, by)]}
+    ways: list[dict[str, Any]] = [{"csv": read}, {"bands": given}]
+    found, expected = (pw.calculate("color-reading", instrument=color)["lab"] for color in ways)
     assert [found["lightness"], found["a"], found["b"]] == pytest.approx(
         [expected["lightness"], expected["a"], expected["b"]], abs=1e-9
     )
