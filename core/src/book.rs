@@ -87,6 +87,8 @@ pub struct Mold {
     pub sets: Option<Time>,
     /// Time at hand for a shot.
     pub per_shot: Option<Time>,
+    /// The thickest part of its pieces, if it is stated or their bodies show it.
+    pub section: Option<Section>,
     /// How a shot cools in it.
     pub cooling: Option<MoldCooling>,
 }

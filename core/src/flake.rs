@@ -187,6 +187,19 @@ impl Flake {
         Ok(self.film.volume_of(dose) / self.thickness)
     }
 
+    /// Share of what is behind it that `dose` in `volume` of plastic hides, seen through `depth` of it: 1 − e^(−a t/2), a the
+    /// area of film per volume, t the depth. Particles lie at random: a flat one then casts a shadow of half its face on average
+    /// (A. Cauchy: a quarter of the surface of a convex body), and shadows overlap at random (Poisson).
+    ///
+    /// # Errors
+    /// A dose out of its range; a volume or a depth that is not above zero.
+    pub fn hides(&self, dose: Mass, volume: Volume, depth: Length) -> Result<Ratio, FlakeError> {
+        Parameter::LiquidVolume.check_si(volume.value)?;
+        Parameter::PieceThickness.check_si(depth.value)?;
+        let shadows: Ratio = self.area(dose)? / volume * depth * 0.5;
+        Ok(Ratio::from(-libm::expm1(-shadows.value)))
+    }
+
     /// Volume to scoop for `dose`, level: m/β.
     ///
     /// # Errors
@@ -228,6 +241,7 @@ mod tests {
     use rstest::rstest;
     use std::string::ToString;
     use uom::si::area::square_millimeter;
+    use uom::si::length::millimeter;
     use uom::si::mass::gram;
     use uom::si::mass_density::gram_per_cubic_centimeter;
     use uom::si::volume::milliliter;
@@ -277,6 +291,23 @@ mod tests {
         let by_area = coarse.swap(g(2.0), &fine, Alike::Area).unwrap();
         assert!((by_area.mass.get::<gram>() - 2.0).abs() < 1e-12);
         assert!((by_area.count.value - 4.0).abs() < 1e-12);
+    }
+
+    /// 1.39 g of film of 50 µm in 1 L are 200 cm² per L, 20 per m: seen through 50 mm, 1 − e^(−0.5).
+    #[test]
+    fn what_flake_hides_by_hand() {
+        let hides = |grams: f64, depth: f64| {
+            let (liter, depth) =
+                (Volume::new::<milliliter>(1000.0), Length::new::<millimeter>(depth));
+            flake(".035 hex").hides(g(grams), liter, depth).unwrap().value
+        };
+        assert!((hides(1.39, 50.0) - (1.0 - libm::exp(-0.5))).abs() < 1e-12);
+        assert!((hides(0.695, 100.0) - hides(1.39, 50.0)).abs() < 1e-12);
+        let none =
+            flake(".035 hex").hides(g(1.0), Volume::default(), Length::new::<millimeter>(1.0));
+        assert!(none.is_err());
+        let deep = Length::new::<millimeter>(-1.0);
+        assert!(flake(".035 hex").hides(g(1.0), Volume::new::<milliliter>(1.0), deep).is_err());
     }
 
     #[test]

@@ -11,6 +11,7 @@ use crate::codes::codes;
 use crate::color::match_color::TestPiece;
 use crate::color::pot::Strength;
 use crate::color::reading::Reading;
+use crate::color::translucent::BaseFilm;
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::flake::Cut;
@@ -202,6 +203,10 @@ pub struct Material {
     pub hardness: Option<MeasuredHardness>,
     /// Of a plastisol: the color of a piece of it alone.
     pub color: Option<Reading>,
+    /// Of a plastisol: how light goes through it.
+    pub film: Option<BaseFilm>,
+    /// Of a colorant: whether it glows in daylight, which takes it out of the model of colors.
+    pub fluorescent: bool,
     /// Of a colorant: its test pieces.
     pub let_downs: Vec<TestPiece>,
     /// Of a colorant: its strength as pots have shown it.
@@ -266,6 +271,8 @@ impl Material {
             most: None,
             hardness: None,
             color: None,
+            film: None,
+            fluorescent: false,
             let_downs: Vec::new(),
             strength: None,
             notes: None,

@@ -184,7 +184,7 @@ impl Shop {
     fn by_next_drop(&mut self) -> Outcome {
         let colorants = self.colorants.clone();
         let mut pot = ColorPot::new(&colorants, &[]).unwrap();
-        let unit = Unit { dose: Ratio::from(DROP), scatter: Ratio::from(SCATTER) };
+        let unit = Unit { dose: Ratio::from(DROP), scatter: Ratio::from(SCATTER), together: false };
         let units = vec![Some(unit); KINDS.len()];
         let mut cup = self.cup();
         let (mut held, mut near) = ((0, 0), (0, 0));

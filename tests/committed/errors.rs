@@ -27,7 +27,6 @@ const RUST_ONLY: &[&str] = &[
     "bench-limit",
     "budget-memory",
     "budget-too-long",
-    "color-no-film",
     "color-wrong-bands",
     "color-wrong-doses",
     "correction-bad-number",

@@ -17,9 +17,10 @@ fn parameters_are_sorted_and_whole() {
     }
 }
 
-/// Fields of requests that have another name than their parameter: a loading is its form and its number in one, and the
-/// second color of two is the same parameter again.
-const NAMED: [(&str, &str); 2] = [("loading", "loading_requested"), ("other_color", "color")];
+/// Fields of requests that have another name than their parameter: a loading is its form and its number in one, the
+/// second color of two is the same parameter again, and the target of a cup may be left out.
+const NAMED: [(&str, &str); 3] =
+    [("loading", "loading_requested"), ("other_color", "color"), ("target", "next_target")];
 
 /// Every field of a request is described by a text of the table and has the name of its parameter, and every parameter is one of a request or a calculation,
 /// or a number that the core checks.

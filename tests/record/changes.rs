@@ -310,3 +310,137 @@ proptest! {
         }
     }
 }
+
+/// A day that was as planned: the color of its piece goes to the color's formula. Next year's pot is compared with it, and a
+/// pot is brought to it.
+#[test]
+fn a_color_comes_out_the_same_next_year() {
+    let orders = fingers(&["dusk", "plain"], 24);
+    let plan = plan_of(&book(), &orders);
+    let looks = json!({ "lab": [46.0, 22.0, -9.0], "uncertainty": [0.6, 0.6, 0.6] });
+    let record = record_of(&book(), &plan, &json!({ "A": { "looks": looks } }));
+    assert_eq!(record["pots"][0]["stages"][0]["looks"], looks);
+    let seen = &record["colors"][0];
+    assert_eq!((&seen["formula"], &seen["difference"]), (&json!("dusk"), &json!(null)), "{seen}");
+    let [change] = list(&record["write"]) else { panic!("{}", record["write"]) };
+    assert_eq!(
+        (&change["path"], &change["value"]["lab"]),
+        (&json!("/formulas/dusk/color"), &looks["lab"])
+    );
+    let text =
+        list(&record["text"]).iter().any(|line| line.as_str().unwrap().contains("first color"));
+    assert!(text, "{}", record["text"]);
+
+    let next_year = patched(book(), &record["write"]);
+    let near =
+        ask(json!({ "calculate": "color-nearest", "book": next_year, "color": looks })).unwrap();
+    let first = &near["formulas"][0];
+    assert_eq!((&first["formula"], &first["was_seen"]), (&json!("dusk"), &json!(true)), "{near}");
+    let next = ask(json!({
+        "calculate": "color-next", "book": next_year, "target_like": "dusk",
+        "trial": { "start": "1/2 cup", "formulas": ["plain"] }
+    }));
+    let next = next.unwrap();
+    assert!(of(&next["all_the_way"], "plum").is_some(), "{next}");
+
+    // Along L* near 50 a step of 2 is about 2 of ΔE₀₀; both readings are unsure by 0.6.
+    let plan = plan_of(&next_year, &orders);
+    let darker =
+        json!({ "lab": [44.0, 22.0, -9.0], "uncertainty": [0.6, 0.6, 0.6], "day": "2028-03-05" });
+    let record = record_of(&next_year, &plan, &json!({ "A": { "looks": darker } }));
+    let seen = &record["colors"][0];
+    let [off, low, high] = ["difference", "difference_low", "difference_high"]
+        .map(|name| seen[name].as_f64().unwrap_or_else(|| panic!("{seen}")));
+    assert!((1.7..2.1).contains(&off) && low < off - 0.5 && high > off + 0.5, "{seen}");
+    assert_eq!(record["write"][0]["value"]["day"], "2028-03-05");
+}
+
+/// The color of a pot that was made otherwise goes with its own doses, or nowhere.
+#[test]
+fn the_color_of_other_doses_needs_a_name() {
+    let plan = plan_of(&book(), &fingers(&["dusk", "plain"], 24));
+    let entry = |more: Value| {
+        let mut entry =
+            json!({ "went_in": { "plum": "80 drops" }, "looks": { "lab": [40.0, 25.0, -10.0] } });
+        entry.as_object_mut().unwrap().extend(more.as_object().unwrap().clone());
+        json!({ "A": entry })
+    };
+    let ask_for = |pots: Value| {
+        let actuals = json!({ "format": "pourwright/1.0", "pots": pots });
+        ask(json!({ "calculate": "record", "plan": plan, "actuals": actuals }))
+    };
+    let faults = ask_for(entry(json!({}))).unwrap_err();
+    let [fault] = list(&faults) else { panic!("{faults}") };
+    assert_eq!(
+        (&fault["code"], &fault["path"]),
+        (&json!("record-color-of-another"), &json!("/actuals/pots/A/looks")),
+        "{fault}"
+    );
+    let record = ask_for(entry(json!({ "save_as": "dusk, darker" }))).unwrap();
+    let [change] = list(&record["write"]) else { panic!("{}", record["write"]) };
+    assert_eq!(change["path"], "/formulas/dusk, darker");
+    assert_eq!(change["value"]["color"]["lab"], json!([40.0, 25.0, -10.0]), "{change}");
+    assert_eq!(record["colors"][0]["formula"], "dusk, darker");
+}
+
+/// A material that the formula does not have at all makes another color, too; one of the body does not.
+#[test]
+fn only_what_makes_a_color_counts() {
+    let plan = plan_of(&book(), &fingers(&["dusk", "plain"], 24));
+    let of = |went_in: Value| {
+        let pots = json!({ "A": { "went_in": went_in, "looks": { "lab": [40.0, 25.0, -10.0] } } });
+        let actuals = json!({ "format": "pourwright/1.0", "pots": pots });
+        ask(json!({ "calculate": "record", "plan": plan, "actuals": actuals }))
+    };
+    assert_eq!(of(json!({ "soot": "1 drop" })).unwrap_err()[0]["code"], "record-color-of-another");
+    assert_eq!(list(&of(json!({ "stabilizer": "20 g" })).unwrap()["write"]).len(), 1);
+}
+
+/// Two formulas that both make the color: which of them it is of is not clear.
+#[test]
+fn two_colors_have_no_color_of_their_own() {
+    let plan = plan_of(&book(), &fingers(&["dusk", "reed", "plain"], 24));
+    let pots = json!({ "A": { "looks": { "lab": [40.0, 25.0, -10.0] } } });
+    let actuals = json!({ "format": "pourwright/1.0", "pots": pots });
+    let faults =
+        ask(json!({ "calculate": "record", "plan": plan, "actuals": actuals })).unwrap_err();
+    assert_eq!(faults[0]["code"], "record-which-color", "{faults}");
+    // Plain pieces have the color of their body.
+    let plan = plan_of(&book(), &fingers(&["plain"], 24));
+    let record =
+        record_of(&book(), &plan, &json!({ "A": { "looks": { "lab": [90.0, 0.0, 5.0] } } }));
+    assert_eq!(record["write"][0]["path"], "/formulas/plain/color");
+    let named = json!({ "A": { "looks": { "lab": [90.0, 0.0, 5.0] }, "body_as": "plain, clear" } });
+    let record = record_of(&book(), &plan, &named);
+    assert_eq!(record["write"][0]["value"]["color"]["lab"], json!([90.0, 0.0, 5.0]));
+    assert_eq!(list(&record["write"]).len(), 1);
+}
+
+/// Two pots of one color: the book gets their mean, by hand.
+#[test]
+fn two_pots_make_one_color() {
+    let lines: Vec<Value> = ["salted", "plain"]
+        .iter()
+        .enumerate()
+        .map(|(i, body)| {
+            json!({ "order": i.to_string(), "mold": "finger-5", "formulas": ["dusk", body], "pieces": 24 })
+        })
+        .collect();
+    let plan = plan_of(&book(), &json!({ "format": "pourwright/1.0", "lines": lines }));
+    let looks =
+        |l: f64, u: f64| json!({ "looks": { "lab": [l, 22, -9], "uncertainty": [u, 1, 1] } });
+    let pots = match list(&plan["pots"]).len() {
+        1 => json!({ "A": [looks(46.0, 0.3), looks(48.0, 0.4)] }),
+        _ => json!({ "A": looks(46.0, 0.3), "B": looks(48.0, 0.4) }),
+    };
+    let record = record_of(&book(), &plan, &pots);
+    assert_eq!(list(&record["colors"]).len(), 2, "{}", record["colors"]);
+    let [change] = list(&record["write"]) else { panic!("{}", record["write"]) };
+    let color = &change["value"];
+    assert_eq!(color["lab"], json!([47.0, 22.0, -9.0]));
+    // √((0.09 + 0.16)/2).
+    assert!(
+        (color["uncertainty"][0].as_f64().unwrap() - 0.125_f64.sqrt()).abs() < 1e-12,
+        "{color}"
+    );
+}

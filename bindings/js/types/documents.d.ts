@@ -23,6 +23,14 @@ export type MeasuredAmount =
  */
 export type Percent = string
 /**
+ * What the reflectances of rows are stated in.
+ */
+export type StatedIn = 'percent' | 'fraction'
+/**
+ * The light that a colorimeter states its L*a*b* for.
+ */
+export type ReadIn = 'D65' | 'D50' | 'A'
+/**
  * A count that may be zero.
  */
 export type Count = number
@@ -63,10 +71,6 @@ export type BaseEntry =
  * Money per package, such as "58.00 USD per 1 gal".
  */
 export type Price = string
-/**
- * The light that a colorimeter states its L*a*b* for.
- */
-export type ReadIn = 'D65' | 'D50' | 'A'
 /**
  * Use of the sprues.
  */
@@ -344,6 +348,12 @@ export interface PotActualsEntry {
    */
   left?: MeasuredAmount
   /**
+   * Color of a cooled, finished piece of it, as "color-reading" gives it; of a laminated piece, that of this layer. It
+   * goes into the book with the color's formula, and is compared with the one that is there. Default: not read.
+   * Example: `{ "lab": [52, 41, 18] }`.
+   */
+  looks?: ColorEntry
+  /**
    * The shots, by mold; of a mold that is shot several times, a list in the order of the sheet. Default: as planned.
    */
   molds?: {
@@ -399,6 +409,107 @@ export interface HeatActualsEntry {
    * The reading after, stirred. Default: not read. Example: `"338 °F"`.
    */
   to?: MeasuredAmount
+}
+/**
+ * A color, in one of five ways.
+ */
+export interface ColorEntry {
+  /**
+   * Reflectance in bands, of a spectrophotometer. Default: none.
+   */
+  bands?: BandsEntry
+  /**
+   * Reflectance as the text of a table, of a spectrophotometer. Default: none.
+   */
+  csv?: RowsEntry
+  /**
+   * Day of the reading. Default: none. Example: `"2027-03-05"`.
+   */
+  day?: string
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * The same as six hexadecimal digits. Default: none. Example: `"#b85e5a"`.
+   */
+  hex?: string
+  /**
+   * L*, a*, b* of a reading. Default: none. Example: `[52, 41, 18]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  lab?: [number, number, number]
+  /**
+   * Light that `lab` is for. Default: `"D65"`. Example: `"D50"`.
+   */
+  light?: ReadIn
+  /**
+   * Observer that `lab` is for, in degrees: 2. Default: 2. Example: `2`.
+   */
+  observer?: number
+  /**
+   * Red, green and blue from 0 to 255, as a photograph next to white stores them. Default: none. Example: `[184, 94, 90]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  srgb?: [number, number, number]
+  /**
+   * Standard uncertainties of L*, a* and b* next to other readings taken in the same way. Default: 1 each of
+   * `srgb` and `hex`, 0.3 each of `lab` and `bands` (common practice, no source). Example: `[0.6, 0.6, 0.6]`.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  uncertainty?: [number, number, number]
+}
+/**
+ * Reflectance in bands.
+ */
+export interface BandsEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * Wavelength of the first band, in nm. Example: `400`.
+   */
+  from_nm: number
+  /**
+   * Reflectance of each band, from 0 to 1, at least up to 700 nm. Example: `[0.05, 0.06, 0.08]`.
+   */
+  reflectance: number[]
+  /**
+   * From band to band, in nm: 10 or 20. Example: `10`.
+   */
+  step_nm: number
+}
+/**
+ * Reflectance as the text of a table: a wavelength and a reflectance on each line.
+ */
+export interface RowsEntry {
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * A wavelength in nm and a reflectance a line, divided by a comma, a semicolon or a tab, by rising wavelengths,
+   * every 10 or 20 nm at least from 400 to 700 nm. A first line without numbers is a heading. Example:
+   * `"nm,%\n400,5.1\n410,5.3"`.
+   */
+  rows: string
+  /**
+   * What the reflectances are stated in: `"percent"`, from 0 to 100, or `"fraction"`, from 0 to 1. Example: `"percent"`.
+   */
+  stated_in: StatedIn
 }
 /**
  * Shots into a mold.
@@ -536,29 +647,6 @@ export interface BallEntry {
   ext?: {
     [k: string]: unknown
   }
-}
-/**
- * Reflectance in bands.
- */
-export interface BandsEntry {
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  }
-  /**
-   * Wavelength of the first band, in nm. Example: `400`.
-   */
-  from_nm: number
-  /**
-   * Reflectance of each band, from 0 to 1, at least up to 700 nm. Example: `[0.05, 0.06, 0.08]`.
-   */
-  reflectance: number[]
-  /**
-   * From band to band, in nm: 10 or 20. Example: `10`.
-   */
-  step_nm: number
 }
 /**
  * The tools on the bench.
@@ -1203,59 +1291,6 @@ export interface FormulaEntry {
   sure?: boolean
 }
 /**
- * A color, in one of four ways.
- */
-export interface ColorEntry {
-  /**
-   * Reflectance in bands, of a spectrophotometer. Default: none.
-   */
-  bands?: BandsEntry
-  /**
-   * Day of the reading. Default: none. Example: `"2027-03-05"`.
-   */
-  day?: string
-  /**
-   * An embedding program's own data; carried through untouched.
-   */
-  ext?: {
-    [k: string]: unknown
-  }
-  /**
-   * The same as six hexadecimal digits. Default: none. Example: `"#b85e5a"`.
-   */
-  hex?: string
-  /**
-   * L*, a*, b* of a reading. Default: none. Example: `[52, 41, 18]`.
-   *
-   * @minItems 3
-   * @maxItems 3
-   */
-  lab?: [number, number, number]
-  /**
-   * Light that `lab` is for. Default: `"D65"`. Example: `"D50"`.
-   */
-  light?: ReadIn
-  /**
-   * Observer that `lab` is for, in degrees: 2. Default: 2. Example: `2`.
-   */
-  observer?: number
-  /**
-   * Red, green and blue from 0 to 255, as a photograph next to white stores them. Default: none. Example: `[184, 94, 90]`.
-   *
-   * @minItems 3
-   * @maxItems 3
-   */
-  srgb?: [number, number, number]
-  /**
-   * Standard uncertainties of L*, a* and b* next to other readings taken in the same way. Default: 1 each of
-   * `srgb` and `hex`, 0.3 each of `lab` and `bands` (common practice, no source). Example: `[0.6, 0.6, 0.6]`.
-   *
-   * @minItems 3
-   * @maxItems 3
-   */
-  uncertainty?: [number, number, number]
-}
-/**
  * How the shop works.
  */
 export interface LimitsEntry {
@@ -1373,6 +1408,11 @@ export interface MaterialEntry {
     [k: string]: unknown
   }
   /**
+   * Of a colorant: whether it glows in daylight. It is then outside of the model of colors, with or without test
+   * pieces. Default: `false`. Example: `true`.
+   */
+  fluorescent?: boolean
+  /**
    * Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example:
    * `"1.042 g/mL ± 0.008"`.
    */
@@ -1414,6 +1454,11 @@ export interface MaterialEntry {
    * Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`.
    */
   notes?: string
+  /**
+   * Of a plastisol: a thin test piece of it alone over white and over black; colors of translucent pieces are calculated
+   * with it. Default: not known; all pieces are then taken to be opaque.
+   */
+  over_backings?: OverBackingsEntry
   /**
    * Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`.
    */
@@ -1593,6 +1638,37 @@ export interface LetDownEntry {
   ext?: {
     [k: string]: unknown
   }
+}
+/**
+ * A thin test piece of a base alone, over a white and over a black backing.
+ */
+export interface OverBackingsEntry {
+  /**
+   * Color of the bare black backing. Example: `{ "lab": [18, 0, 0] }`.
+   */
+  black: ColorEntry
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * How thick the piece is. Example: `"3 mm"`.
+   */
+  film_thickness: MeasuredAmount
+  /**
+   * Color of the piece on the black backing. Example: `{ "lab": [45, -2, -3] }`.
+   */
+  over_black: ColorEntry
+  /**
+   * Color of the piece on the white backing. Example: `{ "lab": [93, -1, 4] }`.
+   */
+  over_white: ColorEntry
+  /**
+   * Color of the bare white backing. Example: `{ "lab": [96, 0, 1] }`.
+   */
+  white: ColorEntry
 }
 /**
  * Strength of a colorant as pots have shown it, next to its test pieces.
@@ -4421,6 +4497,10 @@ export interface StageRecord {
    */
   injector: Shown[]
   /**
+   * Color that a finished piece had; none if it was not read.
+   */
+  looks?: ColorEntry | null
+  /**
    * Contents of the pot by material, plastisols first.
    */
   made: MadePart[]
@@ -4465,6 +4545,10 @@ export interface ReadingEntry {
  */
 export interface Record {
   /**
+   * Colors that finished pieces had, each with the formula that it goes to in the book.
+   */
+  colors: SeenColor[]
+  /**
    * The day.
    */
   day?: string | null
@@ -4500,6 +4584,39 @@ export interface Record {
    * Whose it is.
    */
   shop?: string | null
+}
+/**
+ * The color that a finished piece had, next to the one that the book has.
+ */
+export interface SeenColor {
+  /**
+   * The color.
+   */
+  color: ColorEntry
+  /**
+   * ΔE₀₀ to the color that the book has of that formula; none if it has none.
+   */
+  difference?: number | null
+  /**
+   * It is below this with 97.5 %.
+   */
+  difference_high?: number | null
+  /**
+   * It is above this with 97.5 %.
+   */
+  difference_low?: number | null
+  /**
+   * The formula of the book that it goes to.
+   */
+  formula: string
+  /**
+   * The pot that the piece was made in.
+   */
+  pot: string
+  /**
+   * All of this as a sentence.
+   */
+  text: string
 }
 /**
  * A formula as made that goes into the book.
@@ -4977,11 +5094,11 @@ export interface ClockResponse {
   total?: Shown | null
 }
 /**
- * Drops of one colorant.
+ * Drops or spoons of one colorant.
  */
 export interface ColorAddition {
   /**
-   * How many.
+   * How many drops, or how much by spoon.
    */
   amount: Amount
   /**
@@ -4992,6 +5109,10 @@ export interface ColorAddition {
    * Which.
    */
   material: string
+  /**
+   * The same by the drops to count or the spoons to take: `1/4 tsp + 1/8 tsp`.
+   */
+  measure: string
 }
 /**
  * How far apart they look.
@@ -5166,6 +5287,10 @@ export interface NearFormula {
    */
   notes: Note[]
   /**
+   * Its color as a piece that light goes through, if a thickness was stated and it can be calculated.
+   */
+  through?: ShownThrough | null
+  /**
    * Whether a piece of it was seen; otherwise its color is calculated from test pieces.
    */
   was_seen: boolean
@@ -5190,6 +5315,41 @@ export interface ShownDifference {
    * It is above this with 97.5 %.
    */
   low: number
+}
+/**
+ * The color of a piece that light goes through.
+ */
+export interface ShownThrough {
+  /**
+   * Its color over the black backing.
+   */
+  over_black: ShownLab
+  /**
+   * Standard uncertainties of its L*, a* and b*.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  over_black_uncertainty: [number, number, number]
+  /**
+   * Its color over the white backing of the base's test piece.
+   */
+  over_white: ShownLab
+  /**
+   * Standard uncertainties of its L*, a* and b*.
+   *
+   * @minItems 3
+   * @maxItems 3
+   */
+  over_white_uncertainty: [number, number, number]
+  /**
+   * ΔE₀₀ between the two: 0 where nothing shows through.
+   */
+  shows_through: number
+  /**
+   * How thick the piece is.
+   */
+  thickness: Shown
 }
 /**
  * A formula of which no color is known.
@@ -5260,6 +5420,14 @@ export interface ColorNextResponse {
    */
   text: string[]
   /**
+   * The same once it is added.
+   */
+  through_after?: ShownThrough | null
+  /**
+   * Color of a piece of it now that light goes through, if its thickness was stated; `now` is for an opaque one.
+   */
+  through_now?: ShownThrough | null
+  /**
    * The colorant that is too much already, if more base is needed.
    */
   too_much?: string | null
@@ -5298,7 +5466,8 @@ export interface ColorStrength {
  */
 export interface ColorReadingResponse {
   /**
-   * The color as books and requests take it, with its uncertainty next to readings taken in the same way.
+   * The color as books and requests take it, with its uncertainty next to readings taken in the same way; of a spectrum
+   * with its bands, so that other lights can be asked for.
    */
   color: ColorEntry
   /**
@@ -8240,13 +8409,25 @@ export interface ColorNextRequest {
    */
   leave_out?: Name[]
   /**
+   * The mold of the piece: its section or its bodies say how thick the piece is, in place of `piece_thickness`. Unit: none; a mold of the book. Default: none.
+   */
+  piece_mold?: Name
+  /**
+   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; above 0 to 1000. Default: none.
+   */
+  piece_thickness?: MeasuredAmount
+  /**
    * How a cooled sample of the cup looks now. Unit: none; a color. Default: as the last look of the trial's log says.
    */
   seen?: ColorEntry
   /**
-   * The color to match. Unit: none; a color.
+   * The color to come to. Unit: none; a color. Default: the color of `target_like`.
    */
-  target: ColorEntry
+  target?: ColorEntry
+  /**
+   * A formula whose color, as a piece of it had it, is the target in place of `target`. Unit: none; a formula of the book. Default: none.
+   */
+  target_like?: Name
   /**
    * The trial: what it started from, and what was added and taken since. Unit: none; a start and a log.
    */
@@ -8271,6 +8452,14 @@ export interface ColorNearestRequest {
   ext?: {
     [k: string]: unknown
   }
+  /**
+   * The mold of the piece: its section or its bodies say how thick the piece is, in place of `piece_thickness`. Unit: none; a mold of the book. Default: none.
+   */
+  piece_mold?: Name
+  /**
+   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; above 0 to 1000. Default: none.
+   */
+  piece_thickness?: MeasuredAmount
 }
 /**
  * Which test pieces of a colorant to pour.
@@ -8301,6 +8490,10 @@ export interface LetDownSeriesRequest {
  */
 export interface RecordResponse {
   calculate: 'record'
+  /**
+   * Colors that finished pieces had, each with the formula that it goes to in the book.
+   */
+  colors: SeenColor[]
   /**
    * The day.
    */

@@ -18,8 +18,10 @@ use crate::words::words;
 
 /// Bands of a spectrum.
 const BANDS: usize = 31;
-const FIRST_NM: f64 = 400.0;
-const STEP_NM: f64 = 10.0;
+/// Wavelength of the first band.
+pub(crate) const FIRST_NM: f64 = 400.0;
+/// From band to band.
+pub(crate) const STEP_NM: f64 = 10.0;
 
 words! {
     /// A light that a color is seen in.
@@ -111,6 +113,12 @@ impl Spectrum {
             };
         }
         Ok(Self(all))
+    }
+
+    /// Reflectance of each band, every 10 nm from 400 nm.
+    #[must_use]
+    pub const fn values(&self) -> &[f64] {
+        &self.0
     }
 
     /// Its tristimulus values under `light`, a perfect white at Y = 1.

@@ -1,9 +1,10 @@
 //! Color: readings, differences, a starting formula for a color, and the next drop.
 //!
 //! A photograph with a card becomes a color and its uncertainty ([`reading`]); a color is CIE L\*a\*b\* ([`lab`]), and from
-//! bands it is known under several lights ([`light`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow Kubelka and
+//! bands, or from the [`rows`] of an instrument, it is known under several lights ([`light`]); two of them differ by ΔE₀₀ ([`difference`]); mixtures follow Kubelka and
 //! Munk ([`kubelka_munk`]); a formula for a target is found among calibrated colorants ([`match_color`]). What is seen of a pot
-//! corrects the strengths of what is in it ([`pot`]), and says what to add next ([`next_drop`]). All of it is a starting
+//! corrects the strengths of what is in it ([`pot`]), and says what to add next ([`next_drop`]); a piece that light goes through has a color over white and one over
+//! black ([`translucent`]). All of it is a starting
 //! point: a photograph is not the eye, and plastic is not paint. Pour a test piece and look at it.
 
 use alloc::borrow::Cow;
@@ -20,6 +21,8 @@ pub mod match_color;
 pub mod next_drop;
 pub mod pot;
 pub mod reading;
+pub mod rows;
+pub mod translucent;
 
 /// Errors of a color.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]

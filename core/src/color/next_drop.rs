@@ -78,6 +78,17 @@ pub struct Unit {
     pub dose: Ratio,
     /// Relative standard uncertainty of one by counting or scooping.
     pub scatter: Ratio,
+    /// Whether several are measured as one, as in a larger spoon: their errors then add up, and do not average out.
+    pub together: bool,
+}
+
+impl Unit {
+    /// Standard uncertainty of the dose of `count` of them.
+    #[must_use]
+    pub fn uncertainty(&self, count: f64) -> Ratio {
+        let errors = if self.together { count } else { libm::sqrt(count) };
+        self.dose * (self.scatter.value * errors)
+    }
 }
 
 /// The next drop.
@@ -312,8 +323,7 @@ impl ColorPot<'_> {
         let slopes = self.slopes_at(&doses)?;
         for ((&count, unit), column) in add.iter().zip(units).zip(&slopes.doses) {
             let Some(unit) = unit else { continue };
-            let scatter = libm::sqrt(f64::from(count)) * unit.scatter.value * unit.dose.value;
-            expected.add_along(column, scatter);
+            expected.add_along(column, unit.uncertainty(f64::from(count)).value);
         }
         Ok(expected)
     }
@@ -455,7 +465,7 @@ mod tests {
     }
 
     fn units() -> [Option<Unit>; 3] {
-        [Some(Unit { dose: Ratio::from(DROP), scatter: Ratio::from(0.05) }); 3]
+        [Some(Unit { dose: Ratio::from(DROP), scatter: Ratio::from(0.05), together: false }); 3]
     }
 
     fn pot(colorants: &Colorants, doses: [f64; 3]) -> ColorPot<'_> {
@@ -465,6 +475,14 @@ mod tests {
             pot.add(j, Ratio::from(*dose), Ratio::from(0.0)).unwrap();
         }
         pot
+    }
+
+    /// Four drops average out by half; four spoonfuls in one large spoon do not.
+    #[test]
+    fn spoons_do_not_average_out() {
+        let drop = Unit { dose: Ratio::from(0.5), scatter: Ratio::from(0.125), together: false };
+        assert_eq!(drop.uncertainty(4.0), Ratio::from(0.125));
+        assert_eq!(Unit { together: true, ..drop }.uncertainty(4.0), Ratio::from(0.25));
     }
 
     /// All the way is what the target has more than the cup, and the step is less than that.
@@ -521,7 +539,8 @@ mod tests {
         let pot = pot(&colorants, [0.0; 3]);
         let target = target([10.0 * DROP, 0.0, 0.0]);
         assert!(pot.next(&target, &units()[..2], 1.0).is_err());
-        let none = Some(Unit { dose: Ratio::from(0.0), scatter: Ratio::from(0.0) });
+        let none = Unit { dose: Ratio::from(0.0), scatter: Ratio::from(0.0), together: false };
+        let none = Some(none);
         assert!(pot.next(&target, &[none; 3], 1.0).is_err());
         let empty = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
         let pot = ColorPot::new(&empty, &[]).unwrap();

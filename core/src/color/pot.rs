@@ -99,8 +99,8 @@ pub struct Difference {
 
 /// Derivatives of L\*, a\*, b\* by the strengths, and by the doses.
 pub(super) struct Slopes {
-    lab: Lab,
-    strengths: [Vec<f64>; 3],
+    pub(super) lab: Lab,
+    pub(super) strengths: [Vec<f64>; 3],
     pub(super) doses: Vec<[f64; 3]>,
 }
 
@@ -323,7 +323,11 @@ impl<'a> ColorPot<'a> {
         &self.doses
     }
 
-    fn media_at(&self, strengths: &[f64]) -> (Vec<Medium>, Vec<Vec<Medium>>) {
+    pub(super) fn own_strengths(&self) -> &[f64] {
+        &self.strengths
+    }
+
+    pub(super) fn media_at(&self, strengths: &[f64]) -> (Vec<Medium>, Vec<Vec<Medium>>) {
         let bands = self.colorants.base.len();
         let mut factors = strengths.iter().map(|&theta| libm::exp(theta));
         let base = self.colorants.base.iter().zip(&mut factors);
@@ -391,7 +395,7 @@ impl<'a> ColorPot<'a> {
     }
 
     /// P Hᵀ, row by row, and H P Hᵀ.
-    fn propagated(&self, slopes: &Slopes) -> (Vec<[f64; 3]>, [[f64; 3]; 3]) {
+    pub(super) fn propagated(&self, slopes: &Slopes) -> (Vec<[f64; 3]>, [[f64; 3]; 3]) {
         let count = self.strengths.len().max(1);
         let mut across = Vec::with_capacity(count);
         for row in self.covariance.chunks(count) {
@@ -427,7 +431,7 @@ impl<'a> ColorPot<'a> {
 }
 
 impl Slopes {
-    fn put(&mut self, place: usize, by_q: [f64; 3], factor: f64) {
+    pub(super) fn put(&mut self, place: usize, by_q: [f64; 3], factor: f64) {
         for (row, slope) in self.strengths.iter_mut().zip(by_q) {
             if let Some(value) = row.get_mut(place) {
                 *value = slope * factor;
@@ -517,7 +521,7 @@ impl Expected {
     }
 }
 
-fn add_to_diagonal(matrix: &mut [[f64; 3]; 3], squares: [f64; 3]) {
+pub(super) fn add_to_diagonal(matrix: &mut [[f64; 3]; 3], squares: [f64; 3]) {
     for (i, (row, square)) in matrix.iter_mut().zip(squares).enumerate() {
         if let Some(value) = row.get_mut(i) {
             *value += square;

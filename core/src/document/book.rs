@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use serde_json::Value;
 
-use super::color::{ColorEntry, LetDownEntry, StrengthEntry};
+use super::color::{ColorEntry, LetDownEntry, OverBackingsEntry, StrengthEntry};
 use super::costing::CostingEntry;
 use super::process::{
     BodyEntry, BudgetEntry, BuysEntry, CutText, FishedWaterEntry, HookEntry, MoldCoolingEntry,
@@ -143,6 +143,12 @@ entry! {
             /// Of a plastisol: color of a test piece of it alone, thick enough to hide what is behind it. Default: not known;
             /// colors are then not calculated in it.
             color: ColorEntry,
+            /// Of a plastisol: a thin test piece of it alone over white and over black; colors of translucent pieces are calculated
+            /// with it. Default: not known; all pieces are then taken to be opaque.
+            over_backings: OverBackingsEntry,
+            /// Of a colorant: whether it glows in daylight. It is then outside of the model of colors, with or without test
+            /// pieces. Default: `false`. Example: `true`.
+            fluorescent: bool,
             /// Of a colorant: its test pieces, at two or more doses, each in the base that the book has by default. Default: none;
             /// it is then not in the calculation of colors.
             let_downs: Vec<LetDownEntry>,

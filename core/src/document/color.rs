@@ -8,15 +8,18 @@ use super::written::{Percent, Written};
 use crate::codes::code;
 use crate::color::ColorError;
 use crate::color::lab::{Lab, Srgb};
-use crate::color::light::{Light, Spectrum};
+use crate::color::light::{FIRST_NM, Light, STEP_NM, Spectrum};
 use crate::color::match_color::TestPiece;
 use crate::color::reading::{FROM_D50, INSTRUMENT, REPEATED, Reading, from_d50};
+use crate::color::rows::{StatedIn, spectrum};
+use crate::color::translucent::{BaseFilm, OverBackings};
 use crate::fault::Fault;
 use crate::json::entry::entry;
 use crate::json::path::Path;
+use crate::json::read_back::{ReadBack, or_null};
 use crate::json::reader::{Node, Read};
 use crate::parameter::Parameter;
-use crate::quantity::{Amount, Mass, Ratio};
+use crate::quantity::{Amount, Length, Mass, Ratio};
 use crate::words::words;
 
 words! {
@@ -32,7 +35,7 @@ words! {
 }
 
 entry! {
-    /// A color, in one of four ways.
+    /// A color, in one of five ways.
     pub struct ColorEntry {
         required {}
         optional {
@@ -44,6 +47,8 @@ entry! {
             hex: String,
             /// Reflectance in bands, of a spectrophotometer. Default: none.
             bands: BandsEntry,
+            /// Reflectance as the text of a table, of a spectrophotometer. Default: none.
+            csv: RowsEntry,
             /// Light that `lab` is for. Default: `"D65"`. Example: `"D50"`.
             light: ReadIn,
             /// Observer that `lab` is for, in degrees: 2. Default: 2. Example: `2`.
@@ -73,6 +78,21 @@ entry! {
 }
 
 entry! {
+    /// Reflectance as the text of a table: a wavelength and a reflectance on each line.
+    pub struct RowsEntry {
+        required {
+            /// A wavelength in nm and a reflectance a line, divided by a comma, a semicolon or a tab, by rising wavelengths,
+            /// every 10 or 20 nm at least from 400 to 700 nm. A first line without numbers is a heading. Example:
+            /// `"nm,%\n400,5.1\n410,5.3"`.
+            rows: String,
+            /// What the reflectances are stated in: `"percent"`, from 0 to 100, or `"fraction"`, from 0 to 1. Example: `"percent"`.
+            stated_in: StatedIn,
+        }
+        optional {}
+    }
+}
+
+entry! {
     /// A test piece of base with one colorant.
     pub struct LetDownEntry {
         required {
@@ -82,6 +102,25 @@ entry! {
             base_mass: Written<Mass>,
             /// Color of the piece, thick enough to hide what is behind it.
             color: ColorEntry,
+        }
+        optional {}
+    }
+}
+
+entry! {
+    /// A thin test piece of a base alone, over a white and over a black backing.
+    pub struct OverBackingsEntry {
+        required {
+            /// How thick the piece is. Example: `"3 mm"`.
+            film_thickness: Written<Length>,
+            /// Color of the bare white backing. Example: `{ "lab": [96, 0, 1] }`.
+            white: ColorEntry,
+            /// Color of the bare black backing. Example: `{ "lab": [18, 0, 0] }`.
+            black: ColorEntry,
+            /// Color of the piece on the white backing. Example: `{ "lab": [93, -1, 4] }`.
+            over_white: ColorEntry,
+            /// Color of the piece on the black backing. Example: `{ "lab": [45, -2, -3] }`.
+            over_black: ColorEntry,
         }
         optional {}
     }
@@ -112,6 +151,21 @@ pub(crate) struct Color {
 }
 
 impl Color {
+    /// It as books and requests take it; of a spectrum with its bands, which other lights need.
+    pub(crate) fn entry(&self) -> ColorEntry {
+        let mut entry = ColorEntry::of(&self.reading);
+        if let Some(spectrum) = &self.spectrum {
+            entry.lab = None;
+            entry.bands = Some(BandsEntry {
+                from_nm: FIRST_NM,
+                step_nm: STEP_NM,
+                reflectance: spectrum.values().to_vec(),
+                ext: None,
+            });
+        }
+        entry
+    }
+
     pub(crate) const fn lab(&self) -> Lab {
         self.reading.lab
     }
@@ -122,32 +176,39 @@ impl Color {
 }
 
 impl ColorEntry {
+    /// One that states no color.
+    const NONE: Self = Self {
+        lab: None,
+        srgb: None,
+        hex: None,
+        bands: None,
+        csv: None,
+        light: None,
+        observer: None,
+        uncertainty: None,
+        day: None,
+        ext: None,
+    };
+
     /// A color that was read already.
     pub(crate) const fn of(reading: &Reading) -> Self {
-        Self {
-            lab: Some(reading.lab.parts()),
-            srgb: None,
-            hex: None,
-            bands: None,
-            light: None,
-            observer: None,
-            uncertainty: Some(reading.uncertainty),
-            day: None,
-            ext: None,
-        }
+        let mut color = Self::NONE;
+        color.lab = Some(reading.lab.parts());
+        color.uncertainty = Some(reading.uncertainty);
+        color
     }
 
     /// The color at `path`.
     pub(crate) fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<Color> {
         resolver.date(&path.key("day"), self.day.as_ref())?;
         self.check_light(path, resolver)?;
-        let color = match (self.lab, self.srgb, &self.hex, &self.bands) {
-            (Some(lab), None, None, None) => self.of_lab(&path.key("lab"), lab, resolver),
-            (None, Some([red, green, blue]), None, None) => {
+        let color = match (self.lab, self.srgb, &self.hex, &self.bands, &self.csv) {
+            (Some(lab), None, None, None, None) => self.of_lab(&path.key("lab"), lab, resolver),
+            (None, Some([red, green, blue]), None, None, None) => {
                 let srgb = Srgb::new(red / 255.0, green / 255.0, blue / 255.0);
                 resolver.keep(&path.key("srgb"), srgb).map(of_srgb)
             }
-            (None, None, Some(hex), None) => {
+            (None, None, Some(hex), None, None) => {
                 let srgb = from_hex(hex);
                 if srgb.is_none() {
                     resolver.fault(
@@ -159,20 +220,28 @@ impl ColorEntry {
                 }
                 srgb.map(of_srgb)
             }
-            (None, None, None, Some(bands)) => {
+            (None, None, None, Some(bands), None) => {
                 let read = Spectrum::new(bands.from_nm, bands.step_nm, &bands.reflectance);
                 let path = path.key("bands");
-                let spectrum = resolver.keep(&path, read)?;
-                let lab = resolver.keep(&path, spectrum.lab(Light::Daylight))?;
-                let reading = Reading { lab, uncertainty: [INSTRUMENT; 3] };
-                Some(Color { reading, srgb: None, spectrum: Some(spectrum) })
+                resolver.keep(&path, read).and_then(|read| of_spectrum(read, &path, resolver))
+            }
+            (None, None, None, None, Some(csv)) => {
+                let path = path.key("csv");
+                let rows = path.key("rows");
+                match spectrum(&csv.rows, csv.stated_in) {
+                    Ok(read) => of_spectrum(read, &rows, resolver),
+                    Err(errors) => {
+                        errors.iter().for_each(|error| resolver.report(&rows, error));
+                        None
+                    }
+                }
             }
             _ => {
                 resolver.fault(
                     code!("lab-or-srgb"),
                     path,
                     &"A color must be stated in one way.",
-                    &"Write { \"lab\": [52, 41, 18] } or { \"srgb\": [184, 94, 90] }.",
+                    &"Write { \"lab\": [52, 41, 18] }, or one of \"srgb\", \"hex\", \"bands\" and \"csv\".",
                 );
                 None
             }
@@ -245,6 +314,12 @@ impl ColorEntry {
     }
 }
 
+fn of_spectrum(spectrum: Spectrum, path: &Path<'_>, resolver: &mut Resolver) -> Option<Color> {
+    let lab = resolver.keep(path, spectrum.lab(Light::Daylight))?;
+    let reading = Reading { lab, uncertainty: [INSTRUMENT; 3] };
+    Some(Color { reading, srgb: None, spectrum: Some(spectrum) })
+}
+
 fn of_srgb(srgb: Srgb) -> Color {
     let reading = Reading { lab: srgb.lab(), uncertainty: [REPEATED; 3] };
     Color { reading, srgb: Some(srgb), spectrum: None }
@@ -286,6 +361,34 @@ impl LetDownEntry {
     }
 }
 
+impl OverBackingsEntry {
+    /// How light goes through the base.
+    pub(crate) fn read_at(&self, path: &Path<'_>, resolver: &mut Resolver) -> Option<BaseFilm> {
+        let thickness = resolver.given_at(
+            &path.key("film_thickness"),
+            Parameter::PieceThickness,
+            &self.film_thickness,
+        );
+        let mut light = |name: &str, entry: &ColorEntry| {
+            let path = path.key(name);
+            let color = entry.read_at(&path, resolver)?;
+            resolver.keep(&path, color.srgb()).map(|srgb| srgb.linear())
+        };
+        let white = light("white", &self.white);
+        let black = light("black", &self.black);
+        let over_white = light("over_white", &self.over_white);
+        let over_black = light("over_black", &self.over_black);
+        let (white, black, over_white, over_black) = (white?, black?, over_white?, over_black?);
+        let readings = OverBackings {
+            white: &white,
+            black: &black,
+            over_white: &over_white,
+            over_black: &over_black,
+        };
+        resolver.keep(path, BaseFilm::new(thickness?, &readings))
+    }
+}
+
 impl Read for [f64; 3] {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
         let numbers = node.value.as_array().map(Vec::as_slice);
@@ -299,6 +402,14 @@ impl Read for [f64; 3] {
         numbers.map(|((a, b), c)| [a, b, c])
     }
 }
+
+impl ReadBack for ColorEntry {
+    fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
+        Self::read(node, faults).unwrap_or(Self::NONE)
+    }
+}
+
+or_null! { ColorEntry; }
 
 #[cfg(test)]
 mod tests {

@@ -552,6 +552,8 @@ parameters! {
         "Order lines that came in since.";
     MostSolids most_solids Pure (above 0 below 1) (= 0.3)
         "Maximum share of salt in the finished mix, by true volume.";
+    NextTarget next_target None (text "a color") (text "the color of `target_like`")
+        "The color to come to.";
     OnPurpose on_purpose None (text "materials, or kinds of which one material is in the pot") (nothing)
         "What went in otherwise on purpose: no fault at all.";
     Orders orders None (text "an orders document") (required)
@@ -608,8 +610,12 @@ parameters! {
         "Density of the piece, its salt and voids counted.";
     PieceMass piece_mass Gram (1e-12 to 1e15) (required)
         "Mass of one piece; at most the finished mass.";
+    PieceMold piece_mold None (text "a mold of the book") (nothing)
+        "The mold of the piece: its section or its bodies say how thick the piece is, in place of `piece_thickness`.";
     PiecePoint piece_point None (text "center or mean") (word "center")
         "The point of a piece whose temperature counts.";
+    PieceThickness piece_thickness Millimeter (0.01 to 1000) (nothing)
+        "How thick the piece is where its color is seen; its color over white and over black is then calculated.";
     PieceVolume piece_volume Milliliter (1e-9 to 1e15) (required)
         "Volume of the piece without its hook.";
     PieceWeight piece_weight Gram (1e-12 to 1e15) (required)
@@ -787,6 +793,8 @@ parameters! {
         "Temperature at which a piece can be taken out.";
     Target target None (text "a color") (required)
         "The color to match.";
+    TargetLike target_like None (text "a formula of the book") (nothing)
+        "A formula whose color, as a piece of it had it, is the target in place of `target`.";
     Temperature temperature Celsius (-73 to 427) (= 20)
         "Temperature of the mix.";
     TestPiece test_piece Gram (1 to 10000) (= 25)

@@ -67,6 +67,17 @@ pub enum Section {
     },
 }
 
+impl Section {
+    /// How thick it is: its diameter, or that of the plate.
+    #[must_use]
+    pub const fn thickness(self) -> Length {
+        match self {
+            Self::Rod { diameter } | Self::Ball { diameter } => diameter,
+            Self::Plate { thickness } => thickness,
+        }
+    }
+}
+
 words! {
     /// The thickest part of a piece, as a word.
     pub enum SectionShape {

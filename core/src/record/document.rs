@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use serde_json::Value;
 
 use super::{Actuals, Record};
+use crate::document::color::ColorEntry;
 use crate::document::written::{Percent, Written};
 use crate::document::{Format, LoadedBook};
 use crate::fault::{Fault, Faults};
@@ -53,6 +54,10 @@ entry! {
             /// Mass that the injector kept, weighed once taken out of it; a list of several cleanings. Default: not weighed.
             /// Example: `"4.1 g"`.
             injector: OneOrList<Written<Mass>>,
+            /// Color of a cooled, finished piece of it, as "color-reading" gives it; of a laminated piece, that of this layer. It
+            /// goes into the book with the color's formula, and is compared with the one that is there. Default: not read.
+            /// Example: `{ "lab": [52, 41, 18] }`.
+            looks: ColorEntry,
             /// Name under which the color as made goes into the book, apart from its body. Default: the book stays as it is.
             /// Example: `"dusk, darker"`.
             save_as: Name,

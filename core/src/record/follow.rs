@@ -3,6 +3,8 @@
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+#[cfg(feature = "document")]
+use super::colors;
 use super::draws::{Counted, Shot};
 use super::formula::{Measures, Written, written};
 use super::found::{Sample, found};
@@ -28,7 +30,7 @@ use crate::show::{Shown, text};
 
 /// The record, or all that cannot have been.
 pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Record, Faults> {
-    let mut follow = Follow::of(book);
+    let mut follow = Follow::of(plan, book);
     follow.check_pots(plan, actuals);
     let pots: Vec<PotRecord> = plan
         .pots
@@ -57,18 +59,24 @@ pub(super) fn record(plan: &Plan, book: &Book, actuals: &Actuals) -> Result<Reco
             jars: follow.jars,
             #[cfg(feature = "document")]
             saved: follow.saved,
+            #[cfg(feature = "document")]
+            colors: follow.colors,
         }),
     }
 }
 
 pub(super) struct Follow<'a> {
     pub(super) book: &'a Book,
+    #[cfg(feature = "document")]
+    day: Option<&'a String>,
     pub(super) faults: Vec<Fault>,
     pub(super) counted: Vec<Counted>,
     pub(super) samples: Vec<Sample>,
     jars: Vec<Jar>,
     #[cfg(feature = "document")]
     saved: Vec<super::Saved>,
+    #[cfg(feature = "document")]
+    colors: Vec<super::SeenColor>,
 }
 
 /// Contents of the pot.
@@ -82,15 +90,20 @@ struct Contents {
 }
 
 impl<'a> Follow<'a> {
-    fn of(book: &'a Book) -> Self {
+    #[cfg_attr(not(feature = "document"), allow(unused_variables))] // a book keeps colors with their day
+    fn of(plan: &'a Plan, book: &'a Book) -> Self {
         Self {
             book,
+            #[cfg(feature = "document")]
+            day: plan.day.as_ref(),
             faults: Vec::new(),
             counted: Vec::new(),
             samples: Vec::new(),
             jars: Vec::new(),
             #[cfg(feature = "document")]
             saved: Vec::new(),
+            #[cfg(feature = "document")]
+            colors: Vec::new(),
         }
     }
 }
@@ -199,6 +212,8 @@ impl Follow<'_> {
         let shot = self.draws(pot, stage, told, melt)?;
         #[cfg(feature = "document")]
         let (color, body) = self.formulas(pot, stage, told, &written)?;
+        #[cfg(feature = "document")]
+        self.see(at, told, color.is_some(), &made);
         let held = contents.made.mass();
         let heats = heats(stage, told);
         let heats = self.keep(path, heats)?;
@@ -231,6 +246,8 @@ impl Follow<'_> {
             draws: shot.draws,
             after: text::mass(after),
             after_weighed: told.left.is_some(),
+            #[cfg(feature = "document")]
+            looks: told.looks.map(|looks| looks.color.clone()),
             #[cfg(feature = "document")]
             color,
             #[cfg(feature = "document")]
@@ -402,16 +419,19 @@ impl Follow<'_> {
         written: &Written,
     ) -> Option<(Option<FormulaEntry>, FormulaEntry)> {
         let notes = alloc::format!("As made: {} in pot {}.", stage.formulas.join(" + "), pot.pot);
+        let seen = told.looks.map(|looks| colors::dated(looks, self.day));
         let mut entry = |formula: &Formula| {
             let entry = FormulaEntry::of(formula, &self.book.materials, self.book.system);
             let entry = self.keep(&told.path, entry.map_err(RecordError::from))?;
             Some(FormulaEntry { notes: Some(notes.clone()), ..entry })
         };
         let color = match &written.color {
-            Some(color) => Some(entry(color)?),
+            Some(color) => Some(FormulaEntry { color: seen.clone(), ..entry(color)? }),
             None => None,
         };
-        let body = entry(&written.body)?;
+        // Pieces without a color look as their body does.
+        let of_body = seen.filter(|_| color.is_none());
+        let body = FormulaEntry { color: of_body, ..entry(&written.body)? };
         let pot = &pot.pot;
         let saved =
             [(told.save_as, "save_as", color.as_ref()), (told.body_as, "body_as", Some(&body))];
@@ -432,6 +452,16 @@ impl Follow<'_> {
             }
         }
         Some((color, body))
+    }
+
+    /// Keeps the color that a finished piece had.
+    #[cfg(feature = "document")]
+    fn see(&mut self, at: &At<'_>, told: &Told<'_>, has_color: bool, made: &[MadePart]) {
+        let Some(looks) = told.looks else { return };
+        let saved_as = if has_color { told.save_as } else { told.save_as.or(told.body_as) };
+        let seen = colors::seen(at.pot, at.stage, looks, saved_as, made, self.book, self.day);
+        let seen = self.keep(&alloc::format!("{}/looks", told.path), seen);
+        self.colors.extend(seen);
     }
 
     /// Mix in the cup after the last shot.

@@ -16,6 +16,8 @@
 //! ([`reject_interval`](crate::batch::reject_interval)).
 
 #[cfg(feature = "document")]
+pub(crate) mod colors;
+#[cfg(feature = "document")]
 mod document;
 mod draws;
 mod follow;
@@ -89,6 +91,9 @@ pub struct StageActuals {
     pub left: Option<Mass>,
     /// Mass that the injector kept, each time that it was cleaned; empty where not weighed.
     pub injector: Vec<Mass>,
+    /// Color that a finished piece had, if it was read.
+    #[cfg(feature = "document")]
+    pub looks: Option<Looks>,
     /// Name of the color as made in the book, if it is to be kept.
     pub save_as: Option<String>,
     /// Name of the body as made in the book, if it is to be kept.
@@ -97,6 +102,16 @@ pub struct StageActuals {
     pub jar: Option<String>,
     /// Anything worth knowing.
     pub notes: Option<String>,
+}
+
+/// Color that a finished piece had.
+#[cfg(feature = "document")]
+#[derive(Debug, Clone, PartialEq)]
+pub struct Looks {
+    /// As it was written, with its bands and its day.
+    pub color: crate::document::color::ColorEntry,
+    /// As it was read.
+    pub reading: crate::color::reading::Reading,
 }
 
 /// What went in of a material. One of `measured` and `weighed` is stated; what was weighed counts.
@@ -179,6 +194,9 @@ part! {
         /// Colors and bodies as made that go into the book.
         #[cfg(feature = "document")]
         pub saved: Vec<Saved>,
+        /// Colors that finished pieces had, each with the formula that it goes to in the book.
+        #[cfg(feature = "document")]
+        pub colors: Vec<SeenColor>,
     }
 }
 
@@ -247,6 +265,27 @@ part! {
     }
 }
 
+#[cfg(feature = "document")]
+part! {
+    /// The color that a finished piece had, next to the one that the book has.
+    pub struct SeenColor {
+        /// The formula of the book that it goes to.
+        pub formula: String,
+        /// The pot that the piece was made in.
+        pub pot: String,
+        /// The color.
+        pub color: crate::document::color::ColorEntry,
+        /// ΔE₀₀ to the color that the book has of that formula; none if it has none.
+        pub difference: Option<f64>,
+        /// It is above this with 97.5 %.
+        pub difference_low: Option<f64>,
+        /// It is below this with 97.5 %.
+        pub difference_high: Option<f64>,
+        /// All of this as a sentence.
+        pub text: String,
+    }
+}
+
 part! {
     /// Record of a pot.
     pub struct PotRecord {
@@ -309,6 +348,9 @@ part! {
         pub after: Shown<Mass>,
         /// Whether that was weighed.
         pub after_weighed: bool,
+        /// Color that a finished piece had; none if it was not read.
+        #[cfg(feature = "document")]
+        pub looks: Option<crate::document::color::ColorEntry>,
         /// The color as made, apart from its body, as a formula for the book; none if there is no color.
         #[cfg(feature = "document")]
         pub color: Option<crate::document::book::FormulaEntry>,
@@ -569,6 +611,24 @@ pub enum RecordError {
     /// There is no color to save.
     #[error("Pot {0} has no color at this stage.")]
     NoColor(String),
+    /// A color of pieces that belongs to no formula of the book, or to several.
+    #[error("Which formula the color of pot {pot} belongs to is not clear: {formulas}.")]
+    WhichColor {
+        /// The pot.
+        pot: String,
+        /// Its formulas, and what is wrong with them.
+        formulas: String,
+    },
+    /// A color of pieces that were not made as the formula says.
+    #[error("Pot {pot} was not made as \"{formula}\" says: {what}.")]
+    ColorOfAnother {
+        /// The pot.
+        pot: String,
+        /// The formula.
+        formula: String,
+        /// What is off, and by how much of its dose.
+        what: String,
+    },
     /// A shot that cannot be.
     #[error(transparent)]
     Shot(#[from] ParameterErrors),
@@ -606,6 +666,8 @@ impl Diagnose for RecordError {
         Self::UnknownMaterial(_) => "record-unknown-material",
         Self::UnknownMold(_) => "record-unknown-mold",
         Self::NoColor(_) => "record-no-color",
+        Self::WhichColor { .. } => "record-which-color",
+        Self::ColorOfAnother { .. } => "record-color-of-another",
         Self::Shot(error) => error.code(),
         Self::Weights(error) => error.code(),
         Self::Rejects(error) => error.code(),
@@ -640,6 +702,13 @@ impl Diagnose for RecordError {
                 "Use the book that the plan was made with.".into()
             }
             Self::NoColor(_) => "Leave \"save_as\" out; \"body_as\" saves the body.".into(),
+            Self::WhichColor { .. } => {
+                "Give the color as made a name of its own, \"save_as\": \"dusk, darker\", or leave \"looks\" out.".into()
+            }
+            Self::ColorOfAnother { formula, .. } => format!(
+                "Give the color as made a name of its own, \"save_as\": \"{formula}, as made\", so that its doses go with it."
+            )
+            .into(),
             Self::Shot(error) => error.help(),
             Self::Weights(error) => error.help(),
             Self::Rejects(error) => error.help(),

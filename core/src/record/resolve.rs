@@ -6,7 +6,9 @@ use alloc::vec::Vec;
 use super::document::{
     ActualsDocument, HeatActualsEntry, PieceWeightEntry, PotActualsEntry, ShotsEntry, WentInEntry,
 };
-use super::{Actuals, DrawActuals, PieceActuals, PotActuals, StageActuals, TimedHeat, WentIn};
+use super::{
+    Actuals, DrawActuals, Looks, PieceActuals, PotActuals, StageActuals, TimedHeat, WentIn,
+};
 use crate::book::Book;
 use crate::calibrate::Counted;
 use crate::codes::code;
@@ -71,6 +73,13 @@ impl Resolver {
             Some(left) => Some(self.quantity(&path.key("left"), left)?),
             None => None,
         };
+        let looks = match &entry.looks {
+            Some(color) => {
+                let read = color.read_at(&path.key("looks"), self)?;
+                Some(Looks { color: color.clone(), reading: read.reading })
+            }
+            None => None,
+        };
         Some(StageActuals {
             went_in: went_in?,
             draws: draws?,
@@ -78,6 +87,7 @@ impl Resolver {
             heats: heats?,
             left,
             injector: injector?,
+            looks,
             save_as: entry.save_as.as_ref().map(|name| name.0.clone()),
             body_as: entry.body_as.as_ref().map(|name| name.0.clone()),
             jar: entry.jar.as_ref().map(|name| name.0.clone()),

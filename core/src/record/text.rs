@@ -154,6 +154,8 @@ fn for_the_book(record: &Record) -> Vec<String> {
         points.extend(feed.as_ref().map(|feed| format!("{name}: feed {}.", feed.text)));
     }
     #[cfg(feature = "document")]
+    points.extend(record.colors.iter().map(|seen| seen.text.clone()));
+    #[cfg(feature = "document")]
     for super::Saved { name, pot, formula } in &record.saved {
         let unusual = match formula.sure {
             Some(true) => " It is unusual: check what was written down before you keep it.",

@@ -23,6 +23,8 @@ pub(super) struct Told<'a> {
     pub(super) heats: &'a [TimedHeat],
     pub(super) left: Option<Mass>,
     pub(super) injector: &'a [Mass],
+    #[cfg(feature = "document")]
+    pub(super) looks: Option<&'a super::Looks>,
     pub(super) save_as: Option<&'a str>,
     pub(super) body_as: Option<&'a str>,
     pub(super) jar: Option<&'a str>,
@@ -133,6 +135,8 @@ impl Span<'_> {
             ("reheats", entry.reheats.is_some()),
             ("heats", !entry.heats.is_empty()),
             ("injector", !entry.injector.is_empty()),
+            #[cfg(feature = "document")]
+            ("looks", entry.looks.is_some()),
             ("save_as", entry.save_as.is_some()),
             ("body_as", entry.body_as.is_some()),
         ];
@@ -141,6 +145,10 @@ impl Span<'_> {
                 only.reheats = entry.reheats;
                 only.heats = &entry.heats;
                 only.injector = &entry.injector;
+                #[cfg(feature = "document")]
+                {
+                    only.looks = entry.looks.as_ref();
+                }
                 only.save_as = entry.save_as.as_deref();
                 only.body_as = entry.body_as.as_deref();
             }

@@ -21,7 +21,7 @@ use crate::show::{Shown, text};
 
 request! {
     /// Asks for a formula to begin with, from colorants that the shop has let down and photographed
-    /// next to white.
+    /// next to white. For the let-downs of a book ask "color-next" with a cup of base alone.
     pub struct ColorMatchRequest {
         required {
             base_color: ColorEntry,

@@ -4,20 +4,23 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::color::{ShownDifference, ShownLab};
-use super::color_book::{BookColors, outside};
+use super::color::{ShownDifference, ShownLab, ShownThrough};
+use super::color_book::{BookColors, film, outside, thickness};
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::color::next_drop::THE_EYE_DECIDES;
 use crate::color::pot::{ColorPot, Expected};
 use crate::color::reading::Reading;
+use crate::color::translucent::Backing;
 use crate::document::book::BookDocument;
 use crate::document::color::ColorEntry;
 use crate::document::resolve::Resolver;
+use crate::document::written::Written;
 use crate::fault::Faults;
 use crate::formula::{Formula, Overlap};
 use crate::json::path::Path::At;
-use crate::quantity::{Mass, Measurable, Ratio};
+use crate::json::reader::Name;
+use crate::quantity::{Length, Mass, Measurable, Ratio};
 use crate::show::Note;
 
 request! {
@@ -28,6 +31,8 @@ request! {
         }
         optional {
             book: BookDocument,
+            piece_thickness: Written<Length>,
+            piece_mold: Name,
         }
     }
 }
@@ -57,6 +62,8 @@ response! {
         pub was_seen: bool,
         /// Its difference.
         pub difference: ShownDifference,
+        /// Its color as a piece that light goes through, if a thickness was stated and it can be calculated.
+        pub through: Option<ShownThrough>,
         /// What to know of it.
         pub notes: Vec<Note>,
     }
@@ -82,15 +89,18 @@ impl ColorNearestRequest {
         let book = book.ready();
         let mut resolver = Resolver::new(book.system);
         let color = self.color.read_at(&At("/color"), &mut resolver);
-        let response = color.map(|color| response(&color.reading, book));
+        let thickness =
+            thickness(self.piece_thickness.as_ref(), self.piece_mold.as_ref(), book, &mut resolver);
+        let asked = color.zip(thickness);
+        let response = asked.map(|(color, thickness)| response(&color.reading, book, thickness));
         resolver.finish(response)
     }
 }
 
-fn response(color: &Reading, book: &Book) -> ColorNearestResponse {
+fn response(color: &Reading, book: &Book, thickness: Option<Length>) -> ColorNearestResponse {
     let (mut formulas, mut not_known) = (Vec::new(), Vec::new());
     for formula in &book.formulas {
-        match near(color, formula, book) {
+        match near(color, formula, book, thickness) {
             Ok(Some(near)) => formulas.push(near),
             Ok(None) => {}
             Err(why) => not_known.push(FormulaNotKnown { formula: formula.name.clone(), why }),
@@ -102,7 +112,9 @@ fn response(color: &Reading, book: &Book) -> ColorNearestResponse {
         .iter()
         .map(|near| {
             let how = if near.was_seen { "as seen" } else { "as calculated" };
-            format!("{} ({how}): {}.", near.formula, near.difference.text())
+            let through =
+                near.through.as_ref().map(|it| format!(" {}", it.text())).unwrap_or_default();
+            format!("{} ({how}): {}.{through}", near.formula, near.difference.text())
         })
         .collect();
     text.push(THE_EYE_DECIDES.to_string());
@@ -110,9 +122,19 @@ fn response(color: &Reading, book: &Book) -> ColorNearestResponse {
 }
 
 /// How near a formula is; `None` if it has no color, or why that is not known.
-fn near(color: &Reading, formula: &Formula, book: &Book) -> Result<Option<NearFormula>, String> {
+fn near(
+    color: &Reading,
+    formula: &Formula,
+    book: &Book,
+    thickness: Option<Length>,
+) -> Result<Option<NearFormula>, String> {
     if let Some(seen) = &formula.color {
-        return Ok(Some(shown(formula, &Expected::of(seen), true, color, Vec::new())));
+        let seen = Calculated { expected: Expected::of(seen), through: None, notes: Vec::new() };
+        // What was seen needs no calculation; how it looks over other backings does.
+        let through = thickness.and_then(|_| {
+            calculated(formula, book, thickness, &mut Resolver::new(book.system))?.through
+        });
+        return Ok(Some(shown(formula, Calculated { through, ..seen }, true, color)));
     }
     let is_colorant = |dose: &crate::formula::Dose| {
         book.materials.get(dose.material).is_ok_and(|it| it.kind == crate::material::Kind::Colorant)
@@ -121,19 +143,27 @@ fn near(color: &Reading, formula: &Formula, book: &Book) -> Result<Option<NearFo
         return Ok(None);
     }
     let mut resolver = Resolver::new(book.system);
-    let expected = calculated(formula, book, &mut resolver);
+    let expected = calculated(formula, book, thickness, &mut resolver);
     match (expected, resolver.faults.first()) {
-        (Some((expected, notes)), None) => Ok(Some(shown(formula, &expected, false, color, notes))),
+        (Some(found), None) => Ok(Some(shown(formula, found, false, color))),
         (_, Some(fault)) => Err(format!("{} {}", fault.message, fault.help)),
         (None, None) => Err("Its color is not known.".into()),
     }
 }
 
+/// The color of a formula as it is calculated.
+struct Calculated {
+    expected: Expected,
+    through: Option<ShownThrough>,
+    notes: Vec<Note>,
+}
+
 fn calculated(
     formula: &Formula,
     book: &Book,
+    thickness: Option<Length>,
     resolver: &mut Resolver,
-) -> Option<(Expected, Vec<Note>)> {
+) -> Option<Calculated> {
     let path = At("/formulas");
     let path = path.key(&formula.name);
     let recipe = resolver.keep(&path, book.combined(&[formula], Overlap::Refuse))?;
@@ -144,21 +174,30 @@ fn calculated(
         resolver.keep(&path, pot.add(colorant, dose, Ratio::from(0.0)))?;
     }
     let expected = resolver.keep(&path, pot.expected())?;
-    Some((expected, outside(&mix, book)))
+    let mut notes = outside(&mix, book, thickness);
+    let through = thickness.and_then(|thickness| {
+        // A base that says nothing of it takes nothing from what is known.
+        let mut own = Resolver::new(book.system);
+        let film = film(&mix, book, &path, &mut own);
+        for fault in &own.faults {
+            let message = format!("{} {}", fault.message, fault.help);
+            notes.push(Note { code: fault.code.to_string(), message });
+        }
+        let film = film?;
+        let over = |backing| pot.expected_over(&film, thickness, backing).ok();
+        Some(ShownThrough::of(thickness, &over(Backing::White)?, &over(Backing::Black)?))
+    });
+    Some(Calculated { expected, through, notes })
 }
 
-fn shown(
-    formula: &Formula,
-    expected: &Expected,
-    was_seen: bool,
-    color: &Reading,
-    notes: Vec<Note>,
-) -> NearFormula {
+fn shown(formula: &Formula, found: Calculated, was_seen: bool, color: &Reading) -> NearFormula {
+    let Calculated { expected, through, notes } = found;
     NearFormula {
         formula: formula.name.clone(),
         color: expected.lab.into(),
         was_seen,
         difference: ShownDifference::from(&expected.difference(color)),
+        through,
         notes,
     }
 }

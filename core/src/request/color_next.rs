@@ -5,23 +5,25 @@ use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
 use super::change::{Change, writing};
-use super::color::{ShownDifference, ShownLab};
-use super::color_book::{BookColors, drops, outside};
+use super::color::{ShownDifference, ShownLab, ShownThrough};
+use super::color_book::{BookColors, Measure, film, outside, thickness};
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::codes::code;
 use crate::color::next_drop::{NextDrop, THE_EYE_DECIDES, Unit, Verdict};
 use crate::color::pot::{ColorPot, Strength};
 use crate::color::reading::Reading;
+use crate::color::translucent::Backing;
 use crate::document::book::BookDocument;
 use crate::document::color::ColorEntry;
 use crate::document::resolve::Resolver;
+use crate::document::written::Written;
 use crate::fault::Faults;
-use crate::json::path::Path::At;
+use crate::json::path::Path::{self, At};
 use crate::json::reader::Name;
 use crate::mix::Mix;
 use crate::parameter::Parameter;
-use crate::quantity::{Amount, Mass, Ratio};
+use crate::quantity::{Amount, Length, Mass, Ratio};
 use crate::show::{Note, Shown, text};
 use crate::trial::{Trial, TrialEntry};
 
@@ -32,14 +34,19 @@ request! {
     /// alone gets a formula to begin with.
     pub struct ColorNextRequest {
         required {
-            target: ColorEntry,
             trial: TrialEntry,
         }
         optional {
             book: BookDocument,
+            target_like: Name,
             seen: ColorEntry,
             close_enough: f64,
             leave_out: Vec<Name>,
+            piece_thickness: Written<Length>,
+            piece_mold: Name,
+        }
+        optional_named {
+            target: ColorEntry = next_target,
         }
     }
 }
@@ -65,6 +72,10 @@ response! {
         pub after: ShownDifference,
         /// ΔE₀₀ that is expected to stay, whatever is added.
         pub stays_off: f64,
+        /// Color of a piece of it now that light goes through, if its thickness was stated; `now` is for an opaque one.
+        pub through_now: Option<ShownThrough>,
+        /// The same once it is added.
+        pub through_after: Option<ShownThrough>,
         /// The colorant that is too much already, if more base is needed.
         pub too_much: Option<String>,
         /// Base to add first, if more base is needed; none if not even 20 such pots would do.
@@ -79,12 +90,14 @@ response! {
 }
 
 response! {
-    /// Drops of one colorant.
+    /// Drops or spoons of one colorant.
     pub struct ColorAddition {
         /// Which.
         pub material: String,
-        /// How many.
+        /// How many drops, or how much by spoon.
         pub amount: Amount,
+        /// The same by the drops to count or the spoons to take: `1/4 tsp + 1/8 tsp`.
+        pub measure: String,
         /// Their mass.
         pub mass: Shown<Mass>,
     }
@@ -111,7 +124,7 @@ impl ColorNextRequest {
     ///
     /// # Errors
     /// Faults of the book; steps that cannot have been; a base without a color, a colorant in the cup without test pieces; colors
-    /// outside sRGB.
+    /// outside sRGB; a thickness of a base of which the book does not say how light goes through it.
     pub fn answer(mut self, open: Open<'_>) -> Result<ColorNextResponse, Faults> {
         let book = open.book(self.book.take())?;
         let book = book.ready();
@@ -121,7 +134,9 @@ impl ColorNextRequest {
     }
 
     fn response(&self, book: &Book, resolver: &mut Resolver) -> Option<ColorNextResponse> {
-        let target = self.target.read_at(&At("/target"), resolver);
+        let target = self.target(book, resolver);
+        let thickness =
+            thickness(self.piece_thickness.as_ref(), self.piece_mold.as_ref(), book, resolver);
         let seen = self.seen.as_ref().map(|seen| seen.read_at(&At("/seen"), resolver));
         let close = self.close_enough.unwrap_or(Parameter::CloseEnough.default_si());
         let close = resolver.keep(&At("/close_enough"), Parameter::CloseEnough.check_si(close));
@@ -129,19 +144,68 @@ impl ColorNextRequest {
         let colors = trial
             .as_ref()
             .and_then(|trial| BookColors::of(trial.mix(), book, &At("/trial"), resolver));
-        let (trial, colors, target, close) = (trial?, colors?, target?.reading, close?);
+        let (trial, colors, target, close) = (trial?, colors?, target?, close?);
+        let through = match thickness? {
+            Some(thickness) => Some((thickness, film(trial.mix(), book, &At("/trial"), resolver)?)),
+            None => None,
+        };
         let mut looks: Vec<(Mix, Reading)> = trial.looks().to_vec();
         if let Some(seen) = seen {
             looks.push((trial.mix().clone(), seen?.reading));
         }
         let base = resolver.keep(&At("/trial"), trial.mix().base_mass(&book.materials))?;
         let mut units = colors.units(base, book);
+        let depth = through.as_ref().map(|(thickness, _)| *thickness);
+        let mut notes = outside(trial.mix(), book, depth);
+        notes.extend(not_measured(&colors, &units, book));
         self.leave_out(&colors, book, &mut units, resolver)?;
-        let mut notes = outside(trial.mix(), book);
         let pot = self.followed(&colors, &trial, &looks, book, &mut notes, resolver)?;
         let next = resolver.keep(&At("/target"), pot.next(&target, &units, close))?;
         let shown = Show { colors: &colors, pot: &pot, units: &units, book, base };
-        Some(shown.response(&next, !looks.is_empty(), notes))
+        let mut response = shown.response(&next, !looks.is_empty(), notes);
+        if let Some((thickness, film)) = &through {
+            let mut seen = |add: &[u32]| {
+                let over = |backing| pot.expected_over_with(add, &units, film, *thickness, backing);
+                let white = resolver.keep(&At("/trial"), over(Backing::White))?;
+                let black = resolver.keep(&At("/trial"), over(Backing::Black))?;
+                Some(ShownThrough::of(*thickness, &white, &black))
+            };
+            response.through_now = Some(seen(&[])?);
+            response.through_after = Some(seen(&next.add)?);
+        }
+        response.text = lines(&response);
+        Some(response)
+    }
+
+    /// The color to come to: as stated, or that of a formula.
+    fn target(&self, book: &Book, resolver: &mut Resolver) -> Option<Reading> {
+        match (&self.target, &self.target_like) {
+            (Some(target), None) => Some(target.read_at(&At("/target"), resolver)?.reading),
+            (None, Some(name)) => {
+                let path = At("/target_like");
+                let mut names = book.formulas.iter().map(|formula| formula.name.as_str());
+                let found = book.find_formula(&name.0).and_then(|place| book.formulas.get(place));
+                let formula = resolver.find("formula", &path, &name.0, found, &mut names)?;
+                if formula.color.is_none() {
+                    resolver.fault(
+                        code!("color-of-no-formula"),
+                        &path,
+                        &format_args!("The book does not say which color a piece of \"{}\" had.", formula.name),
+                        &"Read a finished piece of it, and write its \"color\" at the formula; \"record\" offers it.",
+                    );
+                }
+                formula.color
+            }
+            _ => {
+                resolver.fault(
+                    code!("color-target-or-like"),
+                    &Path::ROOT,
+                    &"The color to come to must be stated in one way.",
+                    &"Give \"target\", or \"target_like\" with a formula of the book.",
+                );
+                None
+            }
+        }
     }
 
     /// Takes the colorants out that are not to be used.
@@ -195,9 +259,9 @@ impl ColorNextRequest {
             for (colorant, ((there, now), unit)) in there.iter().zip(&doses).zip(&units).enumerate()
             {
                 let added = Ratio::from((now.value - there.value).max(0.0));
+                // As if it were all drops or spoons: n = a/unit.
                 let scatter = unit.map_or(Ratio::from(0.0), |unit| {
-                    // As if it were all drops: n = a/unit, each with its scatter.
-                    unit.scatter * libm::sqrt(added.value * unit.dose.value)
+                    unit.uncertainty(added.value / unit.dose.value)
                 });
                 resolver.keep(&path, pot.add(colorant, added, scatter))?;
             }
@@ -227,7 +291,7 @@ impl Show<'_> {
     fn response(&self, next: &NextDrop, was_seen: bool, notes: Vec<Note>) -> ColorNextResponse {
         let too_much = next.too_much.and_then(|colorant| self.name(colorant)).map(Into::into);
         let strengths = if was_seen { self.strengths() } else { Vec::new() };
-        let mut response = ColorNextResponse {
+        ColorNextResponse {
             statement: THE_EYE_DECIDES.to_string(),
             verdict: next.verdict,
             add: self.additions(&next.add),
@@ -241,10 +305,10 @@ impl Show<'_> {
             more_base: next.more_base.map(|more| text::mass(self.base * more)),
             strengths,
             notes,
+            through_now: None,
+            through_after: None,
             text: Vec::new(),
-        };
-        response.text = lines(&response);
-        response
+        }
     }
 
     fn name(&self, colorant: usize) -> Option<&str> {
@@ -258,7 +322,13 @@ impl Show<'_> {
         let additions = counted.filter_map(|(colorant, (&count, unit))| {
             let mass = self.base * unit.as_ref()?.dose * f64::from(count);
             let material = self.name(colorant)?.into();
-            Some(ColorAddition { material, amount: drops(count)?, mass: text::mass(mass) })
+            let measure = Measure::of(*self.colors.ids.get(colorant)?, self.book)?;
+            Some(ColorAddition {
+                material,
+                amount: measure.amount(count)?,
+                measure: measure.words(count),
+                mass: text::mass(mass),
+            })
         });
         additions.collect()
     }
@@ -284,8 +354,22 @@ impl Show<'_> {
     }
 }
 
+/// Colorants that nothing on the bench can measure.
+fn not_measured(colors: &BookColors, units: &[Option<Unit>], book: &Book) -> Vec<Note> {
+    let none = colors.ids.iter().zip(units).filter(|(_, unit)| unit.is_none());
+    let named = none.filter_map(|(&id, _)| book.materials.get(id).ok());
+    let note = named.map(|material| Note {
+        code: code!("color-no-measure").into(),
+        message: format!(
+            "\"{}\" cannot go in: the book has no drop of it, or the bench no spoon for it.",
+            material.name
+        ),
+    });
+    note.collect()
+}
+
 fn listed(additions: &[ColorAddition]) -> String {
-    let each = additions.iter().map(|one| format!("{} {}", one.material, one.amount));
+    let each = additions.iter().map(|one| format!("{} {}", one.material, one.measure));
     each.collect::<Vec<_>>().join(", ")
 }
 
@@ -323,6 +407,11 @@ fn lines(response: &ColorNextResponse) -> Vec<String> {
     };
     let mut lines = Vec::from([first, format!("Now: {}.", response.now.text())]);
     lines.extend(more);
+    let through = [("A piece now. ", &response.through_now), ("Then. ", &response.through_after)];
+    let through = through.into_iter().filter_map(|(when, it)| Some((when, it.as_ref()?)));
+    let is_more = response.verdict == Verdict::Add;
+    let through = through.take(if is_more { 2 } else { 1 });
+    lines.extend(through.map(|(when, it)| format!("{when}{}", it.text())));
     lines.extend(response.notes.iter().map(|note| note.message.clone()));
     lines.push(response.statement.clone());
     lines

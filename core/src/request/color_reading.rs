@@ -80,7 +80,8 @@ response! {
     pub struct ColorReadingResponse {
         /// How far to trust it, in words.
         pub statement: String,
-        /// The color as books and requests take it, with its uncertainty next to readings taken in the same way.
+        /// The color as books and requests take it, with its uncertainty next to readings taken in the same way; of a spectrum
+        /// with its bands, so that other lights can be asked for.
         pub color: ColorEntry,
         /// The color.
         pub lab: ShownLab,
@@ -123,11 +124,12 @@ impl ColorReadingRequest {
                     );
                     return None;
                 };
-                Some(answer(&Reading { lab, uncertainty }, &read))
+                let reading = Reading { lab, uncertainty };
+                Some(answer(&reading, ColorEntry::of(&reading), &read))
             }
             (None, Some(reading)) => {
                 let color = reading.read_at(&At("/instrument"), resolver)?;
-                Some(answer(&color.reading, &[]))
+                Some(answer(&color.reading, color.entry(), &[]))
             }
             _ => {
                 resolver.fault(
@@ -168,7 +170,7 @@ impl PatchEntry {
     }
 }
 
-fn answer(reading: &Reading, pictures: &[Photographed]) -> ColorReadingResponse {
+fn answer(reading: &Reading, color: ColorEntry, pictures: &[Photographed]) -> ColorReadingResponse {
     let mut notes: Vec<Note> = Vec::new();
     for note in pictures.iter().flat_map(|picture| &picture.notes) {
         notes.push(Note { code: String::from(code_of(note)), message: note.text() });
@@ -189,7 +191,7 @@ fn answer(reading: &Reading, pictures: &[Photographed]) -> ColorReadingResponse 
     });
     ColorReadingResponse {
         statement: THE_EYE_DECIDES.to_string(),
-        color: ColorEntry::of(reading),
+        color,
         lab: reading.lab.into(),
         hex,
         other_instrument: OTHER_INSTRUMENT,
@@ -260,6 +262,39 @@ mod tests {
         let lab = &answer["lab"];
         assert!((lab["lightness"].as_f64().unwrap() - lightness).abs() < 1e-3, "{answer}");
         assert!(lab["a"].as_f64().unwrap().abs() < 1e-9, "{answer}");
+    }
+
+    /// A spectrophotometer's table is its bands, and its bands go on: they say how it looks in other lights.
+    #[test]
+    fn a_table_of_an_instrument() {
+        let share = |nm: u32| 0.3 + 0.001 * f64::from(nm - 400);
+        let reflectance: alloc::vec::Vec<f64> = (400..=700).step_by(10).map(share).collect();
+        let lines =
+            (400..=700).step_by(10).map(|nm| alloc::format!("{nm},{}\n", 100.0 * share(nm)));
+        let rows: alloc::string::String = lines.collect();
+        let ask =
+            |reading: Value| result(json!({ "calculate": "color-reading", "instrument": reading }));
+        let table = ask(json!({ "csv": { "rows": rows, "stated_in": "percent" } }));
+        let bands =
+            ask(json!({ "bands": { "from_nm": 400, "step_nm": 10, "reflectance": reflectance } }));
+        for part in ["lightness", "a", "b"] {
+            let [one, other] = [&table, &bands].map(|answer| answer["lab"][part].as_f64().unwrap());
+            assert!((one - other).abs() < 1e-9, "{table} {bands}");
+        }
+        assert_eq!(table["color"]["lab"], json!(null), "{table}");
+        assert_eq!(ask(table["color"].clone())["lab"], table["lab"]);
+        let lights = json!({ "calculate": "color-lights", "color": table["color"], "other_color": bands["color"] });
+        assert!(result(lights)["lights"][0]["index"].as_f64().unwrap() < 1e-6);
+    }
+
+    #[test]
+    fn each_line_of_a_table_has_its_fault() {
+        let rows = "400,5\n410,x\n420,500";
+        let request = json!({ "calculate": "color-reading", "instrument": { "csv": { "rows": rows, "stated_in": "percent" } } });
+        let answer = crate::request::answer_value(&request);
+        let text = answer["faults"].to_string();
+        assert!(text.contains("Line 2: ") && text.contains("Line 3: "), "{answer}");
+        assert_eq!(fault_codes(request), ["rows-not-two", "rows-reflectance"]);
     }
 
     #[rstest]

@@ -4,7 +4,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
-use super::color_book::drops;
+use super::color_book::{Measure, drops};
 use super::{Open, request, response};
 use crate::book::Book;
 use crate::codes::code;
@@ -95,12 +95,30 @@ impl LetDownSeriesRequest {
             );
             return None;
         }
-        let drop =
-            resolver.keep(&path, material.mass_of(&drops(1)?, book.system, "test pieces"))?;
+        let measure = Measure::of(id, book);
+        if measure.is_none() {
+            // A drop of it says what is missing; a powder with its density lacks a spoon.
+            let drop = material.mass_of(&drops(1)?, book.system, "test pieces");
+            if material.by_volume("test pieces").is_err() {
+                resolver.keep(&path, drop);
+            } else {
+                resolver.fault(
+                    code!("color-no-measure"),
+                    &path,
+                    &format_args!(
+                        "\"{}\" is dosed by spoon, and the bench has none.",
+                        material.name
+                    ),
+                    &"Give the bench its \"spoons\", or weigh the doses of its test pieces.",
+                );
+            }
+        }
+        let measure = measure?;
+        let one = measure.mass;
         let least = least?;
         let strong = strongest(id, book).unwrap_or(USUAL_DOSE);
         let tolerance = material.tolerance.unwrap_or(book.limits.tolerance);
-        let scatter = book.unsure.drop_scatter.value;
+        let unit = measure.unit(least);
         let mut pieces = Vec::from([TestPieceToPour {
             dose: None,
             base_mass: text::mass(least),
@@ -108,15 +126,17 @@ impl LetDownSeriesRequest {
             uncertainty: text::percent(Ratio::from(0.0)),
         }]);
         for dose in [WEAK * strong, strong] {
-            // So many that the scatter of the count is within tolerance, and that the dish is filled.
-            let for_scatter = libm::ceil((scatter / tolerance) * (scatter / tolerance));
-            let for_dish = libm::ceil(dose * least.value / drop.value);
+            // So many that the scatter of the count is within tolerance, and that the dish is filled. Of spoons more are no
+            // surer.
+            let off = unit.scatter.value / tolerance;
+            let for_scatter = if unit.together { 1.0 } else { libm::ceil(off * off) };
+            let for_dish = libm::ceil(dose * least.value / one.value);
             let count = for_scatter.max(for_dish).clamp(1.0, 1e4);
-            let base = drop * (count / dose);
-            let uncertainty = Ratio::from(scatter / libm::sqrt(count));
+            let base = one * (count / dose);
+            let uncertainty = unit.uncertainty(count) / (unit.dose * count);
             pieces.push(TestPieceToPour {
                 // Whole and in range: nothing is cut off.
-                dose: drops(count as u32),
+                dose: measure.amount(count as u32),
                 base_mass: text::mass(base),
                 ratio: text::fine_percent(Ratio::from(dose)),
                 uncertainty: text::percent(uncertainty),

@@ -77,7 +77,7 @@ pub use calibrate_one::{
 };
 pub use change::Change;
 pub use clock::{ClockHeat, ClockRequest, ClockResponse, RunEntry};
-pub use color::{ShownDifference, ShownLab};
+pub use color::{ShownDifference, ShownLab, ShownThrough};
 pub use color_difference::{ColorDifferenceRequest, ColorDifferenceResponse};
 pub use color_lights::{ColorInLight, ColorLightsRequest, ColorLightsResponse};
 pub use color_match::{ColorMatchRequest, ColorMatchResponse, ColorantDrops, ColorantEntry};
@@ -148,7 +148,7 @@ macro_rules! response {
 use response;
 
 /// Declares a request, or an entry of one: each field is the parameter of its name and documented as that; one under
-/// `named` has another name than its parameter.
+/// `named` or `optional_named` has another name than its parameter.
 macro_rules! request {
     (
         $(#[$meta:meta])*
@@ -156,6 +156,7 @@ macro_rules! request {
             $(named { $( $named:ident: $Named:ty = $parameter:ident, )* })?
             required { $( $required:ident: $Required:ty, )* }
             optional { $( $optional:ident: $Optional:ty, )* }
+            $(optional_named { $( $free:ident: $Free:ty = $of:ident, )* })?
         }
     ) => {
         $crate::json::entry::entry! {
@@ -167,6 +168,7 @@ macro_rules! request {
                 }
                 optional {
                     $( #[doc = $crate::parameter::parameter!($optional)] $optional: $Optional, )*
+                    $($( #[doc = $crate::parameter::parameter!($of)] $free: $Free, )*)?
                 }
             }
         }

@@ -19,6 +19,7 @@ use crate::json::read_back::{self, Parts, ReadBack};
 use crate::json::reader::{Name, Node, Read};
 use crate::plan::Plan;
 use crate::quantity::{Amount, AmountError, Mass, MeasuredAmount, System, Unit, significant};
+use crate::record::colors::for_the_book;
 use crate::record::{ActualsDocument, Found, Jar, Record};
 use crate::show::Shown;
 
@@ -86,6 +87,12 @@ fn book_changes(record: &Record) -> Vec<Change> {
     }
     for saved in &record.saved {
         changes.extend(of_formula(&saved.name, &saved.formula));
+    }
+    for (formula, color) in for_the_book(record) {
+        let path = At("/formulas");
+        // An entry of a book always is a JSON value: it has texts alone for keys.
+        let color = serde_json::to_value(color).unwrap_or_default();
+        changes.extend(writing(&path.key(&formula).key("color"), color));
     }
     changes
 }

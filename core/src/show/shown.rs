@@ -4,8 +4,8 @@ use alloc::format;
 use alloc::string::String;
 
 use crate::quantity::{
-    Amount, DynamicViscosity, Mass, MassDensity, Measurable, Power, Pressure, Ratio, System,
-    TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume,
+    Amount, DynamicViscosity, Length, Mass, MassDensity, Measurable, Power, Pressure, Ratio,
+    System, TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume,
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
@@ -57,6 +57,7 @@ macro_rules! showable {
 showable! {
     Mass = "g", x => x * 1e3, x / 1e3;
     Volume = "mL", x => x * 1e6, x / 1e6;
+    Length = "mm", x => x * 1e3, x / 1e3;
     MassDensity = "g/mL", x => x / 1e3, x * 1e3;
     Ratio = "1", x => x, x;
     ThermodynamicTemperature = "°C", x => x - 273.15, x + 273.15;

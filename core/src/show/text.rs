@@ -460,6 +460,12 @@ pub(crate) fn seconds(time: Time) -> Shown<Time> {
     Shown::new(time, nearest(time, 10, Unit::SECOND))
 }
 
+/// A length to three digits, in millimeters.
+#[cfg(feature = "document")]
+pub(crate) fn millimeters(length: crate::quantity::Length) -> Shown<crate::quantity::Length> {
+    Shown::new(length, or_plain(significant(length, Unit::MILLIMETER, 3, System::Metric), length))
+}
+
 /// A small share in per cent, to a thousandth of one.
 #[cfg(feature = "document")]
 pub(crate) fn fine_percent(share: Ratio) -> Shown<Ratio> {

@@ -153,6 +153,10 @@ Sprues: TypeAlias = Literal["keep", "melt-again"]
 """Use of the sprues."""
 
 
+StatedIn: TypeAlias = Literal["percent", "fraction"]
+"""What the reflectances of rows are stated in."""
+
+
 StepKind: TypeAlias = Literal["from-shelf", "measure", "add", "degas", "heat", "shoot", "sprues-back", "store"]
 """Kind of a step."""
 
@@ -694,16 +698,19 @@ class ClockHeat(TypedDict):
 
 
 class ColorAddition(TypedDict):
-    """Drops of one colorant."""
+    """Drops or spoons of one colorant."""
 
     amount: Amount
-    """How many."""
+    """How many drops, or how much by spoon."""
 
     mass: Shown
     """Their mass."""
 
     material: str
     """Which."""
+
+    measure: str
+    """The same by the drops to count or the spoons to take: `1/4 tsp + 1/8 tsp`."""
 
 
 class ColorDifferenceAnswer(TypedDict):
@@ -722,10 +729,13 @@ class ColorDifferenceAnswer(TypedDict):
 
 
 class ColorEntry(TypedDict):
-    """A color, in one of four ways."""
+    """A color, in one of five ways."""
 
     bands: NotRequired[BandsEntry]
     """Reflectance in bands, of a spectrophotometer. Default: none."""
+
+    csv: NotRequired[RowsEntry]
+    """Reflectance as the text of a table, of a spectrophotometer. Default: none."""
 
     day: NotRequired[str]
     """Day of the reading. Default: none. Example: `"2027-03-05"`."""
@@ -871,6 +881,12 @@ class ColorNextAnswer(TypedDict):
     text: list[str]
     """The answer in short lines."""
 
+    through_after: ShownThrough | None
+    """The same once it is added."""
+
+    through_now: ShownThrough | None
+    """Color of a piece of it now that light goes through, if its thickness was stated; `now` is for an opaque one."""
+
     too_much: str | None
     """The colorant that is too much already, if more base is needed."""
 
@@ -884,7 +900,8 @@ class ColorReadingAnswer(TypedDict):
     calculate: Literal["color-reading"]
 
     color: ColorEntry
-    """The color as books and requests take it, with its uncertainty next to readings taken in the same way."""
+    """The color as books and requests take it, with its uncertainty next to readings taken in the same way; of a
+    spectrum with its bands, so that other lights can be asked for."""
 
     curves: list[list[float]]
     """The camera's curve by the steps of the card, in red, green and blue, of each picture; 1 with one step."""
@@ -2185,6 +2202,10 @@ class MaterialEntry(TypedDict):
     ext: NotRequired[dict[str, Any]]
     """An embedding program's own data; carried through untouched."""
 
+    fluorescent: NotRequired[bool]
+    """Of a colorant: whether it glows in daylight. It is then outside of the model of colors, with or without test
+    pieces. Default: `false`. Example: `true`."""
+
     fused: NotRequired[Sourced]
     """Density of the fused plastisol at 20 °C. Default: `density`, and results say so. Example: `"1.042 g/mL ± 0.008"`."""
 
@@ -2215,6 +2236,10 @@ class MaterialEntry(TypedDict):
 
     notes: NotRequired[str]
     """Anything worth keeping with it. Default: none. Example: `"Shake; the pigment settles."`."""
+
+    over_backings: NotRequired[OverBackingsEntry]
+    """Of a plastisol: a thin test piece of it alone over white and over black; colors of translucent pieces are
+    calculated with it. Default: not known; all pieces are then taken to be opaque."""
 
     price: NotRequired[Price]
     """Price per package. Default: not known. Example: `"58.00 USD per 1 gal"`."""
@@ -2502,6 +2527,9 @@ class NearFormula(TypedDict):
     notes: list[Note]
     """What to know of it."""
 
+    through: ShownThrough | None
+    """Its color as a piece that light goes through, if a thickness was stated and it can be calculated."""
+
     was_seen: bool
     """Whether a piece of it was seen; otherwise its color is calculated from test pieces."""
 
@@ -2743,6 +2771,28 @@ class OvenEntry(TypedDict):
     turn: NotRequired[MeasuredAmount]
     """Length of one turn of full power and none, below full power; `"0 s"` for an oven that lowers its power without
     turns. Default: 30 s. Example: `"22 s"`."""
+
+
+class OverBackingsEntry(TypedDict):
+    """A thin test piece of a base alone, over a white and over a black backing."""
+
+    black: ColorEntry
+    """Color of the bare black backing. Example: `{ "lab": [18, 0, 0] }`."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    film_thickness: MeasuredAmount
+    """How thick the piece is. Example: `"3 mm"`."""
+
+    over_black: ColorEntry
+    """Color of the piece on the black backing. Example: `{ "lab": [45, -2, -3] }`."""
+
+    over_white: ColorEntry
+    """Color of the piece on the white backing. Example: `{ "lab": [93, -1, 4] }`."""
+
+    white: ColorEntry
+    """Color of the bare white backing. Example: `{ "lab": [96, 0, 1] }`."""
 
 
 class PackingEntry(TypedDict):
@@ -3406,6 +3456,9 @@ class RecordAnswer(TypedDict):
 
     calculate: Literal["record"]
 
+    colors: list[SeenColor]
+    """Colors that finished pieces had, each with the formula that it goes to in the book."""
+
     day: str | None
     """The day."""
 
@@ -3482,6 +3535,22 @@ class RightWay(TypedDict):
     """Whether all is within tolerance then."""
 
 
+class RowsEntry(TypedDict):
+    """Reflectance as the text of a table: a wavelength and a reflectance on each line."""
+
+    ext: NotRequired[dict[str, Any]]
+    """An embedding program's own data; carried through untouched."""
+
+    rows: str
+    """A wavelength in nm and a reflectance a line, divided by a comma, a semicolon or a tab, by rising wavelengths,
+    every 10 or 20 nm at least from 400 to 700 nm. A first line without numbers is a heading. Example:
+    `"nm,%\\n400,5.1\\n410,5.3"`."""
+
+    stated_in: StatedIn
+    """What the reflectances are stated in: `"percent"`, from 0 to 100, or `"fraction"`, from 0 to 1. Example:
+    `"percent"`."""
+
+
 class SaltAnswer(TypedDict):
     """A salt loading in every way to state it; those of a piece where a cavity was given."""
 
@@ -3552,6 +3621,31 @@ class SectionEntry(TypedDict):
 
     rod: NotRequired[MeasuredAmount]
     """Longer than thick: its diameter, 0.2 to 200 mm. Default: none; required without the others. Example: `"9.6 mm"`."""
+
+
+class SeenColor(TypedDict):
+    """The color that a finished piece had, next to the one that the book has."""
+
+    color: ColorEntry
+    """The color."""
+
+    difference: float | None
+    """ΔE₀₀ to the color that the book has of that formula; none if it has none."""
+
+    difference_high: float | None
+    """It is below this with 97.5 %."""
+
+    difference_low: float | None
+    """It is above this with 97.5 %."""
+
+    formula: str
+    """The formula of the book that it goes to."""
+
+    pot: str
+    """The pot that the piece was made in."""
+
+    text: str
+    """All of this as a sentence."""
 
 
 class SettlingAnswer(TypedDict):
@@ -3715,6 +3809,28 @@ class ShownLab(TypedDict):
 
     lightness: float
     """L*: 0 for black, 100 for white."""
+
+
+class ShownThrough(TypedDict):
+    """The color of a piece that light goes through."""
+
+    over_black: ShownLab
+    """Its color over the black backing."""
+
+    over_black_uncertainty: list[float]
+    """Standard uncertainties of its L*, a* and b*."""
+
+    over_white: ShownLab
+    """Its color over the white backing of the base's test piece."""
+
+    over_white_uncertainty: list[float]
+    """Standard uncertainties of its L*, a* and b*."""
+
+    shows_through: float
+    """ΔE₀₀ between the two: 0 where nothing shows through."""
+
+    thickness: Shown
+    """How thick the piece is."""
 
 
 class SinkAnswer(TypedDict):
@@ -3964,6 +4080,9 @@ class StageRecord(TypedDict):
 
     injector: list[Shown]
     """Mass that the injector kept, each time that it was cleaned; empty if not weighed."""
+
+    looks: ColorEntry | None
+    """Color that a finished piece had; none if it was not read."""
 
     made: list[MadePart]
     """Contents of the pot by material, plastisols first."""

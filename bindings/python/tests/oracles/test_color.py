@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pathlib
 import warnings
 from typing import Any
 
@@ -93,6 +94,23 @@ def test_bands(spectrum: colour.SpectralDistribution) -> None:
     expected = colour.XYZ_to_Lab(_xyz(bands, "D65"), colour.XYZ_to_xy(white))
     found = pw.calculate("color-reading", instrument=given)["lab"]
     assert [found["lightness"], found["a"], found["b"]] == pytest.approx(expected.tolist(), abs=0.03)
+
+
+@pytest.mark.parametrize("spectrum", CHART[:6])
+@pytest.mark.parametrize("step", [1, 10, 20])
+def test_tables(spectrum: colour.SpectralDistribution, step: int, tmp_path: pathlib.Path) -> None:
+    """The table that colour-science writes of a spectrum is the spectrum in bands."""
+    table = tmp_path / "reading.csv"
+    bands = spectrum.copy().interpolate(colour.SpectralShape(400, 700, step))
+    colour.write_sds_to_csv_file({"piece": bands}, str(table))
+    read = {"rows": table.read_text(), "stated_in": "fraction"}
+    by = max(step, 10)
+    given = {"from_nm": 400, "step_nm": by, "reflectance": [float(bands[nm]) for nm in range(400, 701, by)]}
+    ways: list[dict[str, Any]] = [{"csv": read}, {"bands": given}]
+    found, expected = (pw.calculate("color-reading", instrument=color)["lab"] for color in ways)
+    assert [found["lightness"], found["a"], found["b"]] == pytest.approx(
+        [expected["lightness"], expected["a"], expected["b"]], abs=1e-9
+    )
 
 
 @pytest.mark.parametrize(("one", "other"), [(CHART[i], CHART[i + 1]) for i in range(0, 22, 3)])

@@ -27,6 +27,8 @@ impl Resolver {
             ("cut", entry.cut.is_some(), Kind::Flake),
             ("thickness", entry.thickness.is_some(), Kind::Flake),
             ("color", entry.color.is_some(), Kind::Plastisol),
+            ("over_backings", entry.over_backings.is_some(), Kind::Plastisol),
+            ("fluorescent", entry.fluorescent.is_some(), Kind::Colorant),
             ("let_downs", entry.let_downs.is_some(), Kind::Colorant),
             ("strength", entry.strength.is_some(), Kind::Colorant),
         ];

@@ -126,6 +126,10 @@ impl Resolver {
             let read = read.filter(|color| self.keep(&path, color.srgb()).is_some());
             material.color = read.map(|color| color.reading);
         }
+        if let Some(entry) = &entry.over_backings {
+            material.film = entry.read_at(&path.key("over_backings"), self);
+        }
+        material.fluorescent = entry.fluorescent.unwrap_or(false);
         let let_downs = entry.let_downs.as_deref().unwrap_or_default();
         let read = self.each(&path.key("let_downs"), let_downs, |resolver, path, entry| {
             let own = path.key("dose");

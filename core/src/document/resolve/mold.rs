@@ -31,6 +31,16 @@ fn usual(parameter: Parameter) -> ThermodynamicTemperature {
     ThermodynamicTemperature::from_si(parameter.default_si())
 }
 
+/// That of a mold's bodies that cools most slowly.
+fn slowest(mold: &Mold) -> Option<Section> {
+    let bodies = mold.cavities.iter().filter_map(|cavities| cavities.body);
+    let sections = bodies.map(|body| match body.shape {
+        Shape::Stick { diameter, .. } => Section::Rod { diameter },
+        Shape::Ball { diameter } => Section::Ball { diameter },
+    });
+    sections.reduce(|a, b| if b.slowness() > a.slowness() { b } else { a })
+}
+
 impl Resolver {
     pub(crate) fn mold(&mut self, path: &Path<'_>, name: &str, entry: &MoldEntry) -> Option<Mold> {
         let cavities = self.cavities(path, entry);
@@ -68,9 +78,11 @@ impl Resolver {
             count: entry.count.unwrap_or(1),
             sets: sets.flatten(),
             per_shot: per_shot.flatten(),
+            section: None,
             cooling: None,
         };
         self.check_bodies(path, &mold);
+        let mut thickest = slowest(&mold);
         let cooling = entry.cooling.as_ref().and_then(|cooling| {
             let path = path.key("cooling");
             let is_metal = cooling.of.is_none_or(|of| of == MoldMaterial::Metal);
@@ -79,9 +91,10 @@ impl Resolver {
                 None if is_metal => self.section_of_bodies(&path, &mold),
                 None => None,
             };
+            thickest = section.or(thickest);
             self.mold_cooling(&path, cooling, section, mold.sets.is_some())
         });
-        let mold = Mold { cooling, ..mold };
+        let mold = Mold { section: thickest, cooling, ..mold };
         Some(mold)
     }
 
@@ -158,12 +171,7 @@ impl Resolver {
 
     /// That of a mold's bodies that cools most slowly: a ball cools faster than a rod that is as thick.
     fn section_of_bodies(&mut self, path: &Path<'_>, mold: &Mold) -> Option<Section> {
-        let bodies = mold.cavities.iter().filter_map(|cavities| cavities.body);
-        let sections = bodies.map(|body| match body.shape {
-            Shape::Stick { diameter, .. } => Section::Rod { diameter },
-            Shape::Ball { diameter } => Section::Ball { diameter },
-        });
-        let slowest = sections.reduce(|a, b| if b.slowness() > a.slowness() { b } else { a });
+        let slowest = slowest(mold);
         if slowest.is_none() {
             self.fault(
                 code!("section-not-known"),

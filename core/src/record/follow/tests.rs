@@ -54,7 +54,7 @@ fn what_stays_is_the_plans_but_for_the_injector(
     let pot = pot(&plan);
     let injector: Vec<Mass> = injector.iter().copied().map(grams).collect();
     let told = Told { injector: &injector, ..Told::default() };
-    let follow = Follow::of(&book);
+    let follow = Follow::of(&plan, &book);
     near(follow.kept(&pot.stages[0], &told, heats), expected);
     // Without shots there is no air.
     let mut bare = pot.stages[0].clone();
@@ -65,7 +65,7 @@ fn what_stays_is_the_plans_but_for_the_injector(
 #[test]
 fn after_the_last_shot_is_left_what_was_not_shot() {
     let (book, plan) = day();
-    let mut follow = Follow::of(&book);
+    let mut follow = Follow::of(&plan, &book);
     let pot = pot(&plan);
     let none = Mass::default();
     let shot = |takes: f64, back: f64| Shot {
@@ -104,7 +104,7 @@ fn a_stage_that_leaves_nothing_at_all_has_no_next() {
     stage.holds = text::mass(Mass::from_si(1.0));
     (stage.carried, stage.sprues_back) = (text::mass(Mass::from_si(0.25)), text::mass(none));
     let shot = Shot { draws: Vec::new(), takes: Mass::from_si(0.75), sprues: none, back: none };
-    let mut follow = Follow::of(&book);
+    let mut follow = Follow::of(&plan, &book);
     let mut after = |is_last| {
         let at = At { pot: &pot, stage: &pot.stages[0], is_first: true, is_last };
         follow.after(&at, &Told::default(), &shot, Mass::from_si(1.0), 2)
@@ -159,7 +159,7 @@ fn sprues_that_go_back_are_not_shot_and_in_no_jar() {
 #[test]
 fn pieces_of_two_pots_are_counted_by_the_first_that_states_them() {
     let (book, plan) = day();
-    let mut follow = Follow::of(&book);
+    let mut follow = Follow::of(&plan, &book);
     let mut count = |pot: &str, mold: &str, with: &str, good: u32| {
         let mut of = plan.pots[0].clone();
         of.pot = pot.into();

@@ -45,3 +45,30 @@ fn a_dish_has_a_size() {
     small["test_piece"] = json!("0.5 g");
     assert_eq!(fault_codes(small), ["out-of-range"]);
 }
+
+/// A powder is let down by the spoon: one eighth of a teaspoon of 0.35 g/mL is 0.216 g, and the strong piece has 2 % of it.
+#[test]
+fn a_powder_is_let_down_by_the_spoon() {
+    let mut request = request("chalk");
+    let chalk = request["book"]["materials"]["chalk"].as_object_mut().unwrap();
+    chalk.remove("drop");
+    chalk.remove("let_downs");
+    chalk.insert("as_scooped".into(), json!("0.35 g/mL"));
+    request["book"]["formulas"]["shell"]["doses"]["chalk"] = json!("2 tsp");
+    let answer = result(request.clone());
+    let [_, weak, strong] = answer["pieces"].as_array().unwrap().as_slice() else {
+        panic!("{answer}")
+    };
+    // 2 tsp of 4.929 mL in 236.6 mL of 1.03 g/mL: 1.416 %. 25 g of it take 0.354 g, two eighths.
+    assert_eq!(
+        (&weak["dose"], &strong["dose"]),
+        (&json!("1/8 tsp"), &json!("1/4 tsp")),
+        "{answer}"
+    );
+    let base = strong["base_mass"]["value"].as_f64().unwrap();
+    assert!((base - 0.25 * 4.928_921_593_75 * 0.35 / 0.014_158).abs() < 0.05, "{answer}");
+    // A level spoon is as sure as leveling is, however many.
+    assert_eq!(weak["uncertainty"], strong["uncertainty"]);
+    request["book"]["bench"].as_object_mut().unwrap().remove("spoons");
+    assert_eq!(fault_codes(request.clone()), ["color-no-measure"]);
+}
