@@ -554,6 +554,34 @@ mod tests {
         assert!((slope(0.25) - 0.5 / 0.76).abs() < 1e-15);
     }
 
+    /// By hand: at R = ½, K/S = ¼, a reading unsure by 3 % leaves 0.03 · ¾ of K/S; on top of a base of 0.05 that is 0.1125 of
+    /// what the colorant adds. Of two let-downs it is less by √2; of one like the base nothing is known.
+    #[test]
+    fn a_let_down_is_as_sure_as_its_reading() {
+        let near = |a: f64, b: f64| assert!((a - b).abs() < 1e-12, "{a} {b}");
+        near(unsure_of(0.05, [0.25].into_iter()), 0.1125);
+        near(unsure_of(0.45, [0.25].into_iter()), 0.1125);
+        near(unsure_of(0.05, [0.25, 0.25].into_iter()), 0.1125 / libm::sqrt(2.0));
+        // R = ⅕, K/S = 1.6: 0.03 · 0.96/0.4/1.55.
+        let dark = 0.03 * 0.96 / 0.4 / 1.55;
+        near(unsure_of(0.05, [1.6].into_iter()), dark);
+        let both = 1.0 / libm::sqrt(1.0 / (dark * dark) + 1.0 / (0.1125 * 0.1125));
+        near(unsure_of(0.05, [1.6, 0.25].into_iter()), both);
+        near(unsure_of(0.25, [0.25].into_iter()), 0.5);
+        near(unsure_of(0.25, [].into_iter()), 0.5);
+    }
+
+    #[test]
+    fn only_photographs_are_read_off_a_color() {
+        let colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        let reading = [0.2, 0.4, 0.6];
+        let found = colorants.bands.reading_of(&Lab::of_linear(&reading)).unwrap();
+        assert!(found.iter().zip(reading).all(|(a, b)| (a - b).abs() < 1e-9), "{found:?}");
+        let two = Colorants::new(&SRGB_BANDS[..2], Surface::NONE, &BASE[..2]);
+        let two = two.unwrap().bands.reading_of(&Lab::of_linear(&reading));
+        assert_eq!(two, Err(ColorError::Bands { found: 3, wanted: 2 }));
+    }
+
     /// As strong as the strongest let-down is calibrated.
     #[test]
     fn the_strongest_let_down_is_not_beyond() {

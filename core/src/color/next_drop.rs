@@ -479,6 +479,190 @@ mod tests {
         assert!(next.after.value < next.now.value && next.stays_off < 0.2, "{next:?}");
     }
 
+    /// By hand: two drops of red have √2 of the scatter of one, along what a dose of red does to the color.
+    #[test]
+    fn drops_scatter() {
+        let colorants = colorants();
+        let here = pot(&colorants, [5.0 * DROP, 0.0, DROP]);
+        let add = [2, 3, 7];
+        let units =
+            [units()[0], None, units()[2].map(|unit| Unit { scatter: Ratio::from(0.0), ..unit })];
+        let found = here.expected_with(&add, &units).unwrap();
+        let there = pot(&colorants, [7.0 * DROP, 0.0, 8.0 * DROP]);
+        let (sure, slopes) =
+            (there.expected().unwrap(), there.slopes_at(there.own_doses()).unwrap());
+        let near = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} {b}");
+        for i in 0..3 {
+            near(found.lab.parts()[i], sure.lab.parts()[i]);
+            for j in 0..3 {
+                let scatter =
+                    slopes.doses[0][i] * slopes.doses[0][j] * 2.0 * (0.05 * DROP) * (0.05 * DROP);
+                near(found.covariance[i][j], sure.covariance[i][j] + scatter);
+            }
+        }
+    }
+
+    /// One colorant: u² = aᵀUa/(aᵀa)². Three: the doses are fixed, so that A carries the covariance of the doses back to U.
+    #[test]
+    fn doses_are_as_sure_as_the_colors() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [5.0 * DROP, 0.0, DROP]);
+        let target = Reading { uncertainty: [0.3, 0.4, 0.5], ..target([9.0 * DROP, 0.0, 0.0]) };
+        let at = |all: [u32; 3]| {
+            let doses = pot.doses_with(&all, &units());
+            let mut spread = pot.expected_at(&doses).unwrap();
+            spread.add(&target);
+            (pot.slopes_at(&doses).unwrap().doses, spread.covariance)
+        };
+        let found = pot.unsure_additions(&[0, 4, 0], &units(), &target).unwrap();
+        let (slopes, spread) = at([0, 4, 0]);
+        let (a, mut square) = (slopes[1], 0.0);
+        for i in 0..3 {
+            for j in 0..3 {
+                square += a[i] * spread[i][j] * a[j];
+            }
+        }
+        let wanted = libm::sqrt(square) / a.iter().map(|x| x * x).sum::<f64>();
+        assert!((found[1] / wanted - 1.0).abs() < 1e-9, "{found:?} {wanted}");
+        assert_eq!((found[0], found[2]), (0.0, 0.0));
+        let found = pot.unsure_additions(&[4, 2, 3], &units(), &target).unwrap();
+        let (slopes, spread) = at([4, 2, 3]);
+        // Row j of A⁻¹, by the cross product of the other two columns.
+        for j in 0..3 {
+            let (b, c) = (slopes[(j + 1) % 3], slopes[(j + 2) % 3]);
+            let cross =
+                [b[1] * c[2] - b[2] * c[1], b[2] * c[0] - b[0] * c[2], b[0] * c[1] - b[1] * c[0]];
+            let whole: f64 = (0..3).map(|i| slopes[j][i] * cross[i]).sum();
+            let mut square = 0.0;
+            for i in 0..3 {
+                for k in 0..3 {
+                    square += cross[i] * spread[i][k] * cross[k] / (whole * whole);
+                }
+            }
+            assert!((found[j] / libm::sqrt(square) - 1.0).abs() < 1e-6, "{j} {found:?}");
+        }
+        // One that may not go in is not counted.
+        let none = [units()[0], None, units()[2]];
+        let found = pot.unsure_additions(&[4, 2, 3], &none, &target).unwrap();
+        let two = pot.unsure_additions(&[4, 0, 3], &units(), &target).unwrap();
+        assert_eq!(found, two);
+    }
+
+    /// Three numbers fix three doses: the fourth, which does least, is not known at all; nor are two of one and the same paint.
+    #[test]
+    fn three_numbers_fix_three_doses() {
+        let mut colorants = colorants();
+        let red = colorants.colorants[0].clone();
+        colorants.colorants.push(red.clone());
+        let mut same = colorants.clone();
+        same.colorants = vec![red.clone(), red];
+        let unit = units()[0];
+        let target = target([10.0 * DROP, 0.0, 0.0]);
+        let pot = ColorPot::new(&colorants, &[]).unwrap();
+        let found = pot.unsure_additions(&[9, 4, 5, 1], &[unit; 4], &target).unwrap();
+        assert!(found[..3].iter().all(|u| u.is_finite() && *u > 0.0), "{found:?}");
+        assert_eq!(found[3], f64::INFINITY);
+        let found = pot.unsure_additions(&[1, 4, 5, 9], &[unit; 4], &target).unwrap();
+        assert_eq!((found[0], found[3].is_finite()), (f64::INFINITY, true), "{found:?}");
+        let pot = ColorPot::new(&same, &[]).unwrap();
+        let found = pot.unsure_additions(&[2, 0], &[unit; 2], &target).unwrap();
+        assert!(found[0].is_finite(), "{found:?}");
+        assert!(pot.next(&target, &[unit; 2], 1.0).is_ok());
+    }
+
+    /// What is certain: the exact dose less twice its uncertainty, in whole drops, and never more than all the way.
+    #[test]
+    fn the_certain_part_goes_in() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let target = target([40.0 * DROP, 20.0 * DROP, 0.0]);
+        let all = [40, 20, 0];
+        let unsure = pot.unsure_additions(&all, &units(), &target).unwrap();
+        let exact = [40.0 * DROP, 20.0 * DROP, 0.0];
+        let found = pot.step(&all, &exact, &units(), &target).unwrap();
+        for j in 0..2 {
+            let certain = (exact[j] - 2.0 * unsure[j]) / DROP;
+            assert!(certain > 3.0 && certain < f64::from(all[j]), "{certain}");
+            // The whole number below, which a thousandth of a drop does not decide here.
+            assert!((0.001..0.999).contains(&(certain - libm::floor(certain))), "{certain}");
+            assert_eq!(f64::from(found[j]), libm::floor(certain));
+        }
+        assert_eq!(found[2], 0);
+        // As many as are sure, one drop among them.
+        let one = [unsure[0] * 2.0 + 1.0 * DROP, unsure[1] * 2.0 + 0.99 * DROP, 0.0];
+        assert_eq!(pot.step(&all, &one, &units(), &target), Ok(vec![1, 0, 0]));
+        let more = [exact[0] * 3.0, 0.0, 0.0];
+        assert_eq!(pot.step(&all, &more, &units(), &target).unwrap()[0], 40);
+    }
+
+    /// Where nothing is certain, the best of a third of the way and of one drop of each goes in: here of two that are close.
+    #[test]
+    fn else_the_best_guess_goes_in() {
+        let colorants = colorants();
+        let here = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let unsure = |doses| Reading { uncertainty: [0.5; 3], ..target(doses) };
+        let nothing = [0.0; 3];
+        // Nine drops more of red: a third of them does more than one.
+        let goal = unsure([19.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[9, 0, 0], &nothing, &units(), &goal), Ok(vec![3, 0, 0]));
+        // A third of two is none, so that one drop it is; of blue where blue is missing.
+        let goal = unsure([12.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[2, 0, 0], &nothing, &units(), &goal), Ok(vec![1, 0, 0]));
+        let goal = unsure([10.0 * DROP, 2.0 * DROP, 0.0]);
+        assert_eq!(here.step(&[0, 2, 0], &nothing, &units(), &goal), Ok(vec![0, 1, 0]));
+        let without = [units()[0], None, units()[2]];
+        let found = here.step(&[0, 2, 0], &nothing, &without, &goal).unwrap();
+        assert_eq!(found[1], 0);
+        // Where none brings it nearer, none goes in.
+        let goal = unsure([10.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[0, 0, 0], &nothing, &units(), &goal), Ok(vec![0, 0, 0]));
+    }
+
+    /// A drop that is as unsure as it is large is a drop; one of more, of nothing, or of less is not.
+    #[test]
+    fn a_drop_scatters_by_all_of_it_at_most() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [5.0 * DROP, 0.0, 0.0]);
+        let target = target([15.0 * DROP, 0.0, 0.0]);
+        for (dose, scatter, will_do) in [
+            (DROP, 1.0, true),
+            (DROP, 0.0, true),
+            (DROP, 1.01, false),
+            (DROP, -0.01, false),
+            (-DROP, 0.1, false),
+        ] {
+            let unit = Unit { dose: Ratio::from(dose), scatter: Ratio::from(scatter) };
+            assert_eq!(
+                pot.next(&target, &[Some(unit); 3], 1.0).is_ok(),
+                will_do,
+                "{dose} {scatter}"
+            );
+        }
+    }
+
+    /// Close enough is up to what was asked for, to the bit.
+    #[test]
+    fn close_enough_is_a_limit() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let target = target([30.0 * DROP, 0.0, 0.0]);
+        let off = pot.expected().unwrap().difference(&target).value;
+        let at = |close: f64| pot.next(&target, &units(), close).unwrap();
+        assert_eq!(at(off).verdict, Verdict::CloseEnough);
+        assert_eq!((at(off).now.value, at(off).after), (off, at(off).now));
+        assert_eq!(at(off * (1.0 - 1e-12)).verdict, Verdict::Add);
+    }
+
+    /// Of drops so small that the way takes more than can be counted, as many as can be go in, instead of a refusal.
+    #[test]
+    fn no_more_drops_than_can_be_counted() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let small = Some(Unit { dose: Ratio::from(1e-7), scatter: Ratio::from(0.05) });
+        let found = pot.next(&target([0.01, 0.0, 0.0]), &[small, None, None], 0.1).unwrap();
+        assert_eq!(found.all_the_way, [MOST_DROPS, 0, 0]);
+    }
+
     /// Twice as much red as the target has, at the same blue: the pot must double, and then blue goes in.
     #[test]
     fn too_much_takes_twice_the_base() {

@@ -119,6 +119,72 @@ fn a_color_that_these_cannot_make_is_out_of_reach() {
     assert!(number(&answer["stays_off"]) > 5.0, "{answer}");
 }
 
+/// As much base again halves what is in the cup: the pot is what it would be if it had been poured so.
+#[test]
+fn more_base_thins_what_is_there() {
+    let at = |start: &str, log: Value| {
+        let mut request = request();
+        request["trial"] = json!({ "start": start, "base": "clear-base", "log": log });
+        request.as_object_mut().unwrap().remove("seen");
+        request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": "0 %" });
+        result(request)
+    };
+    let look = json!({ "looks": { "lab": [60, 20, -8], "uncertainty": [50, 50, 50] } });
+    let thinned = at(
+        "60 g",
+        json!([{ "plum": "8 drops", "rust": "2 drops" }, look, { "clear-base": "60 g" }]),
+    );
+    let poured = at("120 g", json!([{ "plum": "8 drops", "rust": "2 drops" }]));
+    let [found, wanted] = [&thinned, &poured].map(|answer| number(&answer["now"]["difference"]));
+    assert!((found - wanted).abs() < 0.05, "{found} {wanted}");
+    assert_eq!(thinned["strengths"].as_array().unwrap().len(), 2, "{thinned}");
+}
+
+/// The lines are made of what the answer says.
+#[test]
+fn an_answer_is_put_in_lines() {
+    let answer = result(request());
+    let lines: Vec<&str> =
+        answer["text"].as_array().unwrap().iter().map(|line| line.as_str().unwrap()).collect();
+    let listed = |list: &Value| {
+        let each = list.as_array().unwrap().iter().map(|one| {
+            alloc::format!(
+                "{} {}",
+                one["material"].as_str().unwrap(),
+                one["amount"].as_str().unwrap()
+            )
+        });
+        each.collect::<Vec<_>>().join(", ")
+    };
+    assert_eq!(
+        lines[0],
+        alloc::format!("Add: {}. Stir, cool a sample, and look again.", listed(&answer["add"]))
+    );
+    let off = |place: &str| {
+        let off = &answer[place];
+        alloc::format!(
+            "ΔE₀₀ {:.1} ({:.1} to {:.1}), {}",
+            number(&off["difference"]),
+            number(&off["low"]),
+            number(&off["high"]),
+            off["looks"].as_str().unwrap()
+        )
+    };
+    assert_eq!(lines[1], alloc::format!("Now: {}.", off("now")));
+    assert_eq!(lines[2], alloc::format!("Expected then: {}.", off("after")));
+    let all = listed(&answer["all_the_way"]);
+    assert_eq!(lines[3], alloc::format!("Not at once: in all it may take {all}."));
+    // A drop of plum is 0.044 g.
+    let plum = &answer["add"][0];
+    let count: f64 = plum["amount"].as_str().unwrap().split(' ').next().unwrap().parse().unwrap();
+    assert!((number(&plum["mass"]["value"]) - 0.044 * count).abs() < 1e-9, "{plum}");
+    let factors = answer["strengths"][0]["factors"].as_array().unwrap();
+    assert!(
+        factors.iter().all(|x| (number(x) * 1e3 - libm::round(number(x) * 1e3)).abs() < 1e-9),
+        "{answer}"
+    );
+}
+
 #[test]
 fn what_is_left_out_does_not_go_in() {
     let mut request = request();

@@ -31,6 +31,27 @@ fn two_doses_fill_the_dish() {
     assert!((ratio(strong) / ratio(weak) - 4.0).abs() < 1e-9, "{answer}");
 }
 
+/// The largest dose of the formulas decides, wherever it is in the book; a formula that doses none of it, or nothing of it, does
+/// not; then it is 1 %. 25 g of base at 0.25 and at 1 % take 0.0625 and 0.25 g: 2 and 6 drops of 0.043 g.
+#[test]
+fn the_strongest_formula_decides() {
+    let ratio = |night: Value, ember: Value| {
+        let mut request = request("soot");
+        request["book"]["formulas"]["night"]["doses"]["soot"] = night;
+        request["book"]["formulas"]["ember"]["doses"]["soot"] = ember;
+        let answer = result(request);
+        let last = answer["pieces"][2].clone();
+        (last["ratio"]["value"].as_f64().unwrap(), last["dose"].clone())
+    };
+    let of = |drops: f64| drops * 0.043 / 243.691;
+    for (night, ember) in [("44 drops", "3 drops"), ("3 drops", "44 drops")] {
+        let (found, dose) = ratio(json!(night), json!(ember));
+        assert!((found / of(44.0) - 1.0).abs() < 1e-3, "{found} {}", of(44.0));
+        assert_eq!(dose, "5 drops");
+    }
+    assert_eq!(ratio(json!("0 drops"), json!("0 drops")), (0.01, json!("6 drops")));
+}
+
 /// What the answer says, poured and read, is what a book takes.
 #[rstest]
 #[case("fine-salt", "color-no-colorant")]
