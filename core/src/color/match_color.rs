@@ -427,7 +427,7 @@ fn unsure_of(base: f64, let_downs: impl Iterator<Item = f64>) -> f64 {
         let relative = READ * (1.0 - r * r) / (2.0 * r) / (q - base).abs().max(1e-6);
         sum + 1.0 / (relative * relative)
     });
-    if weight > 0.0 { (1.0 / libm::sqrt(weight)).min(MOST) } else { MOST }
+    (1.0 / libm::sqrt(weight)).min(MOST)
 }
 
 /// −dR/dq = 2R²/(1 − R²), held finite for a white that absorbs nothing.

@@ -678,6 +678,43 @@ mod tests {
         assert!(next.add.iter().all(|count| *count == 0));
     }
 
+    /// The larger pot is the smallest with which no more than what is close enough stays.
+    #[test]
+    fn the_larger_pot_is_the_smallest() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [20.0 * DROP, 4.0 * DROP, 0.0]);
+        let units = [units()[0], units()[1], None];
+        let goal = target([10.0 * DROP, 4.0 * DROP, 0.0]);
+        let (base, media) = pot.media();
+        let inside = colorants.bands.inside(&pour([10.0 * DROP, 4.0 * DROP, 0.0])).unwrap();
+        let reach =
+            Reach { pot: &pot, base: &base, media: &media, usable: &[0, 1], inside: &inside };
+        // At twice the base, what the target has goes in: 2 drops of blue per base that the pot had at first.
+        let added = reach.additions(2.0).unwrap();
+        assert!(added[0].abs() < 1e-9 && (added[1] / DROP - 2.0).abs() < 1e-6, "{added:?}");
+        assert!(reach.stays_off(2.0, &goal.lab).unwrap() < 1e-6);
+        for close in [1.0, 2.0] {
+            let more = pot.next(&goal, &units, close).unwrap().more_base.unwrap();
+            let stays = reach.stays_off(1.0 + more, &goal.lab).unwrap();
+            assert!((stays - close).abs() < 1e-4, "{more}: {stays}");
+        }
+    }
+
+    /// What would take more than 20 pots is said to be too much, without an amount.
+    #[test]
+    fn some_pots_are_not_thinned() {
+        let colorants = colorants();
+        let goal = target([2.0 * DROP, 2.0 * DROP, 0.0]);
+        let units = [units()[0], units()[1], None];
+        for (pots, is_offered) in [(15.0, true), (60.0, false)] {
+            let pot = pot(&colorants, [2.0 * pots * DROP, 2.0 * pots * 0.5 * DROP, 0.0]);
+            let next = pot.next(&goal, &units, 0.5).unwrap();
+            // Of both there is too much; of red, twice as far.
+            assert_eq!((next.verdict, next.too_much), (Verdict::MoreBase, Some(0)), "{next:?}");
+            assert_eq!(next.more_base.is_some(), is_offered, "{next:?}");
+        }
+    }
+
     #[test]
     fn what_these_cannot_make_is_out_of_reach() {
         let colorants = colorants();

@@ -119,9 +119,9 @@ impl<'a> ColorPot<'a> {
             covariance: vec![0.0; count.saturating_mul(count)],
         };
         for (band, &q) in colorants.base.iter().enumerate() {
-            // u(q)/q by a reading unsure by READ; a white that absorbs nothing keeps to nothing.
+            // u(q)/q by a reading unsure by READ; of a white that absorbs nothing it has no end.
             let r = opaque(q);
-            let relative = (READ * (1.0 + r) / (1.0 - r).max(0.02)).min(0.5);
+            let relative = (READ * (1.0 + r) / (1.0 - r)).min(0.5);
             pot.add_variance(band, band, relative * relative);
         }
         let usual = Strength::default();
@@ -943,6 +943,39 @@ mod tests {
         for (unsure, will_do) in [(1e-6, true), (9e-7, false), (1e3, true), (1.1e3, false)] {
             let seen = Reading { lab: seen, uncertainty: [1.0, unsure, 1.0] };
             assert_eq!(pot.clone().see(&seen).is_ok(), will_do, "{unsure}");
+        }
+    }
+
+    /// Near a gray of L* 50, ΔE₀₀² is ΔL*² + (1.5 Δa*)² + Δb*² (equations 4 to 22 of Sharma et al. without chroma). Of a color
+    /// with the covariance C its mean is then tr(MC), and its variance 2 tr((MC)²): M is that form.
+    #[test]
+    fn a_difference_is_a_quadratic_form() {
+        let lab = Lab::new(50.0, 0.0, 0.0).unwrap();
+        let own = [[4e-8, 1e-8, -2e-8], [1e-8, 9e-8, 3e-8], [-2e-8, 3e-8, 5e-8]];
+        let target = Reading { lab, uncertainty: [1e-4, 2e-4, 1e-4] };
+        let mut all = own;
+        for (i, square) in [1e-8, 4e-8, 1e-8].into_iter().enumerate() {
+            all[i][i] += square;
+        }
+        let form = [1.0, 2.25, 1.0];
+        let mean: f64 = (0..3).map(|i| form[i] * all[i][i]).sum();
+        let mut variance = 0.0;
+        for i in 0..3 {
+            for j in 0..3 {
+                variance += 2.0 * form[i] * all[i][j] * form[j] * all[j][i];
+            }
+        }
+        let found = Expected { lab, covariance: own }.difference(&target);
+        let is = |found: f64, wanted: f64| {
+            assert!((found / wanted - 1.0).abs() < 2e-3, "{found} {wanted}");
+        };
+        assert_eq!(found.value, 0.0);
+        is(found.typical, libm::sqrt(mean));
+        is(found.uncertainty, libm::sqrt(mean / 3.0));
+        // Wilson and Hilferty: (x/m)^⅓ is about normal, 1 − v/(9m²) ± √(v/(9m²)).
+        let part = variance / (9.0 * mean * mean);
+        for (found, z) in [(found.low, -1.96), (found.high, 1.96)] {
+            is(found, libm::sqrt(mean * libm::pow(1.0 - part + z * libm::sqrt(part), 3.0)));
         }
     }
 

@@ -119,6 +119,39 @@ fn a_color_that_these_cannot_make_is_out_of_reach() {
     assert!(number(&answer["stays_off"]) > 5.0, "{answer}");
 }
 
+/// The drops that are in the cup scatter: n of them by s/√n of their dose. What that adds to u² is what a strength that is as
+/// unsure in all bands alike adds, in this ratio of squares, as both are carried by the same derivatives.
+#[test]
+fn drops_in_the_cup_scatter() {
+    let unsure = |log: Value, common: &str, scatter: &str| {
+        let mut request = request();
+        request["trial"] = json!({ "start": "120 g", "formulas": ["plain"], "log": log });
+        request.as_object_mut().unwrap().remove("seen");
+        (request["close_enough"], request["target"]) = (json!(20), json!({ "lab": [63, 18, -8] }));
+        request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": scatter });
+        let strength = json!({ "factors": [1, 1, 1], "common": common, "own": "0 %" });
+        request["book"]["materials"]["plum"]["strength"] = strength;
+        let answer = result(request);
+        assert_eq!(answer["verdict"], "close-enough", "{answer}");
+        let number = number(&answer["expected_uncertainty"][0]);
+        number * number
+    };
+    let sixteen = json!([{ "plum": "16 drops" }]);
+    let none = unsure(sixteen.clone(), "0 %", "0 %");
+    let common = unsure(sixteen.clone(), "10 %", "0 %") - none;
+    let scatter = unsure(sixteen, "0 %", "20 %") - none;
+    // (0.2/√16)² next to 0.1².
+    assert!(common > 0.1 && (scatter / common - 0.25).abs() < 1e-6, "{common} {scatter}");
+    // Added at once or one after the other, with a look in between that says next to nothing, they are the same drops.
+    let look = json!({ "looks": { "lab": [63, 18, -8], "uncertainty": [50, 50, 50] } });
+    let halves = json!([{ "plum": "8 drops" }, look, { "plum": "8 drops" }]);
+    let none = unsure(halves.clone(), "0 %", "0 %");
+    let found = unsure(halves, "0 %", "20 %") - none;
+    // Of the first eight 0.2²/8 of their own dose, of the second eight (0.2/√8/2)² of all.
+    let wanted = common * (0.04 / 8.0 + 0.04 / 8.0 / 4.0) / 0.01;
+    assert!((found / wanted - 1.0).abs() < 0.01, "{found} {wanted}");
+}
+
 /// As much base again halves what is in the cup: the pot is what it would be if it had been poured so.
 #[test]
 fn more_base_thins_what_is_there() {
@@ -194,6 +227,17 @@ fn what_is_left_out_does_not_go_in() {
     assert!(all.iter().all(|one| one["material"] == "chalk"), "{answer}");
 }
 
+/// Of a colorant without test pieces nothing may be in the cup; a step that names it and adds none of it is no fault.
+#[test]
+fn none_of_a_colorant_needs_no_test_pieces() {
+    let mut request = request();
+    request["book"]["materials"]["moss"]["let_downs"] = json!([]);
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "moss": "0 drops" });
+    result(request.clone());
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "moss": "1 drop" });
+    assert_eq!(fault_codes(request), ["color-not-let-down"]);
+}
+
 #[test]
 fn flake_and_pearl_are_outside_the_model() {
     let mut request = request();
@@ -222,6 +266,7 @@ fn a_sample_of_another_pot_is_a_surprise() {
 #[case("/book/materials/moss/let_downs", json!([]), &[])]
 #[case("/book/materials/plum/let_downs", json!([]), &["color-not-let-down"])]
 #[case("/book/materials/soot/let_downs/1/dose", json!("2 drops"), &["color-too-few-let-downs"])]
+#[case("/book/materials/soot/let_downs/1/base_mass", json!("0 g"), &["out-of-range"])]
 fn faults(#[case] path: &str, #[case] value: Value, #[case] codes: &[&str]) {
     let mut request = request();
     match request.pointer_mut(path) {
@@ -232,5 +277,21 @@ fn faults(#[case] path: &str, #[case] value: Value, #[case] codes: &[&str]) {
         result(request);
     } else {
         assert_eq!(fault_codes(request), codes);
+    }
+}
+
+/// A colorant that is ten times as strong as its test pieces, or a tenth, may still be the same one.
+#[rstest]
+#[case([10.0, 0.1, 1.0], true)]
+#[case([10.1, 1.0, 1.0], false)]
+#[case([1.0, 1.0, 0.09], false)]
+fn a_strength_has_limits(#[case] factors: [f64; 3], #[case] will_do: bool) {
+    let mut request = request();
+    let strength = json!({ "factors": factors, "common": "4 %", "own": "3 %" });
+    request["book"]["materials"]["plum"]["strength"] = strength;
+    if will_do {
+        result(request);
+    } else {
+        assert_eq!(fault_codes(request), ["out-of-range"]);
     }
 }
