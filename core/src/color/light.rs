@@ -353,7 +353,9 @@ mod tests {
             }
         }
         let none = Spectrum::new(400.0, 10.0, &[0.0; 31]).unwrap();
-        assert!(one.metamerism(&none, Light::Daylight, Light::Lamp).is_err());
+        let refused = one.metamerism(&none, Light::Daylight, Light::Lamp);
+        let (what, range) = ("XYZ of both pieces", "above zero");
+        assert_eq!(refused, Err(ColorError::Range { what, range }));
         assert!(none.metamerism(&one, Light::Daylight, Light::Lamp).is_ok());
     }
 

@@ -582,6 +582,28 @@ mod tests {
         assert_eq!(two, Err(ColorError::Bands { found: 3, wanted: 2 }));
     }
 
+    /// One red cannot make a green: the dose is the least squares c of w (k − q s) c = w (q − q₀) with w = (−dR/dq)/(1 + c s), so
+    /// that Σ w² (k − q s) [(k − q s) c − (q − q₀)] is nothing there.
+    #[test]
+    fn what_is_seen_most_counts_most() {
+        let red = [(40.0, 60.0), (50.0, 20.0), (30.0, 5.0)];
+        let colorants = calibrated_on(&[red]);
+        let q = [0.3, 0.9, 0.5];
+        let target = q.map(opaque);
+        let found = colorants.starting_formula(&target, &doses(&[1e-4])).unwrap();
+        let c = found.doses[0].exact.value;
+        let (mut sum, mut size) = (0.0, 0.0);
+        for band in 0..3 {
+            let base = (1.0 - BASE[band]) * (1.0 - BASE[band]) / (2.0 * BASE[band]);
+            let (k, s) = red[band];
+            let w = slope(q[band]) / (1.0 + c * s);
+            let (along, side) = (k - q[band] * s, q[band] - base);
+            sum += w * w * along * (along * c - side);
+            size += w * w * along.abs() * side.abs();
+        }
+        assert!(c > 0.001 && sum.abs() < 1e-6 * size, "{c}: {sum} of {size}");
+    }
+
     /// As strong as the strongest let-down is calibrated.
     #[test]
     fn the_strongest_let_down_is_not_beyond() {

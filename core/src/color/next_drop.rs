@@ -253,7 +253,6 @@ impl ColorPot<'_> {
                 *unsure = f64::INFINITY;
             }
         }
-        used.truncate(3);
         // AᵀA, filled up to three by numbers that have no part in it.
         let mut square = [[0.0; 3]; 3];
         for (i, row) in square.iter_mut().enumerate() {
@@ -477,6 +476,10 @@ mod tests {
         assert!(next.add.iter().zip(&next.all_the_way).all(|(add, all)| add <= all), "{next:?}");
         assert!(next.add.iter().sum::<u32>() > 3 && next.add[0] < 10, "{next:?}");
         assert!(next.after.value < next.now.value && next.stays_off < 0.2, "{next:?}");
+        // What goes in is the certain part of what is missing.
+        let missing = [10.0 * DROP, 6.0 * DROP, 0.0];
+        let goal = target([15.0 * DROP, 6.0 * DROP, 0.0]);
+        assert_eq!(Ok(next.add), pot.step(&next.all_the_way, &missing, &units(), &goal));
     }
 
     /// By hand: two drops of red have √2 of the scatter of one, along what a dose of red does to the color.
@@ -548,26 +551,59 @@ mod tests {
         assert_eq!(found, two);
     }
 
-    /// Three numbers fix three doses: the fourth, which does least, is not known at all; nor are two of one and the same paint.
+    /// Three numbers fix three doses: the fourth, which does least to the color, is not known at all; nor is any where two do the
+    /// same.
     #[test]
     fn three_numbers_fix_three_doses() {
-        let mut colorants = colorants();
-        let red = colorants.colorants[0].clone();
-        colorants.colorants.push(red.clone());
-        let mut same = colorants.clone();
-        same.colorants = vec![red.clone(), red];
-        let unit = units()[0];
-        let target = target([10.0 * DROP, 0.0, 0.0]);
-        let pot = ColorPot::new(&colorants, &[]).unwrap();
-        let found = pot.unsure_additions(&[9, 4, 5, 1], &[unit; 4], &target).unwrap();
-        assert!(found[..3].iter().all(|u| u.is_finite() && *u > 0.0), "{found:?}");
-        assert_eq!(found[3], f64::INFINITY);
-        let found = pot.unsure_additions(&[1, 4, 5, 9], &[unit; 4], &target).unwrap();
-        assert_eq!((found[0], found[3].is_finite()), (f64::INFINITY, true), "{found:?}");
+        let mut four = colorants();
+        // Yellow.
+        let pieces = [0.002, 0.02].map(|dose| {
+            (
+                dose,
+                [0, 1, 2].map(|band: usize| {
+                    let (k, s) = [(1.0, 0.5), (2.0, 1.0), (90.0, 0.5)][band];
+                    let q = (1.0 - BASE[band]) * (1.0 - BASE[band]) / (2.0 * BASE[band]);
+                    crate::color::kubelka_munk::opaque((q + dose * k) / (1.0 + dose * s))
+                }),
+            )
+        });
+        let let_downs = pieces
+            .each_ref()
+            .map(|(dose, piece)| LetDown { dose: Ratio::from(*dose), reflectance: piece });
+        four.add(&let_downs).unwrap();
+        let goal = target([10.0 * DROP, 0.0, 0.0]);
+        let pot = ColorPot::new(&four, &[]).unwrap();
+        let of =
+            |dose: f64| Some(Unit { dose: Ratio::from(dose * DROP), scatter: Ratio::from(0.05) });
+        for (all, drops) in [
+            ([9, 4, 5, 1], [1.0, 1.0, 1.0, 1.0]),
+            ([1, 4, 5, 9], [1.0, 1.0, 1.0, 1.0]),
+            ([8, 9, 90, 1], [1.0, 1.0, 1.0, 20.0]),
+            ([6, 6, 9, 6], [1.0, 1.0, 1.0, 1.0]),
+            ([2, 2, 3, 900], [1.0, 1.0, 10.0, 0.01]),
+        ] {
+            let units = drops.map(of);
+            let slopes = pot.slopes_at(&pot.doses_with(&all, &units)).unwrap().doses;
+            let effect = |j: usize| {
+                let square: f64 = slopes[j].iter().map(|x| x * x).sum();
+                f64::from(all[j]) * drops[j] * libm::sqrt(square)
+            };
+            let least = (0..4).min_by(|&i, &j| effect(i).total_cmp(&effect(j))).unwrap();
+            let found = pot.unsure_additions(&all, &units, &goal).unwrap();
+            for j in 0..4 {
+                assert_eq!(found[j].is_infinite(), j == least, "{all:?} {drops:?} {found:?}");
+                assert!(found[j] > 0.0);
+            }
+        }
+        let mut same = colorants();
+        same.colorants[1] = same.colorants[0].clone();
+        same.colorants[2] = same.colorants[0].clone();
         let pot = ColorPot::new(&same, &[]).unwrap();
-        let found = pot.unsure_additions(&[2, 0], &[unit; 2], &target).unwrap();
-        assert!(found[0].is_finite(), "{found:?}");
-        assert!(pot.next(&target, &[unit; 2], 1.0).is_ok());
+        let found = pot.unsure_additions(&[2, 0, 0], &units(), &goal).unwrap();
+        assert!(found[0].is_finite() && found[1..] == [0.0; 2], "{found:?}");
+        let found = pot.unsure_additions(&[2, 1, 1], &units(), &goal).unwrap();
+        assert!(found.iter().all(|u| !(*u < 1.0)), "{found:?}");
+        assert!(pot.next(&goal, &units(), 1.0).is_ok());
     }
 
     /// What is certain: the exact dose less twice its uncertainty, in whole drops, and never more than all the way.
@@ -653,6 +689,41 @@ mod tests {
         assert_eq!(at(off * (1.0 - 1e-12)).verdict, Verdict::Add);
     }
 
+    /// For a cup of base alone, all the way is the starting formula: as far, and with no colorant that this leaves out.
+    #[test]
+    fn base_alone_takes_the_starting_formula() {
+        let colorants = colorants();
+        let pot = ColorPot::new(&colorants, &[]).unwrap();
+        let unit = Unit { dose: Ratio::from(2e-3), scatter: Ratio::from(0.05) };
+        for red in [0.1, 0.3, 0.6] {
+            for green in [0.05, 0.2, 0.5] {
+                for blue in [0.1, 0.3, 0.7] {
+                    let read = [red, green, blue];
+                    let goal = Reading { lab: Lab::of_linear(&read), uncertainty: [0.1; 3] };
+                    let found = pot.next(&goal, &[Some(unit); 3], 0.1).unwrap();
+                    let wanted = colorants.starting_formula(&read, &[unit.dose; 3]).unwrap();
+                    let wanted: Vec<u32> = wanted.doses.iter().map(|dose| dose.drops).collect();
+                    assert_eq!(found.all_the_way, wanted, "{read:?}");
+                }
+            }
+        }
+    }
+
+    /// Blue is missing, and there is none; but the readings are less sure than what is missing.
+    #[test]
+    fn what_is_less_than_the_readings_is_left() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let units = [units()[0], None, None];
+        let goal = target([10.0 * DROP, 1.0 * DROP, 0.0]);
+        let sure = pot.next(&goal, &units, 0.5).unwrap();
+        assert!(sure.stays_off > 0.6, "{sure:?}");
+        let unsure = Reading { uncertainty: [8.0; 3], ..goal };
+        let next = pot.next(&unsure, &units, 0.5).unwrap();
+        assert!(next.now.uncertainty > next.stays_off, "{next:?}");
+        assert_eq!(next.verdict, Verdict::CannotTell, "{next:?}");
+    }
+
     /// Of drops so small that the way takes more than can be counted, as many as can be go in, instead of a refusal.
     #[test]
     fn no_more_drops_than_can_be_counted() {
@@ -698,18 +769,27 @@ mod tests {
             let stays = reach.stays_off(1.0 + more, &goal.lab).unwrap();
             assert!((stays - close).abs() < 1e-4, "{more}: {stays}");
         }
+        // Without blue some is off in any pot: then near that will do.
+        let red = self::pot(&colorants, [25.0 * DROP, 0.0, 0.0]);
+        let (base, media) = red.media();
+        let reach = Reach { pot: &red, base: &base, media: &media, usable: &[0], inside: &inside };
+        let far = reach.stays_off(1e7, &goal.lab).unwrap();
+        let next = red.next(&goal, &[units[0], None, None], 0.5).unwrap();
+        assert!(far > 1.0 && next.verdict == Verdict::MoreBase, "{far} {next:?}");
+        let stays = reach.stays_off(1.0 + next.more_base.unwrap(), &goal.lab).unwrap();
+        assert!((stays - far - 0.1).abs() < 1e-4, "{stays} {far}");
     }
 
     /// What would take more than 20 pots is said to be too much, without an amount.
     #[test]
     fn some_pots_are_not_thinned() {
         let colorants = colorants();
-        let goal = target([2.0 * DROP, 2.0 * DROP, 0.0]);
+        let goal = target([2.0 * DROP, 8.0 * DROP, 0.0]);
         let units = [units()[0], units()[1], None];
         for (pots, is_offered) in [(15.0, true), (60.0, false)] {
-            let pot = pot(&colorants, [2.0 * pots * DROP, 2.0 * pots * 0.5 * DROP, 0.0]);
+            let pot = pot(&colorants, [2.0 * pots * DROP, 0.5 * 8.0 * pots * DROP, 0.0]);
             let next = pot.next(&goal, &units, 0.5).unwrap();
-            // Of both there is too much; of red, twice as far.
+            // Of both there is too much; there is more of the blue, but of red it is twice as far.
             assert_eq!((next.verdict, next.too_much), (Verdict::MoreBase, Some(0)), "{next:?}");
             assert_eq!(next.more_base.is_some(), is_offered, "{next:?}");
         }

@@ -499,7 +499,7 @@ impl Expected {
             }
         }
         let quantile = |z: f64| {
-            if variance <= 0.0 || mean <= 0.0 {
+            if variance <= 0.0 {
                 return libm::sqrt(at);
             }
             // Its degrees of freedom are ν = 2 m²/v: 2/(9ν) = v/(9 m²).
@@ -795,6 +795,25 @@ mod tests {
         }
     }
 
+    /// χ² is that of what was expected before the sample: dᵀ(C + u²)⁻¹d, not of what it has corrected.
+    #[test]
+    fn a_surprise_is_next_to_what_was_expected() {
+        let colorants = colorants();
+        let pot = pot(&colorants);
+        let expected = pot.expected().unwrap();
+        let [l, a, b] = expected.lab.parts();
+        let mut spread = expected.covariance;
+        add_to_diagonal(&mut spread, [0.25; 3]);
+        for by in [[1.0, 0.0, 0.0], [-1.0, 0.5, 0.0], [0.0, 1.0, 1.0], [0.3, -1.0, 0.2]] {
+            let one = dot(&by, &times(&inverse(&spread).unwrap(), &by));
+            for (times, is_usual) in [(0.999, true), (1.001, false)] {
+                let [x, y, z] = by.map(|x| x * times * libm::sqrt(16.27 / one));
+                let seen = reading([l + x, a + y, b + z], 0.5);
+                assert_eq!(pot.clone().see(&seen), Ok(is_usual), "{by:?} {times}");
+            }
+        }
+    }
+
     /// No sample moves a strength by more than e³ at once.
     #[test]
     fn no_strength_runs_away() {
@@ -951,10 +970,10 @@ mod tests {
     #[test]
     fn a_difference_is_a_quadratic_form() {
         let lab = Lab::new(50.0, 0.0, 0.0).unwrap();
-        let own = [[4e-8, 1e-8, -2e-8], [1e-8, 9e-8, 3e-8], [-2e-8, 3e-8, 5e-8]];
-        let target = Reading { lab, uncertainty: [1e-4, 2e-4, 1e-4] };
+        let own = [[5e-8, 4e-8, -3e-8], [4e-8, 9e-8, 2e-8], [-3e-8, 2e-8, 6e-8]];
+        let target = Reading { lab, uncertainty: [5e-5, 1e-4, 5e-5] };
         let mut all = own;
-        for (i, square) in [1e-8, 4e-8, 1e-8].into_iter().enumerate() {
+        for (i, square) in [2.5e-9, 1e-8, 2.5e-9].into_iter().enumerate() {
             all[i][i] += square;
         }
         let form = [1.0, 2.25, 1.0];
@@ -1002,6 +1021,34 @@ mod tests {
         let known = Expected { lab, covariance: [[0.0; 3]; 3] }.difference(&target);
         assert_eq!([known.low, known.high, known.typical], [known.value; 3]);
         assert_eq!(known.uncertainty, 0.0);
+        let same = Reading { lab, uncertainty: [0.0; 3] };
+        let same = Expected { lab, covariance: [[0.0; 3]; 3] }.difference(&same);
+        assert_eq!([same.value, same.low, same.high, same.typical], [0.0; 4]);
+    }
+
+    /// What moves the color to the target and back counts, what moves it across hardly: u(ΔE₀₀) is √(gᵀCg), g by differences.
+    #[test]
+    fn a_difference_has_a_direction() {
+        let target = Reading { lab: Lab::new(52.0, 3.0, 7.0).unwrap(), uncertainty: [0.0; 3] };
+        let off = |by: [f64; 3]| {
+            ciede2000(&Lab::unchecked(50.0 + by[0], by[1], 4.0 + by[2]), &target.lab)
+        };
+        let g = [0, 1, 2].map(|i: usize| {
+            let mut by = [0.0; 3];
+            by[i] = 1e-5;
+            (off(by) - off(by.map(|x| -x))) / 2e-5
+        });
+        assert!(g.iter().all(|x| x.abs() > 0.1), "{g:?}");
+        for signs in [[1.0, 1.0, 1.0], [1.0, -1.0, 1.0], [1.0, 1.0, -1.0], [-1.0, 1.0, 1.0]] {
+            let along = signs.map(|sign| sign * 1e-3);
+            let mut expected =
+                Expected { lab: Lab::unchecked(50.0, 0.0, 4.0), covariance: [[0.0; 3]; 3] };
+            expected.add_along(&along, 1.0);
+            let found = expected.difference(&target);
+            let wanted = dot(&g, &along).abs();
+            let half = (found.high - found.low) / (2.0 * 1.96);
+            assert!((half / wanted - 1.0).abs() < 0.01, "{signs:?}: {half} {wanted}");
+        }
     }
 
     /// By hand: a reading on the diagonal, and 2 along (1, 0, −3).
@@ -1083,7 +1130,8 @@ mod tests {
             assert!(ColorPot::new(&colorants, &[bad]).is_err());
         }
         let mut pot = pot(&colorants);
-        assert!(pot.add(2, Ratio::from(0.1), Ratio::from(0.0)).is_err());
+        let third = pot.add(2, Ratio::from(0.1), Ratio::from(0.0));
+        assert_eq!(third, Err(ColorError::Doses { found: 3, wanted: 2 }));
         assert!(pot.add(0, Ratio::from(-0.1), Ratio::from(0.0)).is_err());
         assert!(
             pot.see(&Reading { uncertainty: [0.0; 3], ..reading([50.0, 0.0, 0.0], 1.0) }).is_err()

@@ -548,6 +548,10 @@ mod tests {
         is(fit.step, 0.02 * libm::sqrt(6.0));
         is(fit.middle.0, libm::log(0.2));
         is(fit.middle.1, libm::log(0.2));
+        // Of four, two numbers are free: e (1, −1, −1, 1) leaves e√(4/2).
+        let four = [(-1.5, -1.47), (-0.5, -0.53), (0.5, 0.47), (1.5, 1.53)];
+        let fit = Fit::of(&four.map(|(x, y)| step(x, y)), 0).unwrap();
+        is(fit.step, 0.03 * libm::sqrt(2.0));
         // Refused from 0.15 on.
         is(Fit::of(&three(0.061), 0).unwrap().step, 0.061 * libm::sqrt(6.0));
         let refused = |card: &[GrayStep]| match Fit::of(card, 0) {
@@ -636,6 +640,7 @@ mod tests {
     #[case(Patch { mean: [3.0, 100.0, 100.0], deviation: [0.0; 3], ..good() }, None)]
     #[case(Patch { mean: [2.9, 100.0, 100.0], deviation: [0.0; 3], ..good() }, Some("photo-clipped"))]
     #[case(Patch { mean: [100.0, 100.0, 252.1], ..good() }, Some("photo-clipped"))]
+    #[case(Patch { mean: [0.5, 100.0, 100.0], deviation: [0.0; 3], ..good() }, Some("photo-clipped"))]
     #[case(Patch { mean: [255.1, 100.0, 100.0], ..good() }, Some("out-of-range"))]
     #[case(Patch { mean: [-0.1, 100.0, 100.0], ..good() }, Some("out-of-range"))]
     #[case(Patch { deviation: [128.0, 0.5, 0.5], ..good() }, None)]
@@ -720,7 +725,9 @@ mod tests {
         let [PhotoNote::DarkCard(share)] = found.notes[..] else { panic!("{found:?}") };
         assert!((share - 0.08).abs() < 1e-3, "{share}");
         // The darkest of all channels counts, and the most uneven.
-        for (light, is_dark) in [([0.9, 0.9, 0.14], true), ([0.9, 0.9, 0.16], false)] {
+        let lights =
+            [([0.9, 0.9, 0.14], true), ([0.14, 0.9, 0.9], true), ([0.9, 0.9, 0.16], false)];
+        for (light, is_dark) in lights {
             let card = super::tests::card(&[0.9, 0.5], light, 1.0);
             let found = photographed(&super::tests::patch([0.3; 3], light, 1.0), &card).unwrap();
             assert_eq!(!found.notes.is_empty(), is_dark, "{found:?}");

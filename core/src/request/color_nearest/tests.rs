@@ -41,6 +41,7 @@ fn formulas_are_in_order() {
         let start = alloc::format!("{} (as calculated): ΔE₀₀ ", one["formula"].as_str().unwrap());
         assert!(line.as_str().unwrap().starts_with(&start), "{line}");
     }
+    assert_eq!(answer["text"][5], answer["statement"]);
 }
 
 /// Two bases, weighed: K/S of the mixture is the mean of theirs (one constant, Kubelka and Munk).

@@ -207,8 +207,13 @@ fn an_answer_is_put_in_lines() {
     assert_eq!(lines[2], alloc::format!("Expected then: {}.", off("after")));
     let all = listed(&answer["all_the_way"]);
     assert_eq!(lines[3], alloc::format!("Not at once: in all it may take {all}."));
+    assert_eq!(
+        (lines.len(), lines[4], &answer["notes"]),
+        (5, answer["statement"].as_str().unwrap(), &json!([]))
+    );
     // A drop of plum is 0.044 g.
-    let plum = &answer["add"][0];
+    let all = answer["all_the_way"].as_array().unwrap();
+    let plum = all.iter().find(|one| one["material"] == "plum").unwrap();
     let count: f64 = plum["amount"].as_str().unwrap().split(' ').next().unwrap().parse().unwrap();
     assert!((number(&plum["mass"]["value"]) - 0.044 * count).abs() < 1e-9, "{plum}");
     let factors = answer["strengths"][0]["factors"].as_array().unwrap();
@@ -238,6 +243,21 @@ fn none_of_a_colorant_needs_no_test_pieces() {
     assert_eq!(fault_codes(request), ["color-not-let-down"]);
 }
 
+/// A cup of base alone has the color that the book says of the base, however much of it there is; nothing of a flake is no flake.
+#[test]
+fn base_alone_has_its_own_color() {
+    for start in ["60 g", "240 g"] {
+        let mut request = request();
+        request["trial"] =
+            json!({ "start": start, "base": "clear-base", "log": [{ "teal-flake": "0 tsp" }] });
+        request["target"] = json!({ "lab": [93.8, -0.7, 3.2] });
+        request.as_object_mut().unwrap().remove("seen");
+        let answer = result(request);
+        assert_eq!((&answer["verdict"], &answer["notes"]), (&json!("close-enough"), &json!([])));
+        assert!(number(&answer["now"]["difference"]) < 1e-6, "{answer}");
+    }
+}
+
 #[test]
 fn flake_and_pearl_are_outside_the_model() {
     let mut request = request();
@@ -253,7 +273,9 @@ fn a_sample_of_another_pot_is_a_surprise() {
     request["seen"] = json!({ "lab": [45, -30, 30] });
     let answer = result(request);
     let notes = answer["notes"].as_array().unwrap();
-    assert!(notes.iter().any(|note| note["code"] == "color-surprise"), "{answer}");
+    assert_eq!((notes.len(), &notes[0]["code"]), (1, &json!("color-surprise")), "{answer}");
+    let text = answer["text"].as_array().unwrap();
+    assert!(text.contains(&notes[0]["message"]), "{answer}");
 }
 
 #[rstest]
