@@ -323,6 +323,15 @@ mod tests {
     }
 
     #[test]
+    fn a_surface_has_the_slope_of_its_readings() {
+        let surface = Surface::new(0.04, 0.6).unwrap();
+        for inside in [0.1, 0.5, 0.9] {
+            let found = (surface.read_of(inside + 1e-6) - surface.read_of(inside - 1e-6)) / 2e-6;
+            assert!((found / surface.slope(inside) - 1.0).abs() < 1e-8, "{inside}: {found}");
+        }
+    }
+
+    #[test]
     fn a_film_without_scattering_is_beer_and_lambert() {
         let got = Film { absorption: 0.7, scattering: 0.0 }.over(0.8).unwrap();
         assert!((got - 0.8 * libm::exp(-1.4)).abs() < 1e-15);

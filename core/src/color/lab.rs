@@ -328,6 +328,26 @@ mod tests {
         assert!(Lab::new(lightness, a, b).is_err());
     }
 
+    /// Derivatives by differences, in the light and on the line of dark colors.
+    #[test]
+    fn slopes_are_differences() {
+        const STEP: f64 = 1e-7;
+        let white = Xyz { x: 2.0, y: 3.0, z: 5.0 };
+        let band = Xyz { x: 0.4, y: 0.7, z: 0.2 };
+        for xyz in [Xyz { x: 0.9, y: 1.2, z: 0.5 }, Xyz { x: 0.006, y: 0.012, z: 0.02 }] {
+            let at = |by: f64| {
+                let moved =
+                    Xyz { x: xyz.x + by * band.x, y: xyz.y + by * band.y, z: xyz.z + by * band.z };
+                Lab::of(&moved, &white).unwrap().parts()
+            };
+            let (up, down) = (at(STEP), at(-STEP));
+            for (i, slope) in Lab::slopes(&xyz, &white, &band).into_iter().enumerate() {
+                let found = (up[i] - down[i]) / (2.0 * STEP);
+                assert!((found - slope).abs() < 1e-4 * slope.abs(), "{found} {slope}");
+            }
+        }
+    }
+
     #[test]
     fn refuses_no_light() {
         let black = Xyz { x: 0.0, y: 0.0, z: 0.0 };

@@ -124,7 +124,14 @@ impl Spectrum {
     /// Its tristimulus values under `light`, a perfect white at Y = 1.
     #[must_use]
     pub fn xyz(&self, light: Light) -> Xyz {
-        self.sum(light, 1.0)
+        let mut sum = [0.0; 3];
+        for (reflectance, weights) in self.0.iter().zip(light.weights()) {
+            for (sum, weight) in sum.iter_mut().zip(weights) {
+                *sum += reflectance * weight;
+            }
+        }
+        let [x, y, z] = sum.map(|sum| sum / 100.0);
+        Xyz { x, y, z }
     }
 
     /// Its color next to a perfect white under `light`.
@@ -133,17 +140,6 @@ impl Spectrum {
     /// None for a spectrum that was read: XYZ is zero or above.
     pub fn lab(&self, light: Light) -> Result<Lab, ColorError> {
         Lab::of(&self.xyz(light), &white(light))
-    }
-
-    fn sum(&self, light: Light, scale: f64) -> Xyz {
-        let mut sum = [0.0; 3];
-        for (reflectance, weights) in self.0.iter().zip(light.weights()) {
-            for (sum, weight) in sum.iter_mut().zip(weights) {
-                *sum += scale * reflectance * weight;
-            }
-        }
-        let [x, y, z] = sum.map(|sum| sum / 100.0);
-        Xyz { x, y, z }
     }
 
     /// How far it and `other` are apart under `test`, as seen and once matched under `reference` (equation: [module](self)).
@@ -347,8 +343,83 @@ mod tests {
         assert!(fine.0.iter().zip(&wide.0).all(|(a, b)| (a - b).abs() < 1e-12));
     }
 
+    /// A piece that reflects 0.8 of what another does in every band is off by that alone: once corrected, the two are alike.
+    #[test]
+    fn what_is_darker_alone_is_no_metamer() {
+        let hump = |scale: f64| {
+            let values: alloc::vec::Vec<f64> =
+                (0..31).map(|i| scale * (0.5 + 0.3 * libm::sin(f64::from(i) / 4.0))).collect();
+            Spectrum::new(400.0, 10.0, &values).unwrap()
+        };
+        let (one, other) = (hump(1.0), hump(0.8));
+        for (reference, test) in [(Light::Daylight, Light::Lamp), (Light::Led, Light::Daylight)] {
+            let found = one.metamerism(&other, reference, test).unwrap();
+            assert!(found.index < 1e-10 && found.index_00 < 1e-10, "{found:?}");
+            for (light, off) in [(reference, found.reference), (test, found.test)] {
+                let wanted = ciede2000(&one.lab(light).unwrap(), &other.lab(light).unwrap());
+                assert!(off == wanted && off > 3.0, "{found:?}");
+            }
+        }
+        let none = Spectrum::new(400.0, 10.0, &[0.0; 31]).unwrap();
+        let refused = one.metamerism(&none, Light::Daylight, Light::Lamp);
+        let (what, range) = ("XYZ of both pieces", "above zero");
+        assert_eq!(refused, Err(ColorError::Range { what, range }));
+        assert!(none.metamerism(&one, Light::Daylight, Light::Lamp).is_ok());
+    }
+
+    /// The equation of the module, band by band, in numbers that it does not share: X of a band is its weight times what it
+    /// reflects, so that a piece of one band is known by hand.
+    #[test]
+    fn the_index_by_hand() {
+        let of = |bands: [(usize, f64); 2]| {
+            let mut values = [0.3; 31];
+            for (band, reflectance) in bands {
+                values[band] = reflectance;
+            }
+            Spectrum::new(400.0, 10.0, &values).unwrap()
+        };
+        let (one, two) = (of([(10, 0.7), (20, 0.1)]), of([(14, 0.8), (25, 0.9)]));
+        let xyz = |bands: [(usize, f64); 2], weights: &[[f64; 3]; 31]| {
+            [0, 1, 2].map(|i: usize| {
+                let all: f64 = weights.iter().map(|row| 0.3 * row[i]).sum();
+                let more: f64 = bands.iter().map(|(at, r)| (r - 0.3) * weights[*at][i]).sum();
+                (all + more) / 100.0
+            })
+        };
+        let (first, second) = ([(10, 0.7), (20, 0.1)], [(14, 0.8), (25, 0.9)]);
+        let white = |i: usize| A.iter().map(|row| row[i]).sum::<f64>() / 100.0;
+        let f = |t: f64| libm::cbrt(t);
+        let lab = |xyz: [f64; 3]| {
+            let [x, y, z] = [0, 1, 2].map(|i| f(xyz[i] / white(i)));
+            [116.0 * y - 16.0, 500.0 * (x - y), 200.0 * (y - z)]
+        };
+        let matched =
+            [0, 1, 2].map(|i| xyz(second, &A)[i] * xyz(first, &D65)[i] / xyz(second, &D65)[i]);
+        let (one_lab, matched) = (lab(xyz(first, &A)), lab(matched));
+        let off = [0, 1, 2].map(|i| one_lab[i] - matched[i]);
+        assert!(off.iter().all(|off| off.abs() > 0.1), "{off:?}");
+        let found = one.metamerism(&two, Light::Daylight, Light::Lamp).unwrap();
+        let wanted = libm::sqrt(off.iter().map(|off| off * off).sum());
+        assert!((found.index / wanted - 1.0).abs() < 1e-9, "{found:?} {wanted}");
+        let [one_lab, matched] = [one_lab, matched].map(|[l, a, b]| Lab::new(l, a, b).unwrap());
+        assert!((found.index_00 / ciede2000(&one_lab, &matched) - 1.0).abs() < 1e-9, "{found:?}");
+    }
+
+    /// (9 · 2 − 0 − 0)/16 is more than all light: 1. And −(1 + 1)/16 is less than none.
+    #[test]
+    fn what_is_interpolated_is_a_reflectance() {
+        let mut values = [0.0; 16];
+        (values[7], values[8]) = (1.0, 1.0);
+        let found = Spectrum::new(400.0, 20.0, &values).unwrap();
+        assert_eq!((found.0[15], found.0[13], found.0[11]), (1.0, 0.5, 0.0));
+    }
+
     #[test]
     fn bands_must_reach() {
+        // A thousand bands before 400 nm are passed over, and no more.
+        let long = [0.5; 1040];
+        assert!(Spectrum::new(400.0 - 10_000.0, 10.0, &long).is_ok());
+        assert!(Spectrum::new(400.0 - 10_010.0, 10.0, &long).is_err());
         let values = [0.5; 43];
         assert!(Spectrum::new(360.0, 10.0, &values).is_ok());
         for (from, step, count) in [

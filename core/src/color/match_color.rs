@@ -427,7 +427,7 @@ fn unsure_of(base: f64, let_downs: impl Iterator<Item = f64>) -> f64 {
         let relative = READ * (1.0 - r * r) / (2.0 * r) / (q - base).abs().max(1e-6);
         sum + 1.0 / (relative * relative)
     });
-    if weight > 0.0 { (1.0 / libm::sqrt(weight)).min(MOST) } else { MOST }
+    (1.0 / libm::sqrt(weight)).min(MOST)
 }
 
 /// −dR/dq = 2R²/(1 − R²), held finite for a white that absorbs nothing.
@@ -552,6 +552,56 @@ mod tests {
     #[test]
     fn a_slope_by_hand() {
         assert!((slope(0.25) - 0.5 / 0.76).abs() < 1e-15);
+    }
+
+    /// By hand: at R = ½, K/S = ¼, a reading unsure by 3 % leaves 0.03 · ¾ of K/S; on top of a base of 0.05 that is 0.1125 of
+    /// what the colorant adds. Of two let-downs it is less by √2; of one like the base nothing is known.
+    #[test]
+    fn a_let_down_is_as_sure_as_its_reading() {
+        let near = |a: f64, b: f64| assert!((a - b).abs() < 1e-12, "{a} {b}");
+        near(unsure_of(0.05, [0.25].into_iter()), 0.1125);
+        near(unsure_of(0.45, [0.25].into_iter()), 0.1125);
+        near(unsure_of(0.05, [0.25, 0.25].into_iter()), 0.1125 / libm::sqrt(2.0));
+        // R = ⅕, K/S = 1.6: 0.03 · 0.96/0.4/1.55.
+        let dark = 0.03 * 0.96 / 0.4 / 1.55;
+        near(unsure_of(0.05, [1.6].into_iter()), dark);
+        let both = 1.0 / libm::sqrt(1.0 / (dark * dark) + 1.0 / (0.1125 * 0.1125));
+        near(unsure_of(0.05, [1.6, 0.25].into_iter()), both);
+        near(unsure_of(0.25, [0.25].into_iter()), 0.5);
+        near(unsure_of(0.25, [].into_iter()), 0.5);
+    }
+
+    #[test]
+    fn only_photographs_are_read_off_a_color() {
+        let colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &BASE).unwrap();
+        let reading = [0.2, 0.4, 0.6];
+        let found = colorants.bands.reading_of(&Lab::of_linear(&reading)).unwrap();
+        assert!(found.iter().zip(reading).all(|(a, b)| (a - b).abs() < 1e-9), "{found:?}");
+        let two = Colorants::new(&SRGB_BANDS[..2], Surface::NONE, &BASE[..2]);
+        let two = two.unwrap().bands.reading_of(&Lab::of_linear(&reading));
+        assert_eq!(two, Err(ColorError::Bands { found: 3, wanted: 2 }));
+    }
+
+    /// One red cannot make a green: the dose is the least squares c of w (k − q s) c = w (q − q₀) with w = (−dR/dq)/(1 + c s), so
+    /// that Σ w² (k − q s) [(k − q s) c − (q − q₀)] is nothing there.
+    #[test]
+    fn what_is_seen_most_counts_most() {
+        let red = [(40.0, 60.0), (50.0, 20.0), (30.0, 5.0)];
+        let colorants = calibrated_on(&[red]);
+        let q = [0.3, 0.9, 0.5];
+        let target = q.map(opaque);
+        let found = colorants.starting_formula(&target, &doses(&[1e-4])).unwrap();
+        let c = found.doses[0].exact.value;
+        let (mut sum, mut size) = (0.0, 0.0);
+        for band in 0..3 {
+            let base = (1.0 - BASE[band]) * (1.0 - BASE[band]) / (2.0 * BASE[band]);
+            let (k, s) = red[band];
+            let w = slope(q[band]) / (1.0 + c * s);
+            let (along, side) = (k - q[band] * s, q[band] - base);
+            sum += w * w * along * (along * c - side);
+            size += w * w * along.abs() * side.abs();
+        }
+        assert!(c > 0.001 && sum.abs() < 1e-6 * size, "{c}: {sum} of {size}");
     }
 
     /// As strong as the strongest let-down is calibrated.

@@ -264,7 +264,6 @@ impl ColorPot<'_> {
                 *unsure = f64::INFINITY;
             }
         }
-        used.truncate(3);
         // AᵀA, filled up to three by numbers that have no part in it.
         let mut square = [[0.0; 3]; 3];
         for (i, row) in square.iter_mut().enumerate() {
@@ -495,6 +494,269 @@ mod tests {
         assert!(next.add.iter().zip(&next.all_the_way).all(|(add, all)| add <= all), "{next:?}");
         assert!(next.add.iter().sum::<u32>() > 3 && next.add[0] < 10, "{next:?}");
         assert!(next.after.value < next.now.value && next.stays_off < 0.2, "{next:?}");
+        // What goes in is the certain part of what is missing.
+        let missing = [10.0 * DROP, 6.0 * DROP, 0.0];
+        let goal = target([15.0 * DROP, 6.0 * DROP, 0.0]);
+        assert_eq!(Ok(next.add), pot.step(&next.all_the_way, &missing, &units(), &goal));
+    }
+
+    /// By hand: two drops of red have √2 of the scatter of one, along what a dose of red does to the color.
+    #[test]
+    fn drops_scatter() {
+        let colorants = colorants();
+        let here = pot(&colorants, [5.0 * DROP, 0.0, DROP]);
+        let add = [2, 3, 7];
+        let units =
+            [units()[0], None, units()[2].map(|unit| Unit { scatter: Ratio::from(0.0), ..unit })];
+        let found = here.expected_with(&add, &units).unwrap();
+        let there = pot(&colorants, [7.0 * DROP, 0.0, 8.0 * DROP]);
+        let (sure, slopes) =
+            (there.expected().unwrap(), there.slopes_at(there.own_doses()).unwrap());
+        let near = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} {b}");
+        for i in 0..3 {
+            near(found.lab.parts()[i], sure.lab.parts()[i]);
+            for j in 0..3 {
+                let scatter =
+                    slopes.doses[0][i] * slopes.doses[0][j] * 2.0 * (0.05 * DROP) * (0.05 * DROP);
+                near(found.covariance[i][j], sure.covariance[i][j] + scatter);
+            }
+        }
+    }
+
+    /// One colorant: u² = aᵀUa/(aᵀa)². Three: the doses are fixed, so that A carries the covariance of the doses back to U.
+    #[test]
+    fn doses_are_as_sure_as_the_colors() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [5.0 * DROP, 0.0, DROP]);
+        let target = Reading { uncertainty: [0.3, 0.4, 0.5], ..target([9.0 * DROP, 0.0, 0.0]) };
+        let at = |all: [u32; 3]| {
+            let doses = pot.doses_with(&all, &units());
+            let mut spread = pot.expected_at(&doses).unwrap();
+            spread.add(&target);
+            (pot.slopes_at(&doses).unwrap().doses, spread.covariance)
+        };
+        let found = pot.unsure_additions(&[0, 4, 0], &units(), &target).unwrap();
+        let (slopes, spread) = at([0, 4, 0]);
+        let (a, mut square) = (slopes[1], 0.0);
+        for i in 0..3 {
+            for j in 0..3 {
+                square += a[i] * spread[i][j] * a[j];
+            }
+        }
+        let wanted = libm::sqrt(square) / a.iter().map(|x| x * x).sum::<f64>();
+        assert!((found[1] / wanted - 1.0).abs() < 1e-9, "{found:?} {wanted}");
+        assert_eq!((found[0], found[2]), (0.0, 0.0));
+        let found = pot.unsure_additions(&[4, 2, 3], &units(), &target).unwrap();
+        let (slopes, spread) = at([4, 2, 3]);
+        // Row j of A⁻¹, by the cross product of the other two columns.
+        for j in 0..3 {
+            let (b, c) = (slopes[(j + 1) % 3], slopes[(j + 2) % 3]);
+            let cross =
+                [b[1] * c[2] - b[2] * c[1], b[2] * c[0] - b[0] * c[2], b[0] * c[1] - b[1] * c[0]];
+            let whole: f64 = (0..3).map(|i| slopes[j][i] * cross[i]).sum();
+            let mut square = 0.0;
+            for i in 0..3 {
+                for k in 0..3 {
+                    square += cross[i] * spread[i][k] * cross[k] / (whole * whole);
+                }
+            }
+            assert!((found[j] / libm::sqrt(square) - 1.0).abs() < 1e-6, "{j} {found:?}");
+        }
+        // One that may not go in is not counted.
+        let none = [units()[0], None, units()[2]];
+        let found = pot.unsure_additions(&[4, 2, 3], &none, &target).unwrap();
+        let two = pot.unsure_additions(&[4, 0, 3], &units(), &target).unwrap();
+        assert_eq!(found, two);
+    }
+
+    /// Three numbers fix three doses: the fourth, which does least to the color, is not known at all; nor is any where two do the
+    /// same.
+    #[test]
+    fn three_numbers_fix_three_doses() {
+        let mut four = colorants();
+        // Yellow.
+        let pieces = [0.002, 0.02].map(|dose| {
+            (
+                dose,
+                [0, 1, 2].map(|band: usize| {
+                    let (k, s) = [(1.0, 0.5), (2.0, 1.0), (90.0, 0.5)][band];
+                    let q = (1.0 - BASE[band]) * (1.0 - BASE[band]) / (2.0 * BASE[band]);
+                    crate::color::kubelka_munk::opaque((q + dose * k) / (1.0 + dose * s))
+                }),
+            )
+        });
+        let let_downs = pieces
+            .each_ref()
+            .map(|(dose, piece)| LetDown { dose: Ratio::from(*dose), reflectance: piece });
+        four.add(&let_downs).unwrap();
+        let goal = target([10.0 * DROP, 0.0, 0.0]);
+        let pot = ColorPot::new(&four, &[]).unwrap();
+        let of = |dose: f64| {
+            Some(Unit {
+                dose: Ratio::from(dose * DROP),
+                scatter: Ratio::from(0.05),
+                together: false,
+            })
+        };
+        for (all, drops) in [
+            ([9, 4, 5, 1], [1.0, 1.0, 1.0, 1.0]),
+            ([1, 4, 5, 9], [1.0, 1.0, 1.0, 1.0]),
+            ([8, 9, 90, 1], [1.0, 1.0, 1.0, 20.0]),
+            ([6, 6, 9, 6], [1.0, 1.0, 1.0, 1.0]),
+            ([2, 2, 3, 900], [1.0, 1.0, 10.0, 0.01]),
+        ] {
+            let units = drops.map(of);
+            let slopes = pot.slopes_at(&pot.doses_with(&all, &units)).unwrap().doses;
+            let effect = |j: usize| {
+                let square: f64 = slopes[j].iter().map(|x| x * x).sum();
+                f64::from(all[j]) * drops[j] * libm::sqrt(square)
+            };
+            let least = (0..4).min_by(|&i, &j| effect(i).total_cmp(&effect(j))).unwrap();
+            let found = pot.unsure_additions(&all, &units, &goal).unwrap();
+            for j in 0..4 {
+                assert_eq!(found[j].is_infinite(), j == least, "{all:?} {drops:?} {found:?}");
+                assert!(found[j] > 0.0);
+            }
+        }
+        let mut same = colorants();
+        same.colorants[1] = same.colorants[0].clone();
+        same.colorants[2] = same.colorants[0].clone();
+        let pot = ColorPot::new(&same, &[]).unwrap();
+        let found = pot.unsure_additions(&[2, 0, 0], &units(), &goal).unwrap();
+        assert!(found[0].is_finite() && found[1..] == [0.0; 2], "{found:?}");
+        let found = pot.unsure_additions(&[2, 1, 1], &units(), &goal).unwrap();
+        assert!(found.iter().all(|u| !(*u < 1.0)), "{found:?}");
+        assert!(pot.next(&goal, &units(), 1.0).is_ok());
+    }
+
+    /// What is certain: the exact dose less twice its uncertainty, in whole drops, and never more than all the way.
+    #[test]
+    fn the_certain_part_goes_in() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let target = target([40.0 * DROP, 20.0 * DROP, 0.0]);
+        let all = [40, 20, 0];
+        let unsure = pot.unsure_additions(&all, &units(), &target).unwrap();
+        let exact = [40.0 * DROP, 20.0 * DROP, 0.0];
+        let found = pot.step(&all, &exact, &units(), &target).unwrap();
+        for j in 0..2 {
+            let certain = (exact[j] - 2.0 * unsure[j]) / DROP;
+            assert!(certain > 3.0 && certain < f64::from(all[j]), "{certain}");
+            // The whole number below, which a thousandth of a drop does not decide here.
+            assert!((0.001..0.999).contains(&(certain - libm::floor(certain))), "{certain}");
+            assert_eq!(f64::from(found[j]), libm::floor(certain));
+        }
+        assert_eq!(found[2], 0);
+        // As many as are sure, one drop among them.
+        let one = [unsure[0] * 2.0 + 1.0 * DROP, unsure[1] * 2.0 + 0.99 * DROP, 0.0];
+        assert_eq!(pot.step(&all, &one, &units(), &target), Ok(vec![1, 0, 0]));
+        let more = [exact[0] * 3.0, 0.0, 0.0];
+        assert_eq!(pot.step(&all, &more, &units(), &target).unwrap()[0], 40);
+    }
+
+    /// Where nothing is certain, the best of a third of the way and of one drop of each goes in: here of two that are close.
+    #[test]
+    fn else_the_best_guess_goes_in() {
+        let colorants = colorants();
+        let here = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let unsure = |doses| Reading { uncertainty: [0.5; 3], ..target(doses) };
+        let nothing = [0.0; 3];
+        // Nine drops more of red: a third of them does more than one.
+        let goal = unsure([19.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[9, 0, 0], &nothing, &units(), &goal), Ok(vec![3, 0, 0]));
+        // A third of two is none, so that one drop it is; of blue where blue is missing.
+        let goal = unsure([12.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[2, 0, 0], &nothing, &units(), &goal), Ok(vec![1, 0, 0]));
+        let goal = unsure([10.0 * DROP, 2.0 * DROP, 0.0]);
+        assert_eq!(here.step(&[0, 2, 0], &nothing, &units(), &goal), Ok(vec![0, 1, 0]));
+        let without = [units()[0], None, units()[2]];
+        let found = here.step(&[0, 2, 0], &nothing, &without, &goal).unwrap();
+        assert_eq!(found[1], 0);
+        // Where none brings it nearer, none goes in.
+        let goal = unsure([10.0 * DROP, 0.0, 0.0]);
+        assert_eq!(here.step(&[0, 0, 0], &nothing, &units(), &goal), Ok(vec![0, 0, 0]));
+    }
+
+    /// A drop that is as unsure as it is large is a drop; one of more, of nothing, or of less is not.
+    #[test]
+    fn a_drop_scatters_by_all_of_it_at_most() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [5.0 * DROP, 0.0, 0.0]);
+        let target = target([15.0 * DROP, 0.0, 0.0]);
+        for (dose, scatter, will_do) in [
+            (DROP, 1.0, true),
+            (DROP, 0.0, true),
+            (DROP, 1.01, false),
+            (DROP, -0.01, false),
+            (-DROP, 0.1, false),
+        ] {
+            let unit =
+                Unit { dose: Ratio::from(dose), scatter: Ratio::from(scatter), together: false };
+            assert_eq!(
+                pot.next(&target, &[Some(unit); 3], 1.0).is_ok(),
+                will_do,
+                "{dose} {scatter}"
+            );
+        }
+    }
+
+    /// Close enough is up to what was asked for, to the bit.
+    #[test]
+    fn close_enough_is_a_limit() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let target = target([30.0 * DROP, 0.0, 0.0]);
+        let off = pot.expected().unwrap().difference(&target).value;
+        let at = |close: f64| pot.next(&target, &units(), close).unwrap();
+        assert_eq!(at(off).verdict, Verdict::CloseEnough);
+        assert_eq!((at(off).now.value, at(off).after), (off, at(off).now));
+        assert_eq!(at(off * (1.0 - 1e-12)).verdict, Verdict::Add);
+    }
+
+    /// For a cup of base alone, all the way is the starting formula: as far, and with no colorant that this leaves out.
+    #[test]
+    fn base_alone_takes_the_starting_formula() {
+        let colorants = colorants();
+        let pot = ColorPot::new(&colorants, &[]).unwrap();
+        let unit = Unit { dose: Ratio::from(2e-3), scatter: Ratio::from(0.05), together: false };
+        for red in [0.1, 0.3, 0.6] {
+            for green in [0.05, 0.2, 0.5] {
+                for blue in [0.1, 0.3, 0.7] {
+                    let read = [red, green, blue];
+                    let goal = Reading { lab: Lab::of_linear(&read), uncertainty: [0.1; 3] };
+                    let found = pot.next(&goal, &[Some(unit); 3], 0.1).unwrap();
+                    let wanted = colorants.starting_formula(&read, &[unit.dose; 3]).unwrap();
+                    let wanted: Vec<u32> = wanted.doses.iter().map(|dose| dose.drops).collect();
+                    assert_eq!(found.all_the_way, wanted, "{read:?}");
+                }
+            }
+        }
+    }
+
+    /// Blue is missing, and there is none; but the readings are less sure than what is missing.
+    #[test]
+    fn what_is_less_than_the_readings_is_left() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let units = [units()[0], None, None];
+        let goal = target([10.0 * DROP, 1.0 * DROP, 0.0]);
+        let sure = pot.next(&goal, &units, 0.5).unwrap();
+        assert!(sure.stays_off > 0.6, "{sure:?}");
+        let unsure = Reading { uncertainty: [8.0; 3], ..goal };
+        let next = pot.next(&unsure, &units, 0.5).unwrap();
+        assert!(next.now.uncertainty > next.stays_off, "{next:?}");
+        assert_eq!(next.verdict, Verdict::CannotTell, "{next:?}");
+    }
+
+    /// Of drops so small that the way takes more than can be counted, as many as can be go in, instead of a refusal.
+    #[test]
+    fn no_more_drops_than_can_be_counted() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let small =
+            Some(Unit { dose: Ratio::from(1e-7), scatter: Ratio::from(0.05), together: false });
+        let found = pot.next(&target([0.01, 0.0, 0.0]), &[small, None, None], 0.1).unwrap();
+        assert_eq!(found.all_the_way, [MOST_DROPS, 0, 0]);
     }
 
     /// Twice as much red as the target has, at the same blue: the pot must double, and then blue goes in.
@@ -510,6 +772,52 @@ mod tests {
         let more = next.more_base.unwrap();
         assert!((0.6..1.01).contains(&more), "{next:?}");
         assert!(next.add.iter().all(|count| *count == 0));
+    }
+
+    /// The larger pot is the smallest with which no more than what is close enough stays.
+    #[test]
+    fn the_larger_pot_is_the_smallest() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [20.0 * DROP, 4.0 * DROP, 0.0]);
+        let units = [units()[0], units()[1], None];
+        let goal = target([10.0 * DROP, 4.0 * DROP, 0.0]);
+        let (base, media) = pot.media();
+        let inside = colorants.bands.inside(&pour([10.0 * DROP, 4.0 * DROP, 0.0])).unwrap();
+        let reach =
+            Reach { pot: &pot, base: &base, media: &media, usable: &[0, 1], inside: &inside };
+        // At twice the base, what the target has goes in: 2 drops of blue per base that the pot had at first.
+        let added = reach.additions(2.0).unwrap();
+        assert!(added[0].abs() < 1e-9 && (added[1] / DROP - 2.0).abs() < 1e-6, "{added:?}");
+        assert!(reach.stays_off(2.0, &goal.lab).unwrap() < 1e-6);
+        for close in [1.0, 2.0] {
+            let more = pot.next(&goal, &units, close).unwrap().more_base.unwrap();
+            let stays = reach.stays_off(1.0 + more, &goal.lab).unwrap();
+            assert!((stays - close).abs() < 1e-4, "{more}: {stays}");
+        }
+        // Without blue some is off in any pot: then near that will do.
+        let red = self::pot(&colorants, [25.0 * DROP, 0.0, 0.0]);
+        let (base, media) = red.media();
+        let reach = Reach { pot: &red, base: &base, media: &media, usable: &[0], inside: &inside };
+        let far = reach.stays_off(1e7, &goal.lab).unwrap();
+        let next = red.next(&goal, &[units[0], None, None], 0.5).unwrap();
+        assert!(far > 1.0 && next.verdict == Verdict::MoreBase, "{far} {next:?}");
+        let stays = reach.stays_off(1.0 + next.more_base.unwrap(), &goal.lab).unwrap();
+        assert!((stays - far - 0.1).abs() < 1e-4, "{stays} {far}");
+    }
+
+    /// What would take more than 20 pots is said to be too much, without an amount.
+    #[test]
+    fn some_pots_are_not_thinned() {
+        let colorants = colorants();
+        let goal = target([2.0 * DROP, 8.0 * DROP, 0.0]);
+        let units = [units()[0], units()[1], None];
+        for (pots, is_offered) in [(15.0, true), (60.0, false)] {
+            let pot = pot(&colorants, [2.0 * pots * DROP, 0.5 * 8.0 * pots * DROP, 0.0]);
+            let next = pot.next(&goal, &units, 0.5).unwrap();
+            // Of both there is too much; there is more of the blue, but of red it is twice as far.
+            assert_eq!((next.verdict, next.too_much), (Verdict::MoreBase, Some(0)), "{next:?}");
+            assert_eq!(next.more_base.is_some(), is_offered, "{next:?}");
+        }
     }
 
     #[test]

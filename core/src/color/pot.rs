@@ -119,9 +119,9 @@ impl<'a> ColorPot<'a> {
             covariance: vec![0.0; count.saturating_mul(count)],
         };
         for (band, &q) in colorants.base.iter().enumerate() {
-            // u(q)/q by a reading unsure by READ; a white that absorbs nothing keeps to nothing.
+            // u(q)/q by a reading unsure by READ; of a white that absorbs nothing it has no end.
             let r = opaque(q);
-            let relative = (READ * (1.0 + r) / (1.0 - r).max(0.02)).min(0.5);
+            let relative = (READ * (1.0 + r) / (1.0 - r)).min(0.5);
             pot.add_variance(band, band, relative * relative);
         }
         let usual = Strength::default();
@@ -503,7 +503,7 @@ impl Expected {
             }
         }
         let quantile = |z: f64| {
-            if variance <= 0.0 || mean <= 0.0 {
+            if variance <= 0.0 {
                 return libm::sqrt(at);
             }
             // Its degrees of freedom are ν = 2 m²/v: 2/(9ν) = v/(9 m²).
@@ -570,6 +570,8 @@ pub(super) fn inverse(matrix: &[[f64; 3]; 3]) -> Result<[[f64; 3]; 3], ColorErro
 
 #[cfg(test)]
 mod tests {
+    use rstest::rstest;
+
     use super::*;
     use crate::color::kubelka_munk::Surface;
     use crate::color::lab::SRGB_BANDS;
@@ -611,11 +613,14 @@ mod tests {
         pot
     }
 
-    /// Derivatives by doses and by strengths are those by differences.
-    #[test]
-    fn slopes_are_differences() {
+    /// Derivatives by doses and by strengths are those by differences, with the gloss as without.
+    #[rstest]
+    #[case(Surface::NONE)]
+    #[case(Surface::new(0.04, 0.6).unwrap())]
+    fn slopes_are_differences(#[case] surface: Surface) {
         const STEP: f64 = 1e-6;
-        let colorants = colorants();
+        let mut colorants = colorants();
+        colorants.bands.surface = surface;
         let pot = pot(&colorants);
         let slopes = pot.slopes_at(&pot.doses).unwrap();
         for j in 0..2 {
@@ -636,6 +641,193 @@ mod tests {
                 assert!((found - row[place]).abs() < 1e-3, "{found} {}", row[place]);
             }
         }
+    }
+
+    fn variance(pot: &ColorPot<'_>, row: usize, column: usize) -> f64 {
+        pot.covariance[row * pot.strengths.len() + column]
+    }
+
+    fn near(found: f64, wanted: f64) {
+        assert!((found - wanted).abs() <= 1e-12 * wanted.abs(), "{found} {wanted}");
+    }
+
+    /// By hand: of a base that reflects R, 0.03 (1 + R)/(1 − R), and a half at most; of a colorant, what its bands have in common
+    /// everywhere, and of each band by itself what it has on top, and the reading of its let-downs.
+    #[test]
+    fn what_is_known_before_any_sample() {
+        let mut colorants = Colorants::new(&SRGB_BANDS, Surface::NONE, &[0.5, 0.8, 1.0]).unwrap();
+        let (weak, strong) = ([0.4, 0.5, 0.6], [0.1, 0.2, 0.3]);
+        let let_downs = [(0.002, &weak), (0.02, &strong)]
+            .map(|(dose, reflectance)| LetDown { dose: Ratio::from(dose), reflectance });
+        colorants.add(&let_downs).unwrap();
+        let pot = ColorPot::new(&colorants, &[]).unwrap();
+        for (band, wanted) in [0.09, 0.27, 0.5].into_iter().enumerate() {
+            for column in 0..6 {
+                let square = if column == band { wanted * wanted } else { 0.0 };
+                assert!((variance(&pot, band, column) - square).abs() < 1e-12, "{band} {column}");
+            }
+        }
+        let learned = Strength { factors: vec![2.0, 1.0, 0.5], common: 0.2, own: 0.1 };
+        let seen = ColorPot::new(&colorants, core::slice::from_ref(&learned)).unwrap();
+        for (band, theta) in [libm::log(2.0), 0.0, -libm::log(2.0)].into_iter().enumerate() {
+            let (row, read) = (3 + band, colorants.colorants[0].unsure[band]);
+            assert!(read > 0.0);
+            assert!((seen.strengths[row] - theta).abs() < 1e-15);
+            for column in 3..6 {
+                let both =
+                    if column == row { (0.05 * 0.05 + read * read, 0.01) } else { (0.0, 0.0) };
+                near(variance(&pot, row, column), 0.01 + both.0);
+                near(variance(&seen, row, column), 0.04 + both.1);
+            }
+        }
+    }
+
+    /// Half of a dose by the count is a quarter more of variance, in all bands alike; nothing that is added says nothing.
+    #[test]
+    fn additions_scatter() {
+        let colorants = colorants();
+        let before = ColorPot::new(&colorants, &[]).unwrap();
+        let mut pot = before.clone();
+        pot.add(0, Ratio::from(0.0), Ratio::from(0.0)).unwrap();
+        assert_eq!(pot, before);
+        pot.add(1, Ratio::from(0.003), Ratio::from(0.0)).unwrap();
+        pot.add(1, Ratio::from(0.001), Ratio::from(0.002)).unwrap();
+        for row in 0..9 {
+            for column in 0..9 {
+                let more = if row >= 6 && column >= 6 { 0.25 } else { 0.0 };
+                let found = variance(&pot, row, column) - variance(&before, row, column);
+                assert!((found - more).abs() < 1e-12, "{row} {column}: {found}");
+            }
+        }
+        // Less sure than all of it is not counted.
+        pot.add(0, Ratio::from(0.001), Ratio::from(0.5)).unwrap();
+        let found = variance(&pot, 3, 4) - variance(&before, 3, 4);
+        assert!((found - 1.0).abs() < 1e-12, "{found}");
+    }
+
+    /// H P Hᵀ and what the mixing rule is off.
+    #[test]
+    fn an_expected_color_is_as_sure_as_the_strengths() {
+        let colorants = colorants();
+        let pot = pot(&colorants);
+        let slopes = pot.slopes_at(&pot.doses).unwrap();
+        let found = pot.expected().unwrap().covariance;
+        for i in 0..3 {
+            for j in 0..3 {
+                let mut wanted = if i == j { 0.49 } else { 0.0 };
+                for row in 0..9 {
+                    for column in 0..9 {
+                        wanted += slopes.strengths[i][row]
+                            * variance(&pot, row, column)
+                            * slopes.strengths[j][column];
+                    }
+                }
+                assert!((found[i][j] - wanted).abs() < 1e-9, "{i} {j}: {} {wanted}", found[i][j]);
+            }
+        }
+    }
+
+    /// The corrected strengths are the most likely ones (Bell and Cathey 1993): θᵀP⁻¹θ + (z − h)ᵀR⁻¹(z − h) is least there, and
+    /// P⁻¹ + HᵀR⁻¹H is the inverse of what stays of P. Red alone, in all bands alike, and the base in each band: four numbers.
+    #[test]
+    fn a_correction_is_the_most_likely() {
+        let colorants = colorants();
+        let common = Strength { factors: vec![1.0; 3], common: 0.3, own: 0.0 };
+        let mut pot = ColorPot::new(&colorants, &[common]).unwrap();
+        pot.add(0, Ratio::from(0.008), Ratio::from(0.0)).unwrap();
+        let prior = [0.09, variance(&pot, 0, 0), variance(&pot, 1, 1), variance(&pot, 2, 2)];
+        let [l, a, b] = pot.expected().unwrap().lab.parts();
+        let seen = reading([l - 4.0, a + 3.0, b - 1.0], 0.5);
+        let noise = 0.25 + 0.49;
+        let all = |four: [f64; 4]| {
+            let [red, x, y, z] = four;
+            [x, y, z, red, red, red, 0.0, 0.0, 0.0]
+        };
+        let cost = |four: [f64; 4]| {
+            let lab = pot.slopes(&pot.doses, &all(four)).unwrap().lab.parts();
+            let misfit = lab.iter().zip(seen.lab.parts()).map(|(h, z)| (z - h) * (z - h) / noise);
+            let moved = four.iter().zip(prior).map(|(theta, square)| theta * theta / square);
+            misfit.sum::<f64>() + moved.sum::<f64>()
+        };
+        let mut after = pot.clone();
+        assert!(after.see(&seen).unwrap());
+        let found = [3, 0, 1, 2].map(|place| after.strengths[place]);
+        assert!(found[0] > 0.05, "{found:?}");
+        assert!(after.strengths.iter().zip(all(found)).all(|(a, b)| (a - b).abs() < 1e-9));
+        for i in 0..4 {
+            for by in [-0.01, 0.01] {
+                let mut moved = found;
+                moved[i] += by;
+                assert!(cost(moved) > cost(found), "{i} {by}: {} {}", cost(moved), cost(found));
+            }
+        }
+        let slopes = pot.slopes(&pot.doses, &after.strengths).unwrap().strengths;
+        let by = |row: usize| {
+            let s = &slopes[row];
+            [s[3] + s[4] + s[5], s[0], s[1], s[2]]
+        };
+        let places = [3, 0, 1, 2];
+        for i in 0..4 {
+            for j in 0..4 {
+                let product: f64 = (0..4)
+                    .map(|k| {
+                        let sure: f64 = (0..3).map(|row| by(row)[k] * by(row)[j] / noise).sum();
+                        let sure = sure + if k == j { 1.0 / prior[k] } else { 0.0 };
+                        variance(&after, places[i], places[k]) * sure
+                    })
+                    .sum();
+                let unit = if i == j { 1.0 } else { 0.0 };
+                assert!((product - unit).abs() < 1e-3, "{i} {j}: {product}");
+            }
+        }
+    }
+
+    /// χ² of a sample is known by hand where nothing but the reading is unsure: along L*, (ΔL*)²/(u² + 0.49).
+    #[test]
+    fn one_sample_in_a_thousand_is_a_surprise() {
+        let colorants = colorants();
+        let sure = Strength { factors: vec![1.0; 3], common: 0.0, own: 0.0 };
+        let mut pot = ColorPot::new(&colorants, &[sure.clone(), sure]).unwrap();
+        pot.covariance.fill(0.0);
+        pot.add(0, Ratio::from(0.008), Ratio::from(0.0)).unwrap();
+        let [l, a, b] = pot.expected().unwrap().lab.parts();
+        let unsure = libm::sqrt(0.51);
+        for (off, is_usual) in [(4.0, true), (4.06, false), (-4.0, true), (-4.06, false)] {
+            let mut pot = pot.clone();
+            assert_eq!(pot.see(&reading([l + off, a, b], unsure)), Ok(is_usual), "{off}");
+            assert_eq!(pot.strengths, [0.0; 9]);
+        }
+    }
+
+    /// χ² is that of what was expected before the sample: dᵀ(C + u²)⁻¹d, not of what it has corrected.
+    #[test]
+    fn a_surprise_is_next_to_what_was_expected() {
+        let colorants = colorants();
+        let pot = pot(&colorants);
+        let expected = pot.expected().unwrap();
+        let [l, a, b] = expected.lab.parts();
+        let mut spread = expected.covariance;
+        add_to_diagonal(&mut spread, [0.25; 3]);
+        for by in [[1.0, 0.0, 0.0], [-1.0, 0.5, 0.0], [0.0, 1.0, 1.0], [0.3, -1.0, 0.2]] {
+            let one = dot(&by, &times(&inverse(&spread).unwrap(), &by));
+            for (times, is_usual) in [(0.999, true), (1.001, false)] {
+                let [x, y, z] = by.map(|x| x * times * libm::sqrt(16.27 / one));
+                let seen = reading([l + x, a + y, b + z], 0.5);
+                assert_eq!(pot.clone().see(&seen), Ok(is_usual), "{by:?} {times}");
+            }
+        }
+    }
+
+    /// No sample moves a strength by more than e³ at once.
+    #[test]
+    fn no_strength_runs_away() {
+        let colorants = colorants();
+        let unsure = Strength { factors: vec![1.0; 3], common: 1.0, own: 1.0 };
+        let mut pot = ColorPot::new(&colorants, &[unsure.clone(), unsure]).unwrap();
+        pot.add(0, Ratio::from(1e-5), Ratio::from(0.0)).unwrap();
+        assert!(!pot.see(&reading([1.0, 0.0, 0.0], 0.01)).unwrap());
+        assert!(pot.strengths.iter().all(|theta| theta.abs() <= 3.0), "{:?}", pot.strengths);
+        assert!(pot.strengths.iter().any(|theta| *theta == 3.0), "{:?}", pot.strengths);
     }
 
     /// What is expected without any sample is what the model says of the doses.
@@ -702,6 +894,179 @@ mod tests {
         assert!((again.common - found.common).abs() < 1e-9, "{again:?} {found:?}");
     }
 
+    /// By hand: variances of 0.04, 0.05 and 0.06 and covariances of 0.01, 0.02 and 0.03 have 0.02 in common.
+    #[test]
+    fn a_strength_has_a_common_part() {
+        let colorants = colorants();
+        let mut pot = pot(&colorants);
+        let mut put = |row: usize, column: usize, square: f64| {
+            let count = pot.strengths.len();
+            pot.covariance[row * count + column] = square;
+            pot.covariance[column * count + row] = square;
+        };
+        for (row, square) in [(6, 0.04), (7, 0.05), (8, 0.06)] {
+            put(row, row, square);
+        }
+        for (row, column, square) in [(6, 7, 0.01), (6, 8, 0.02), (7, 8, 0.03)] {
+            put(row, column, square);
+        }
+        // More in common than in all, and less than nothing: as rounding may leave it.
+        for (row, column) in [(3, 4), (3, 5), (4, 5)] {
+            put(row, column, 0.02);
+        }
+        for row in 3..6 {
+            put(row, row, 0.01);
+        }
+        let found = pot.strength(1).unwrap();
+        assert!((found.common - libm::sqrt(0.02)).abs() < 1e-12, "{found:?}");
+        assert!((found.own - libm::sqrt(0.03)).abs() < 1e-12, "{found:?}");
+        let found = pot.strength(0).unwrap();
+        assert!((found.common - 0.1).abs() < 1e-12 && found.own.abs() < 1e-7, "{found:?}");
+    }
+
+    /// With one band there is nothing to have in common.
+    #[test]
+    fn a_single_band_has_no_common_part() {
+        let band = [crate::color::lab::D65];
+        let mut colorants = Colorants::new(&band, Surface::NONE, &[0.8]).unwrap();
+        let let_downs = [(0.002, &[0.5]), (0.02, &[0.2])]
+            .map(|(dose, reflectance)| LetDown { dose: Ratio::from(dose), reflectance });
+        colorants.add(&let_downs).unwrap();
+        let learned = Strength { factors: vec![1.0], common: 0.03, own: 0.04 };
+        let pot = ColorPot::new(&colorants, &[learned]).unwrap();
+        let found = pot.strength(0).unwrap();
+        assert_eq!(found.common, 0.0);
+        assert!((found.own - 0.05).abs() < 1e-12, "{found:?}");
+    }
+
+    #[test]
+    fn limits_are_inside() {
+        let colorants = colorants();
+        let strength =
+            |common: f64, own: f64, factor: f64| Strength { factors: vec![factor; 3], common, own };
+        for (common, own, factor, will_do) in [
+            (0.0, 0.0, 0.01, true),
+            (1.0, 1.0, 100.0, true),
+            (1.01, 0.1, 1.0, false),
+            (0.1, 1.01, 1.0, false),
+            (-0.01, 0.1, 1.0, false),
+            (0.1, -0.01, 1.0, false),
+            (0.1, 0.1, 0.0099, false),
+            (0.1, 0.1, 100.1, false),
+        ] {
+            let found = ColorPot::new(&colorants, &[strength(common, own, factor)]);
+            assert_eq!(found.is_ok(), will_do, "{common} {own} {factor}");
+        }
+        let mut pot = pot(&colorants);
+        let doses = pot.doses();
+        pot.thin(1.0).unwrap();
+        assert_eq!(pot.doses(), doses);
+        assert!(pot.add(0, Ratio::from(0.1), Ratio::from(-0.1)).is_err());
+        let seen = pot.expected().unwrap().lab;
+        for (unsure, will_do) in [(1e-6, true), (9e-7, false), (1e3, true), (1.1e3, false)] {
+            let seen = Reading { lab: seen, uncertainty: [1.0, unsure, 1.0] };
+            assert_eq!(pot.clone().see(&seen).is_ok(), will_do, "{unsure}");
+        }
+    }
+
+    /// Near a gray of L* 50, ΔE₀₀² is ΔL*² + (1.5 Δa*)² + Δb*² (equations 4 to 22 of Sharma et al. without chroma). Of a color
+    /// with the covariance C its mean is then tr(MC), and its variance 2 tr((MC)²): M is that form.
+    #[test]
+    fn a_difference_is_a_quadratic_form() {
+        let lab = Lab::new(50.0, 0.0, 0.0).unwrap();
+        let own = [[5e-8, 4e-8, -3e-8], [4e-8, 9e-8, 2e-8], [-3e-8, 2e-8, 6e-8]];
+        let target = Reading { lab, uncertainty: [5e-5, 1e-4, 5e-5] };
+        let mut all = own;
+        for (i, square) in [2.5e-9, 1e-8, 2.5e-9].into_iter().enumerate() {
+            all[i][i] += square;
+        }
+        let form = [1.0, 2.25, 1.0];
+        let mean: f64 = (0..3).map(|i| form[i] * all[i][i]).sum();
+        let mut variance = 0.0;
+        for i in 0..3 {
+            for j in 0..3 {
+                variance += 2.0 * form[i] * all[i][j] * form[j] * all[j][i];
+            }
+        }
+        let found = Expected { lab, covariance: own }.difference(&target);
+        let is = |found: f64, wanted: f64| {
+            assert!((found / wanted - 1.0).abs() < 2e-3, "{found} {wanted}");
+        };
+        assert_eq!(found.value, 0.0);
+        is(found.typical, libm::sqrt(mean));
+        is(found.uncertainty, libm::sqrt(mean / 3.0));
+        // Wilson and Hilferty: (x/m)^⅓ is about normal, 1 − v/(9m²) ± √(v/(9m²)).
+        let part = variance / (9.0 * mean * mean);
+        for (found, z) in [(found.low, -1.96), (found.high, 1.96)] {
+            is(found, libm::sqrt(mean * libm::pow(1.0 - part + z * libm::sqrt(part), 3.0)));
+        }
+    }
+
+    /// Far off along L*, where ΔE₀₀ is |ΔL*|/S_L: the square has the mean d² + u² and the variance 4d²u² + 2u⁴; and of two
+    /// colors that are known the difference is too.
+    #[test]
+    fn a_difference_far_off() {
+        let lab = Lab::new(50.0, 0.0, 0.0).unwrap();
+        let expected = Expected { lab, covariance: [[0.09, 0.0, 0.0], [0.0; 3], [0.0; 3]] };
+        // S_L is 1 + 0.015 · 0.25/√20.25 at the mean of 49.5, next to nothing.
+        let target = Reading { lab: Lab::new(49.0, 0.0, 0.0).unwrap(), uncertainty: [0.0; 3] };
+        let found = expected.difference(&target);
+        let (mean, variance) = (1.09, 4.0 * 0.09 + 2.0 * 0.0081);
+        let is = |found: f64, wanted: f64| {
+            assert!((found / wanted - 1.0).abs() < 3e-3, "{found} {wanted}");
+        };
+        is(found.value, 1.0);
+        is(found.typical, libm::sqrt(mean));
+        is(found.uncertainty, libm::sqrt(0.03));
+        let part: f64 = variance / (9.0 * mean * mean);
+        for (found, z) in [(found.low, -1.96), (found.high, 1.96)] {
+            is(found, libm::sqrt(mean * libm::pow(1.0 - part + z * libm::sqrt(part), 3.0)));
+        }
+        let known = Expected { lab, covariance: [[0.0; 3]; 3] }.difference(&target);
+        assert_eq!([known.low, known.high, known.typical], [known.value; 3]);
+        assert_eq!(known.uncertainty, 0.0);
+        let same = Reading { lab, uncertainty: [0.0; 3] };
+        let same = Expected { lab, covariance: [[0.0; 3]; 3] }.difference(&same);
+        assert_eq!([same.value, same.low, same.high, same.typical], [0.0; 4]);
+    }
+
+    /// What moves the color to the target and back counts, what moves it across hardly: u(ΔE₀₀) is √(gᵀCg), g by differences.
+    #[test]
+    fn a_difference_has_a_direction() {
+        let target = Reading { lab: Lab::new(52.0, 3.0, 7.0).unwrap(), uncertainty: [0.0; 3] };
+        let off = |by: [f64; 3]| {
+            ciede2000(&Lab::unchecked(50.0 + by[0], by[1], 4.0 + by[2]), &target.lab)
+        };
+        let g = [0, 1, 2].map(|i: usize| {
+            let mut by = [0.0; 3];
+            by[i] = 1e-5;
+            (off(by) - off(by.map(|x| -x))) / 2e-5
+        });
+        assert!(g.iter().all(|x| x.abs() > 0.1), "{g:?}");
+        for signs in [[1.0, 1.0, 1.0], [1.0, -1.0, 1.0], [1.0, 1.0, -1.0], [-1.0, 1.0, 1.0]] {
+            let along = signs.map(|sign| sign * 1e-3);
+            let mut expected =
+                Expected { lab: Lab::unchecked(50.0, 0.0, 4.0), covariance: [[0.0; 3]; 3] };
+            expected.add_along(&along, 1.0);
+            let found = expected.difference(&target);
+            let wanted = dot(&g, &along).abs();
+            let half = (found.high - found.low) / (2.0 * 1.96);
+            assert!((half / wanted - 1.0).abs() < 0.01, "{signs:?}: {half} {wanted}");
+        }
+    }
+
+    /// By hand: a reading on the diagonal, and 2 along (1, 0, −3).
+    #[test]
+    fn uncertainty_is_added() {
+        let seen = Reading { uncertainty: [1.0, 2.0, 3.0], ..reading([50.0, 0.0, 0.0], 1.0) };
+        let mut found = Expected::of(&seen);
+        assert_eq!(found.uncertainty(), [1.0, 2.0, 3.0]);
+        found.add(&seen);
+        found.add_along(&[1.0, 0.0, -3.0], 2.0);
+        assert_eq!(found.covariance, [[6.0, 0.0, -12.0], [0.0, 8.0, 0.0], [-12.0, 0.0, 54.0]]);
+        assert_eq!(found.lab, seen.lab);
+    }
+
     #[test]
     fn more_base_thins() {
         let colorants = colorants();
@@ -741,6 +1106,18 @@ mod tests {
             }
         }
         assert!(super::inverse(&[[0.0; 3]; 3]).is_err());
+        assert!(super::inverse(&[[f64::NAN; 3]; 3]).is_err());
+        // Not of a covariance: the minors have signs and places of their own.
+        let odd = [[1.0, 2.0, 3.0], [0.0, 4.0, 5.0], [1.0, 0.0, 6.0]];
+        let inverse = super::inverse(&odd).unwrap();
+        let wanted = [[24.0, -12.0, -2.0], [5.0, 3.0, -5.0], [-4.0, 2.0, 4.0]];
+        for (row, wanted) in inverse.iter().zip(wanted) {
+            assert!(row.iter().zip(wanted).all(|(a, b)| (a * 22.0 - b).abs() < 1e-12), "{row:?}");
+        }
+        // Known along one line only, and less than nothing by rounding.
+        let line = [[4.0, 2.0, -6.0], [2.0, 1.0, -3.0], [-6.0, -3.0, 9.0]];
+        assert_eq!(root(&line), [[2.0, 1.0, -3.0], [0.0; 3], [0.0; 3]]);
+        assert_eq!(root(&[[-1e-20, 0.0, 0.0], [0.0; 3], [0.0; 3]]), [[0.0; 3]; 3]);
     }
 
     #[test]
@@ -757,7 +1134,8 @@ mod tests {
             assert!(ColorPot::new(&colorants, &[bad]).is_err());
         }
         let mut pot = pot(&colorants);
-        assert!(pot.add(2, Ratio::from(0.1), Ratio::from(0.0)).is_err());
+        let third = pot.add(2, Ratio::from(0.1), Ratio::from(0.0));
+        assert_eq!(third, Err(ColorError::Doses { found: 3, wanted: 2 }));
         assert!(pot.add(0, Ratio::from(-0.1), Ratio::from(0.0)).is_err());
         assert!(
             pot.see(&Reading { uncertainty: [0.0; 3], ..reading([50.0, 0.0, 0.0], 1.0) }).is_err()

@@ -506,6 +506,165 @@ mod tests {
         assert!(wanted - decoded(0.4) > 5e-3);
     }
 
+    /// By hand at V = ½: f is ((V + 0.055)/1.055)^2.4, and f′ is 2.4 f/(V + 0.055). 16 of the 1,600 pixels are one.
+    #[test]
+    fn light_by_hand() {
+        let patch = Patch { mean: [127.5; 3], deviation: [2.55; 3], pixels: 1600, clipped: 0.0 };
+        let light = patch.light(1);
+        let base = 0.555 / 1.055;
+        let (f, slope) = (libm::pow(base, 2.4), 2.4 / 1.055 * libm::pow(base, 1.4));
+        let bend = 2.4 * 1.4 / (1.055 * 1.055) * libm::pow(base, 0.4);
+        let linear = f + 0.5 * bend * 1e-4;
+        assert!((light.linear - linear).abs() < 1e-8, "{} {linear}", light.linear);
+        assert!((light.spread / (slope * 0.01 / linear) - 1.0).abs() < 1e-4, "{}", light.spread);
+        assert!((light.unsure * 10.0 - light.spread).abs() < 1e-15, "{}", light.unsure);
+    }
+
+    /// By hand: 3 + 2 (2 − 1); and 0.1² (1/2 + 2²/4) + 2² · 0.2².
+    #[test]
+    fn a_fit_by_hand() {
+        let fit = Fit { slope: 2.0, middle: (1.0, 3.0), across: 4.0, steps: 2.0, step: 0.1 };
+        assert!((fit.at(2.0) - 5.0).abs() < 1e-15);
+        assert!((fit.unsure(3.0, 0.2) - libm::sqrt(0.175)).abs() < 1e-15);
+    }
+
+    /// A step of a card with ln C = `x` and ln ρ = `y`.
+    fn step(x: f64, y: f64) -> GrayStep {
+        let scale = 0.2;
+        let own = [scale * libm::exp(x); 3];
+        GrayStep { reflectance: scale * libm::exp(y), patch: patch(own, [1.0; 3], 1.0) }
+    }
+
+    /// Of (−1, e − 1), (0, −2e), (1, e + 1) the line is y = x, and what is left is e√6 with one number that is free.
+    #[test]
+    fn steps_by_hand() {
+        let three = |e: f64| [step(-1.0, e - 1.0), step(0.0, -2.0 * e), step(1.0, e + 1.0)];
+        let fit = Fit::of(&three(0.02), 0).unwrap();
+        let is =
+            |found: f64, wanted: f64| assert!((found - wanted).abs() < 1e-3, "{found} {wanted}");
+        is(fit.slope, 1.0);
+        is(fit.across, 2.0);
+        is(fit.steps, 3.0);
+        is(fit.step, 0.02 * libm::sqrt(6.0));
+        is(fit.middle.0, libm::log(0.2));
+        is(fit.middle.1, libm::log(0.2));
+        // Of four, two numbers are free: e (1, −1, −1, 1) leaves e√(4/2).
+        let four = [(-1.5, -1.47), (-0.5, -0.53), (0.5, 0.47), (1.5, 1.53)];
+        let fit = Fit::of(&four.map(|(x, y)| step(x, y)), 0).unwrap();
+        is(fit.step, 0.03 * libm::sqrt(2.0));
+        // Refused from 0.15 on.
+        is(Fit::of(&three(0.061), 0).unwrap().step, 0.061 * libm::sqrt(6.0));
+        let refused = |card: &[GrayStep]| match Fit::of(card, 0) {
+            Err(ReadingError::Curve { off }) => off,
+            other => panic!("{:?}", other.map(|fit| fit.slope)),
+        };
+        is(refused(&three(0.0615)), 0.0615 * libm::sqrt(6.0));
+        // Two steps have no rest; no camera's curve is below 0.4 or above 2.5.
+        for slope in [0.405, 2.49] {
+            let fit = Fit::of(&[step(-0.5, -0.5 * slope), step(0.5, 0.5 * slope)], 0).unwrap();
+            is(fit.slope, slope);
+            assert!(fit.step < 0.01, "{}", fit.step);
+        }
+        for slope in [0.395, 2.51] {
+            is(refused(&[step(-0.5, -0.5 * slope), step(0.5, 0.5 * slope)]), (slope - 1.0).abs());
+        }
+    }
+
+    /// Two steps at ±0.05 are one, seen twice: no curve, and 0.05√2 is left. At ±0.15 they are two.
+    #[test]
+    fn steps_that_are_near_are_one() {
+        let fit = Fit::of(&[step(-0.05, 0.0), step(0.05, 0.0)], 2).unwrap();
+        assert_eq!((fit.slope, fit.across), (1.0, f64::INFINITY));
+        assert!((fit.step - 0.05 * libm::sqrt(2.0)).abs() < 1e-3, "{}", fit.step);
+        let fit = Fit::of(&[step(-0.15, -0.18), step(0.15, 0.18)], 2).unwrap();
+        assert!((fit.slope - 1.2).abs() < 1e-3 && (fit.across - 0.045).abs() < 1e-4);
+    }
+
+    /// One step is as sure as its noise and half of its unevenness; of two that agree, the mean of the squares.
+    #[test]
+    fn a_card_is_as_sure_as_its_light() {
+        let of = |deviation: f64| {
+            let mut step = step(0.0, 0.0);
+            step.patch.deviation = [deviation; 3];
+            let light = step.patch.light(0);
+            (step, light.unsure * light.unsure + 0.25 * light.spread * light.spread)
+        };
+        let ((one, first), (two, second)) = (of(4.0), of(8.0));
+        let fit = Fit::of(&[one], 0).unwrap();
+        assert_eq!(fit.steps, 1.0);
+        assert!((fit.step * fit.step / first - 1.0).abs() < 1e-9);
+        let both = Fit::of(&[one, two], 0).unwrap();
+        assert!((both.step * both.step / (0.5 * (first + second)) - 1.0).abs() < 1e-9);
+    }
+
+    /// A gray R next to a gray card: u(L*) is 116/3 ∛R r √Σw² for r in each channel, w the parts of red, green and blue in Y
+    /// (IEC 61966-2-1: 0.2126, 0.7152, 0.0722).
+    #[test]
+    fn a_gray_is_as_sure_as_its_channels() {
+        let (light, card) = ([0.6; 3], card(&[0.9], [0.6; 3], 1.0));
+        let found = photographed(&patch([0.3; 3], light, 1.0), &card).unwrap();
+        let own = patch([0.3; 3], light, 1.0).light(0);
+        let r = Fit::of(&card, 0).unwrap().unsure(libm::log(own.linear), own.unsure);
+        let w = libm::sqrt(0.2126 * 0.2126 + 0.7152 * 0.7152 + 0.0722 * 0.0722);
+        let wanted = 116.0 / 3.0 * libm::cbrt(0.3) * r * w;
+        assert!((found.uncertainty[0] / wanted - 1.0).abs() < 0.01, "{found:?} {wanted}");
+        // x and z have other parts of each: a* and b* move where the channels do not move together.
+        let parts = [[0.4339, 0.3762, 0.1899], [0.0178, 0.1095, 0.8728]];
+        let y = [0.2126, 0.7152, 0.0722];
+        for (i, (part, by)) in parts.iter().zip([500.0, 200.0]).enumerate() {
+            let square: f64 = part.iter().zip(y).map(|(p, y)| (p - y) * (p - y)).sum();
+            let wanted = by / 3.0 * libm::cbrt(0.3) * r * libm::sqrt(square);
+            assert!((found.uncertainty[i + 1] / wanted - 1.0).abs() < 0.01, "{found:?} {wanted}");
+        }
+    }
+
+    /// Up to a tenth above white is noise, and counts as white.
+    #[test]
+    fn white_is_the_end() {
+        let card = card(&[0.9], [0.6; 3], 1.0);
+        let at = |reflectance: f64| photographed(&patch([reflectance; 3], [0.6; 3], 1.0), &card);
+        let found = at(1.09).unwrap();
+        assert_eq!(found.reflectance, [1.0; 3]);
+        assert!(
+            matches!(at(1.11), Err(ReadingError::AboveWhite { share }) if (share - 1.11).abs() < 1e-3)
+        );
+        // The brightest channel counts.
+        let red = patch([1.2, 0.3, 0.3], [0.6; 3], 1.0);
+        assert!(matches!(photographed(&red, &card), Err(ReadingError::AboveWhite { .. })));
+    }
+
+    #[rstest]
+    #[case(Patch { pixels: 100, ..good() }, None)]
+    #[case(Patch { clipped: 0.02, ..good() }, None)]
+    #[case(Patch { clipped: 0.0201, ..good() }, Some("photo-clipped"))]
+    #[case(Patch { mean: [3.0, 100.0, 100.0], deviation: [0.0; 3], ..good() }, None)]
+    #[case(Patch { mean: [2.9, 100.0, 100.0], deviation: [0.0; 3], ..good() }, Some("photo-clipped"))]
+    #[case(Patch { mean: [100.0, 100.0, 252.1], ..good() }, Some("photo-clipped"))]
+    #[case(Patch { mean: [0.5, 100.0, 100.0], deviation: [0.0; 3], ..good() }, Some("photo-clipped"))]
+    #[case(Patch { mean: [255.1, 100.0, 100.0], ..good() }, Some("out-of-range"))]
+    #[case(Patch { mean: [-0.1, 100.0, 100.0], ..good() }, Some("out-of-range"))]
+    #[case(Patch { deviation: [128.0, 0.5, 0.5], ..good() }, None)]
+    #[case(Patch { deviation: [128.1, 0.5, 0.5], ..good() }, Some("out-of-range"))]
+    #[case(Patch { deviation: [-0.1, 0.5, 0.5], ..good() }, Some("out-of-range"))]
+    #[case(Patch { clipped: 1.1, ..good() }, Some("out-of-range"))]
+    #[case(Patch { clipped: -0.1, ..good() }, Some("out-of-range"))]
+    fn pixels_have_limits(#[case] patch: Patch, #[case] code: Option<&str>) {
+        let found = patch.check("The patch").err().map(|error| error.code());
+        assert_eq!(found, code);
+    }
+
+    /// The brightest a picture stores is a card of 98 % in full light.
+    #[test]
+    fn a_card_has_limits() {
+        let bright = Patch { mean: [252.0; 3], ..good() };
+        assert!(bright.check("The card").is_ok());
+        for (reflectance, will_do) in [(0.01, true), (1.0, true), (0.0099, false), (1.01, false)] {
+            let found = photographed(&good(), &[GrayStep { reflectance, patch: good() }]);
+            let range = matches!(found, Err(ReadingError::Range { .. }));
+            assert_eq!(!range, will_do, "{reflectance}");
+        }
+    }
+
     #[rstest]
     #[case(Patch { clipped: 0.03, ..good() }, ReadingError::Clipped { what: "The patch" })]
     #[case(Patch { mean: [120.0, 120.0, 1.0], ..good() }, ReadingError::Clipped { what: "The patch" })]
@@ -562,7 +721,29 @@ mod tests {
             &super::tests::patch([0.3; 3], dim, 1.0),
             &super::tests::card(&[0.9], dim, 1.0),
         );
-        assert!(matches!(found.unwrap().notes[..], [PhotoNote::DarkCard(_)]));
+        let found = found.unwrap();
+        let [PhotoNote::DarkCard(share)] = found.notes[..] else { panic!("{found:?}") };
+        assert!((share - 0.08).abs() < 1e-3, "{share}");
+        // The darkest of all channels counts, and the most uneven.
+        let lights =
+            [([0.9, 0.9, 0.14], true), ([0.14, 0.9, 0.9], true), ([0.9, 0.9, 0.16], false)];
+        for (light, is_dark) in lights {
+            let card = super::tests::card(&[0.9, 0.5], light, 1.0);
+            let found = photographed(&super::tests::patch([0.3; 3], light, 1.0), &card).unwrap();
+            assert_eq!(!found.notes.is_empty(), is_dark, "{found:?}");
+        }
+    }
+
+    /// What is said of a picture has whole per cents.
+    #[test]
+    fn notes_have_whole_per_cents() {
+        for (note, wanted) in [
+            (PhotoNote::UnevenCard(0.124), "12 %"),
+            (PhotoNote::UnevenPatch(0.356), "36 %"),
+            (PhotoNote::DarkCard(0.08), "8 %"),
+        ] {
+            assert!(note.text().contains(wanted), "{}", note.text());
+        }
     }
 
     /// D50 white is white, and a red by colour-science 0.4.7: `chromatic_adaptation_VonKries`, Bradford.

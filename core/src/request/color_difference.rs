@@ -81,8 +81,27 @@ mod tests {
         assert!(answer["difference"].as_f64().unwrap() < 1e-9);
     }
 
+    /// Each number out of its range is a fault of its own place.
+    #[test]
+    fn each_number_has_its_place() {
+        let request = json!({
+            "calculate": "color-difference", "color": { "lab": [101, -201, 201] }, "other_color": { "lab": [50, 0, 0] }
+        });
+        let answer = crate::request::answer_value(&request);
+        let paths: alloc::vec::Vec<_> = answer["faults"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|fault| fault["path"].clone())
+            .collect();
+        assert_eq!(paths, ["/color/lab/0", "/color/lab/1", "/color/lab/2"]);
+    }
+
     #[rstest]
     #[case(json!({}), "lab-or-srgb")]
+    #[case(json!({ "srgb": [255, 256, 0] }), "out-of-range")]
+    #[case(json!({ "srgb": [0, 0, 0], "uncertainty": [0.0099, 1, 1] }), "out-of-range")]
+    #[case(json!({ "srgb": [0, 0, 0], "uncertainty": [1, 1, 50.1] }), "out-of-range")]
     #[case(json!({ "srgb": [300, 0, 0] }), "out-of-range")]
     #[case(json!({ "lab": [120, 0, 0] }), "out-of-range")]
     #[case(json!({ "lab": [50, 0] }), "wrong-type")]

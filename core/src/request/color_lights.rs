@@ -132,6 +132,16 @@ mod tests {
             result(json!({ "calculate": "color-lights", "color": gray, "other_color": humps }));
         let [lamp, led] = [0, 1].map(|i| answer["lights"][i]["index"].as_f64().unwrap());
         assert!(lamp > 0.5 && led > 0.5, "{answer}");
+        let number = |value: &Value| value.as_f64().unwrap();
+        let text = answer["text"].as_array().unwrap();
+        let daylight = alloc::format!("In daylight: ΔE₀₀ {:.1}, ", number(&answer["daylight"]));
+        assert!(text[0].as_str().unwrap().starts_with(&daylight), "{answer}");
+        for (i, name) in ["A", "LED-B3"].into_iter().enumerate() {
+            let light = &answer["lights"][i];
+            assert_eq!(light["light"], name, "{answer}");
+            let line = alloc::format!("In {name}: ΔE₀₀ {:.1}, ", number(&light["difference"]));
+            assert!(text[i + 1].as_str().unwrap().starts_with(&line), "{answer}");
+        }
         let same =
             result(json!({ "calculate": "color-lights", "color": humps, "other_color": humps }));
         assert_eq!(same["lights"][0]["index"], 0.0, "{same}");

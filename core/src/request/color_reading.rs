@@ -297,6 +297,55 @@ mod tests {
         assert_eq!(fault_codes(request), ["rows-not-two", "rows-reflectance"]);
     }
 
+    /// How sure a color is by how it was read, next to readings taken in the same way; what is stated is kept, to its limits. From
+    /// D50 the conversion adds its own: √(0.4² + 0.3²) and √(0.9² + 0.3²).
+    #[rstest]
+    #[case(json!({ "lab": [60, 0, 0] }), [0.3, 0.3, 0.3])]
+    #[case(json!({ "srgb": [90, 90, 90] }), [1.0, 1.0, 1.0])]
+    #[case(json!({ "hex": "#5a5a5a" }), [1.0, 1.0, 1.0])]
+    #[case(json!({ "bands": { "from_nm": 400, "step_nm": 20, "reflectance": alloc::vec![0.2; 16] } }), [0.3, 0.3, 0.3])]
+    #[case(json!({ "lab": [60, 0, 0], "light": "D50" }), [0.5, libm::sqrt(0.9), libm::sqrt(0.9)])]
+    #[case(json!({ "lab": [60, 0, 0], "observer": 2, "uncertainty": [0.01, 50, 2] }), [0.01, 50.0, 2.0])]
+    fn how_sure_a_reading_is(#[case] reading: Value, #[case] wanted: [f64; 3]) {
+        let answer = result(json!({ "calculate": "color-reading", "instrument": reading }));
+        for (found, wanted) in answer["color"]["uncertainty"].as_array().unwrap().iter().zip(wanted)
+        {
+            assert!((found.as_f64().unwrap() - wanted).abs() < 1e-12, "{answer}");
+        }
+    }
+
+    /// The color in a line, and in the digits of a screen, of which green has the fewest: 7 of 255 in each.
+    #[test]
+    fn a_color_is_put_in_a_line() {
+        let reading = json!({ "srgb": [184, 7, 90], "uncertainty": [0.6, 1.2, 3] });
+        let answer = result(json!({ "calculate": "color-reading", "instrument": reading }));
+        assert_eq!(answer["hex"], "#b8075a");
+        let [l, a, b] = ["lightness", "a", "b"].map(|part| answer["lab"][part].as_f64().unwrap());
+        let line = alloc::format!(
+            "L* {l:.1} ± 0.6, a* {a:.1} ± 1.2, b* {b:.1} ± 3.0 next to readings taken in the same way; ± 3 next to others."
+        );
+        assert_eq!(answer["text"][0], line);
+        let outside = json!({ "lab": [90, -100, 90] });
+        let answer = result(json!({ "calculate": "color-reading", "instrument": outside }));
+        assert_eq!(answer["hex"], json!(null));
+    }
+
+    /// What is said of a picture comes with the color.
+    #[test]
+    fn a_note_comes_with_the_color() {
+        let mut picture = picture([120.0, 110.0, 100.0]);
+        picture["patch"]["clipped"] = json!("1 %");
+        picture["card"]["pixels"]["deviation"] = json!([12, 12, 12]);
+        picture["patch"]["deviation"] = json!([30, 30, 30]);
+        let answer = result(json!({ "calculate": "color-reading", "pictures": picture }));
+        let notes = answer["notes"].as_array().unwrap();
+        let codes: alloc::vec::Vec<_> = notes.iter().map(|note| note["code"].clone()).collect();
+        assert_eq!(codes, ["photo-card-noted", "photo-patch-noted"], "{answer}");
+        let text = answer["text"].as_array().unwrap();
+        assert!(notes.iter().all(|note| text.contains(&note["message"])), "{answer}");
+        assert_eq!(answer["curves"], json!([[1.0, 1.0, 1.0]]), "{answer}");
+    }
+
     #[rstest]
     #[case(json!({}), "picture-or-instrument")]
     #[case(json!({ "pictures": [] }), "picture-or-instrument")]

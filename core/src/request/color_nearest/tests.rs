@@ -31,6 +31,72 @@ fn the_nearest_comes_first() {
     assert_eq!(answer["formulas"].as_array().unwrap().len(), 5, "{answer}");
 }
 
+/// All that have a color, by how far they are; the lines say so.
+#[test]
+fn formulas_are_in_order() {
+    let answer = result(request(json!({ "lab": [60, 10, 5] })));
+    let formulas = answer["formulas"].as_array().unwrap();
+    let off: alloc::vec::Vec<f64> =
+        formulas.iter().map(|one| one["difference"]["difference"].as_f64().unwrap()).collect();
+    assert!(off.len() == 5 && off.is_sorted(), "{off:?}");
+    for (one, line) in formulas.iter().zip(answer["text"].as_array().unwrap()) {
+        let start = alloc::format!("{} (as calculated): ΔE₀₀ ", one["formula"].as_str().unwrap());
+        assert!(line.as_str().unwrap().starts_with(&start), "{line}");
+    }
+    assert_eq!(answer["text"][5], answer["statement"]);
+}
+
+/// Two bases, weighed: K/S of the mixture is the mean of theirs (one constant, Kubelka and Munk).
+#[test]
+fn bases_are_mixed_by_what_they_absorb() {
+    use crate::color::kubelka_munk::{k_over_s, reflectance};
+    use crate::color::lab::Srgb;
+    let (one, other) = (Srgb::from_bytes(240, 235, 220), Srgb::from_bytes(200, 210, 225));
+    let mut request = request(json!({ "lab": [80, 0, 0] }));
+    let book = &mut request["book"];
+    book["materials"]["clear-base"]["color"] = json!({ "srgb": [240, 235, 220] });
+    book["materials"]["firm-base"]["color"] = json!({ "srgb": [200, 210, 225] });
+    let base = json!({ "clear-base": "2 g", "firm-base": "1 g" });
+    book["formulas"]["fine"] =
+        json!({ "per": "300 g", "base": base, "doses": { "soot": "0.000001 g" } });
+    let answer = result(request);
+    let formulas = answer["formulas"].as_array().unwrap();
+    let found = &formulas.iter().find(|one| one["formula"] == "fine").unwrap()["color"];
+    let mixed = [0, 1, 2].map(|i| {
+        let [one, other] = [&one, &other].map(|srgb| k_over_s(srgb.linear()[i]).unwrap());
+        reflectance((2.0 * one + other) / 3.0).unwrap()
+    });
+    let wanted = crate::color::lab::Lab::of_linear(&mixed);
+    assert!((found["lightness"].as_f64().unwrap() - wanted.lightness()).abs() < 0.01, "{found}");
+    assert!((found["b"].as_f64().unwrap() - wanted.b()).abs() < 0.01, "{found} {wanted:?}");
+}
+
+/// What the model leaves out, each with why; what is clear or only softens is not among it.
+#[test]
+fn what_the_model_leaves_out_is_said() {
+    let mut request = request(json!({ "srgb": [80, 80, 80] }));
+    let doses = json!({
+        "soot": "4 drops", "silver-pearl": "1/4 tsp", "teal-flake": "1/2 tsp", "fine-salt": "1 tsp",
+        "softener": "1 tsp", "stabilizer": "1 tsp"
+    });
+    request["book"]["formulas"] =
+        json!({ "all": { "per": "1 cup", "base": "clear-base", "doses": doses } });
+    request["book"].as_object_mut().unwrap().remove("products");
+    let answer = result(request);
+    let notes: alloc::vec::Vec<&str> = answer["formulas"][0]["notes"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|note| note["message"].as_str().unwrap())
+        .collect();
+    assert_eq!(notes.len(), 3, "{answer}");
+    for (name, why) in
+        [("silver-pearl", "angle"), ("teal-flake", "surface"), ("fine-salt", "clouds")]
+    {
+        assert!(notes.iter().any(|note| note.contains(name) && note.contains(why)), "{notes:?}");
+    }
+}
+
 #[test]
 fn a_formula_of_unknown_colorants_says_why() {
     let mut request = request(json!({ "srgb": [80, 80, 80] }));

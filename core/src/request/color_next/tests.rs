@@ -119,6 +119,110 @@ fn a_color_that_these_cannot_make_is_out_of_reach() {
     assert!(number(&answer["stays_off"]) > 5.0, "{answer}");
 }
 
+/// The drops that are in the cup scatter: n of them by s/√n of their dose. What that adds to u² is what a strength that is as
+/// unsure in all bands alike adds, in this ratio of squares, as both are carried by the same derivatives.
+#[test]
+fn drops_in_the_cup_scatter() {
+    let unsure = |log: Value, common: &str, scatter: &str| {
+        let mut request = request();
+        request["trial"] = json!({ "start": "120 g", "formulas": ["plain"], "log": log });
+        request.as_object_mut().unwrap().remove("seen");
+        (request["close_enough"], request["target"]) = (json!(20), json!({ "lab": [63, 18, -8] }));
+        request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": scatter });
+        let strength = json!({ "factors": [1, 1, 1], "common": common, "own": "0 %" });
+        request["book"]["materials"]["plum"]["strength"] = strength;
+        let answer = result(request);
+        assert_eq!(answer["verdict"], "close-enough", "{answer}");
+        let number = number(&answer["expected_uncertainty"][0]);
+        number * number
+    };
+    let sixteen = json!([{ "plum": "16 drops" }]);
+    let none = unsure(sixteen.clone(), "0 %", "0 %");
+    let common = unsure(sixteen.clone(), "10 %", "0 %") - none;
+    let scatter = unsure(sixteen, "0 %", "20 %") - none;
+    // (0.2/√16)² next to 0.1².
+    assert!(common > 0.1 && (scatter / common - 0.25).abs() < 1e-6, "{common} {scatter}");
+    // Added at once or one after the other, with a look in between that says next to nothing, they are the same drops.
+    let look = json!({ "looks": { "lab": [63, 18, -8], "uncertainty": [50, 50, 50] } });
+    let halves = json!([{ "plum": "8 drops" }, look, { "plum": "8 drops" }]);
+    let none = unsure(halves.clone(), "0 %", "0 %");
+    let found = unsure(halves, "0 %", "20 %") - none;
+    // Of the first eight 0.2²/8 of their own dose, of the second eight (0.2/√8/2)² of all.
+    let wanted = common * (0.04 / 8.0 + 0.04 / 8.0 / 4.0) / 0.01;
+    assert!((found / wanted - 1.0).abs() < 0.01, "{found} {wanted}");
+}
+
+/// As much base again halves what is in the cup: the pot is what it would be if it had been poured so.
+#[test]
+fn more_base_thins_what_is_there() {
+    let at = |start: &str, log: Value| {
+        let mut request = request();
+        request["trial"] = json!({ "start": start, "base": "clear-base", "log": log });
+        request.as_object_mut().unwrap().remove("seen");
+        request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": "0 %" });
+        result(request)
+    };
+    let look = json!({ "looks": { "lab": [60, 20, -8], "uncertainty": [50, 50, 50] } });
+    let thinned = at(
+        "60 g",
+        json!([{ "plum": "8 drops", "rust": "2 drops" }, look, { "clear-base": "60 g" }]),
+    );
+    let poured = at("120 g", json!([{ "plum": "8 drops", "rust": "2 drops" }]));
+    let [found, wanted] = [&thinned, &poured].map(|answer| number(&answer["now"]["difference"]));
+    assert!((found - wanted).abs() < 0.05, "{found} {wanted}");
+    assert_eq!(thinned["strengths"].as_array().unwrap().len(), 2, "{thinned}");
+}
+
+/// The lines are made of what the answer says.
+#[test]
+fn an_answer_is_put_in_lines() {
+    let answer = result(request());
+    let lines: Vec<&str> =
+        answer["text"].as_array().unwrap().iter().map(|line| line.as_str().unwrap()).collect();
+    let listed = |list: &Value| {
+        let each = list.as_array().unwrap().iter().map(|one| {
+            alloc::format!(
+                "{} {}",
+                one["material"].as_str().unwrap(),
+                one["amount"].as_str().unwrap()
+            )
+        });
+        each.collect::<Vec<_>>().join(", ")
+    };
+    assert_eq!(
+        lines[0],
+        alloc::format!("Add: {}. Stir, cool a sample, and look again.", listed(&answer["add"]))
+    );
+    let off = |place: &str| {
+        let off = &answer[place];
+        alloc::format!(
+            "ΔE₀₀ {:.1} ({:.1} to {:.1}), {}",
+            number(&off["difference"]),
+            number(&off["low"]),
+            number(&off["high"]),
+            off["looks"].as_str().unwrap()
+        )
+    };
+    assert_eq!(lines[1], alloc::format!("Now: {}.", off("now")));
+    assert_eq!(lines[2], alloc::format!("Expected then: {}.", off("after")));
+    let all = listed(&answer["all_the_way"]);
+    assert_eq!(lines[3], alloc::format!("Not at once: in all it may take {all}."));
+    assert_eq!(
+        (lines.len(), lines[4], &answer["notes"]),
+        (5, answer["statement"].as_str().unwrap(), &json!([]))
+    );
+    // A drop of plum is 0.044 g.
+    let all = answer["all_the_way"].as_array().unwrap();
+    let plum = all.iter().find(|one| one["material"] == "plum").unwrap();
+    let count: f64 = plum["amount"].as_str().unwrap().split(' ').next().unwrap().parse().unwrap();
+    assert!((number(&plum["mass"]["value"]) - 0.044 * count).abs() < 1e-9, "{plum}");
+    let factors = answer["strengths"][0]["factors"].as_array().unwrap();
+    assert!(
+        factors.iter().all(|x| (number(x) * 1e3 - libm::round(number(x) * 1e3)).abs() < 1e-9),
+        "{answer}"
+    );
+}
+
 #[test]
 fn what_is_left_out_does_not_go_in() {
     let mut request = request();
@@ -126,6 +230,32 @@ fn what_is_left_out_does_not_go_in() {
     let answer = result(request);
     let all = answer["all_the_way"].as_array().unwrap();
     assert!(all.iter().all(|one| one["material"] == "chalk"), "{answer}");
+}
+
+/// Of a colorant without test pieces nothing may be in the cup; a step that names it and adds none of it is no fault.
+#[test]
+fn none_of_a_colorant_needs_no_test_pieces() {
+    let mut request = request();
+    request["book"]["materials"]["moss"]["let_downs"] = json!([]);
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "moss": "0 drops" });
+    result(request.clone());
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "moss": "1 drop" });
+    assert_eq!(fault_codes(request), ["color-not-let-down"]);
+}
+
+/// A cup of base alone has the color that the book says of the base, however much of it there is; nothing of a flake is no flake.
+#[test]
+fn base_alone_has_its_own_color() {
+    for start in ["60 g", "240 g"] {
+        let mut request = request();
+        request["trial"] =
+            json!({ "start": start, "base": "clear-base", "log": [{ "teal-flake": "0 tsp" }] });
+        request["target"] = json!({ "lab": [93.8, -0.7, 3.2] });
+        request.as_object_mut().unwrap().remove("seen");
+        let answer = result(request);
+        assert_eq!((&answer["verdict"], &answer["notes"]), (&json!("close-enough"), &json!([])));
+        assert!(number(&answer["now"]["difference"]) < 1e-6, "{answer}");
+    }
 }
 
 #[test]
@@ -143,7 +273,9 @@ fn a_sample_of_another_pot_is_a_surprise() {
     request["seen"] = json!({ "lab": [45, -30, 30] });
     let answer = result(request);
     let notes = answer["notes"].as_array().unwrap();
-    assert!(notes.iter().any(|note| note["code"] == "color-surprise"), "{answer}");
+    assert_eq!((notes.len(), &notes[0]["code"]), (1, &json!("color-surprise")), "{answer}");
+    let text = answer["text"].as_array().unwrap();
+    assert!(text.contains(&notes[0]["message"]), "{answer}");
 }
 
 /// A thin piece of the demo's base over white and over black, as the fluxes of K 0.004 and S 0.2 per mm have it (3 mm).
@@ -274,6 +406,7 @@ fn what_is_outside_is_named() {
 #[case("/book/materials/moss/let_downs", json!([]), &[])]
 #[case("/book/materials/plum/let_downs", json!([]), &["color-not-let-down"])]
 #[case("/book/materials/soot/let_downs/1/dose", json!("2 drops"), &["color-too-few-let-downs"])]
+#[case("/book/materials/soot/let_downs/1/base_mass", json!("0 g"), &["out-of-range"])]
 fn faults(#[case] path: &str, #[case] value: Value, #[case] codes: &[&str]) {
     let mut request = request();
     let (parent, key) = path.rsplit_once('/').unwrap();
@@ -302,4 +435,20 @@ fn a_target_that_was_not_seen_is_refused() {
     request["piece_mold"] = json!("finger-5");
     request.as_object_mut().unwrap().remove("target_like");
     assert_eq!(fault_codes(request), ["thickness-or-mold"]);
+}
+
+/// A colorant that is ten times as strong as its test pieces, or a tenth, may still be the same one.
+#[rstest]
+#[case([10.0, 0.1, 1.0], true)]
+#[case([10.1, 1.0, 1.0], false)]
+#[case([1.0, 1.0, 0.09], false)]
+fn a_strength_has_limits(#[case] factors: [f64; 3], #[case] will_do: bool) {
+    let mut request = request();
+    let strength = json!({ "factors": factors, "common": "4 %", "own": "3 %" });
+    request["book"]["materials"]["plum"]["strength"] = strength;
+    if will_do {
+        result(request);
+    } else {
+        assert_eq!(fault_codes(request), ["out-of-range"]);
+    }
 }

@@ -31,6 +31,59 @@ fn two_doses_fill_the_dish() {
     assert!((ratio(strong) / ratio(weak) - 4.0).abs() < 1e-9, "{answer}");
 }
 
+/// The largest dose of the formulas decides, wherever it is in the book; a formula that doses none of it, or nothing of it, does
+/// not; then it is 1 %. 25 g of base at 0.25 and at 1 % take 0.0625 and 0.25 g: 2 and 6 drops of 0.043 g.
+#[test]
+fn the_strongest_formula_decides() {
+    let ratio = |night: Value, ember: Value| {
+        let mut request = request("soot");
+        request["book"]["formulas"]["night"]["doses"]["soot"] = night;
+        request["book"]["formulas"]["ember"]["doses"]["soot"] = ember;
+        let answer = result(request);
+        let last = answer["pieces"][2].clone();
+        (last["ratio"]["value"].as_f64().unwrap(), last["dose"].clone())
+    };
+    let of = |drops: f64| drops * 0.043 / 243.691;
+    for (night, ember) in [("44 drops", "3 drops"), ("3 drops", "44 drops")] {
+        let (found, dose) = ratio(json!(night), json!(ember));
+        assert!((found / of(44.0) - 1.0).abs() < 1e-3, "{found} {}", of(44.0));
+        assert_eq!(dose, "5 drops");
+    }
+    assert_eq!(ratio(json!("0 drops"), json!("0 drops")), (0.01, json!("6 drops")));
+}
+
+/// n drops are as sure as one by √n, and weigh what their dose of the base is. With a scatter of 12 % it takes (12/5)² of them, 6,
+/// to be within 5 %.
+#[test]
+fn a_piece_is_as_sure_as_its_drops() {
+    for (scatter, share, counts) in [("5 %", 0.05, [2.0, 5.0]), ("12 %", 0.12, [6.0, 6.0])] {
+        let mut request = request("soot");
+        request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": scatter });
+        let answer = result(request);
+        let text = answer["text"].as_array().unwrap();
+        let number = |value: &Value| value["value"].as_f64().unwrap();
+        let base = &answer["pieces"][0];
+        assert_eq!((number(&base["ratio"]), number(&base["uncertainty"])), (0.0, 0.0), "{answer}");
+        assert_eq!(text[0], "25 g of base alone, if the book has no color of it.", "{answer}");
+        for (i, count) in counts.into_iter().enumerate() {
+            let piece = &answer["pieces"][i + 1];
+            let drops = alloc::format!("{count} drops");
+            assert_eq!(piece["dose"], drops, "{answer}");
+            let wanted = count * 0.043 / number(&piece["ratio"]);
+            assert!((number(&piece["base_mass"]) / wanted - 1.0).abs() < 1e-3, "{answer}");
+            let wanted = share / libm::sqrt(count);
+            assert!((number(&piece["uncertainty"]) / wanted - 1.0).abs() < 1e-3, "{answer}");
+            let [base, unsure] =
+                ["base_mass", "uncertainty"].map(|field| piece[field]["text"].as_str().unwrap());
+            let line = alloc::format!("{drops} of soot in {base} of base (± {unsure}).");
+            assert_eq!(text[i + 1], line, "{answer}");
+        }
+        assert_eq!(text.len(), 5, "{answer}");
+        assert!(text[3].as_str().unwrap().starts_with("Heat each"), "{answer}");
+        assert_eq!(text[4], answer["statement"], "{answer}");
+    }
+}
+
 /// What the answer says, poured and read, is what a book takes.
 #[rstest]
 #[case("fine-salt", "color-no-colorant")]
