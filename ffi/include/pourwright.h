@@ -228,9 +228,9 @@
  * learn: What the records of many days say about the numbers of a book.
  *     records, [after], [book]
  * color-next: The next drops that bring a cup nearer to a color.
- *     target, trial, [book], [close_enough], [leave_out], [seen]
+ *     trial, [book], [close_enough], [leave_out], [piece_mold], [piece_thickness], [seen], [target], [target_like]
  * color-nearest: The formulas of a book that are nearest to a color.
- *     color, [book]
+ *     color, [book], [piece_mold], [piece_thickness]
  * let-down-series: Which test pieces of a colorant to pour.
  *     colorant, [book], [test_piece]
  */

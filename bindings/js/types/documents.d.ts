@@ -8413,7 +8413,7 @@ export interface ColorNextRequest {
    */
   piece_mold?: Name
   /**
-   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; above 0 to 1000. Default: none.
+   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; 0.01 to 1000. Default: none.
    */
   piece_thickness?: MeasuredAmount
   /**
@@ -8457,7 +8457,7 @@ export interface ColorNearestRequest {
    */
   piece_mold?: Name
   /**
-   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; above 0 to 1000. Default: none.
+   * How thick the piece is where its color is seen; its color over white and over black is then calculated. Unit: mm; 0.01 to 1000. Default: none.
    */
   piece_thickness?: MeasuredAmount
 }
