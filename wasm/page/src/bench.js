@@ -161,6 +161,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
   const lines = linesOf.get(pot.pot) ?? []
   const items = own.flatMap(({ items }) => items)
   const done = items.filter((item) => progress(item) === 'done').length
+  const cautioned = before(own)
   return html`<section
     class="pot ${done === items.length ? 'done' : ''}"
     id="pot-${pot.pot}"
@@ -194,10 +195,20 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
     ${repeat(
       own,
       (step) => step.items[0].id,
-      (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
+      (step, at) => stepCard(plan, pot, step, now?.step === step ? now.item : null, cautioned[at]),
     )}
-    <footer><span class="on-paper">${letter(pot.pot)}</span>${anything(pot, POT)}</footer>
+    <footer>${anything(pot, POT)}</footer>
   </section>`
+}
+
+/** For each step, the cautions of those before it. */
+function before(steps) {
+  const seen = new Set()
+  return steps.map(({ cautions }) => {
+    const own = new Set(seen)
+    for (const code of cautions) seen.add(code)
+    return own
+  })
 }
 
 /** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
