@@ -29,8 +29,10 @@ const CAUTIONS = {
   ],
 }
 
+const NONE = new Set()
+
 /** The cautions of a step. Those in `before`, a set of codes, are on the pot's sheet already: paper leaves them out. */
-export function cautionsAt({ cautions }, before) {
+export function cautionsAt({ cautions }, before = NONE) {
   return cautions.length
     ? html`<ul class="cautions">
         ${cautions.map(
