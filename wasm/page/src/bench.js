@@ -8,6 +8,7 @@ import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
+import { rail } from './rail.js'
 import { both, counted, day, short } from './show.js'
 import { change } from './state.js'
 import { swatchesOf } from './swatch.js'
@@ -85,10 +86,11 @@ export function goToItem(event, id) {
 /** The formulas that a layer is shot from. */
 const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
 
-function orderOfWork(plan, { shotsOf }, now) {
+function orderOfWork(plan, { shotsOf, stepsOf }, now) {
   const { proof } = plan
   const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
   return html`<nav class="work" aria-label="Order of work">
+    ${rail(plan, stepsOf, goToItem)}
     <h2>Order of work</h2>
     <ol>
       ${shown.map((work) => {

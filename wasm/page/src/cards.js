@@ -147,14 +147,17 @@ function weighRow(step, item, now) {
   </li>`
 }
 
-/** The uncertainty of a measure; if above its tolerance, also the cause, and the uncertainty on the scale. */
+/**
+ * The uncertainty of a measure; if above its tolerance, also the cause. It is marked only where the scale would be surer, which
+ * it then says.
+ */
 function sure({ doubt, doubt_weighed: weighed, tolerance }) {
   if (!doubt) return nothing
   const { uncertainty, main_source: source } = doubt
-  if (uncertainty.value <= tolerance.value) return html`<span class="off">± ${uncertainty.text}</span>`
-  return html`<span class="doubt"
-    >± ${uncertainty.text}: ${source}${weighed ? `; weighed ± ${weighed.uncertainty.text}` : nothing}</span
-  >`
+  const plain = `± ${uncertainty.text}`
+  if (uncertainty.value <= tolerance.value) return html`<span class="off">${plain}</span>`
+  if (!weighed || weighed.uncertainty.value >= uncertainty.value) return html`<small>${plain}: ${source}</small>`
+  return html`<span class="doubt">${plain}: ${source}; weighed ± ${weighed.uncertainty.text}</span>`
 }
 
 const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool === 'balance')

@@ -1,0 +1,80 @@
+// One pot by the keys of the foot: how many taps it takes, what its dots and the rail of pots show, and another amount.
+import assert from 'node:assert/strict'
+import { BOUNCE, person, picture, planOf, pot } from './support.mjs'
+
+const foot = (page) => page.getByLabel('Clocks and next step')
+const rail = (page, letter) => page.getByRole('group', { name: 'Pots' }).getByRole('link', { name: `Pot ${letter}:` })
+
+/** Taps for pot A, at most; the number is printed. */
+const TAPS = 24
+
+person(
+  'pot A takes few taps',
+  { clock: '2027-03-02T08:00:00', viewport: { width: 820, height: 1180 } },
+  async (page) => {
+    const plan = await planOf(page)
+    const own = plan.steps.filter(({ at }) => at.some((at) => at.pot === 'A'))
+    let taps = 0
+    let readings = 0
+    const tap = async (key) => {
+      taps += 1
+      await key.click()
+      await page.clock.runFor(BOUNCE)
+    }
+    const read = async (degrees) => {
+      readings += 1
+      await foot(page).getByLabel('The thermometer in pot A').fill(degrees)
+      await tap(foot(page).locator('.done-next'))
+    }
+    for (const [at, step] of own.entries()) {
+      assert.equal(await rail(page, 'A').getAttribute('aria-label'), name(at, own.length, hotSoFar(own, at)))
+      if (step.kind === 'heat') {
+        // One burst, then it is hot: each time the pot is read.
+        await read('284')
+        await tap(foot(page).locator('.done-next'))
+        await page.clock.runFor(60_000)
+        await read('335')
+        await tap(foot(page).getByRole('button', { name: 'Done', exact: true }))
+      } else if (step.kind === 'shoot' && step.items.length > 1) {
+        const dots = foot(page).getByRole('img', { name: /loads done/ })
+        assert.equal(await dots.innerText(), '○'.repeat(step.items.length))
+        if (step.items.length === 4) await picture(page, 'loads as dots')
+        await tap(foot(page).getByRole('button', { name: `All ${step.items.length} loads` }))
+      } else {
+        for (const _ of step.items) await tap(foot(page).locator('.done-next'))
+      }
+    }
+    assert.equal(await pot(page, 'A').locator('.step').count(), await pot(page, 'A').locator('.step.done').count())
+    assert.equal(await rail(page, 'A').getAttribute('aria-label'), name(own.length, own.length, false))
+    await picture(page, 'the rail of pots')
+    console.log(`# pot A: ${taps} taps of keys, of these ${readings} after a reading is typed`)
+    assert.ok(taps <= TAPS, `${taps} taps`)
+    // The loads were ticked one by one: each can be taken back.
+    await page.getByRole('button', { name: 'Undo' }).click()
+    assert.match(await rail(page, 'A').getAttribute('aria-label'), /11 of 12 steps done, hot/)
+  },
+)
+
+const name = (done, all, hot) => `Pot A: ${done} of ${all} steps done${hot ? ', hot' : ''}`
+const hotSoFar = (steps, at) => steps.slice(0, at).some(({ kind }) => kind === 'heat')
+
+person('another amount is said from the foot', {}, async (page) => {
+  await foot(page).getByRole('link', { name: 'Other amount' }).click()
+  await page.getByText('Pot A of the day').waitFor()
+  await page.getByLabel('What went in of plum').fill('90 drops')
+  await page.getByRole('heading', { name: 'Exactly right' }).waitFor()
+})
+    .locator('..')
+    .getByText(/It can/)
+    .waitFor()
+})
+
+person('doubt is marked only where the scale would be surer', {}, async (page) => {
+  const weighs = (await planOf(page)).pots.flatMap(({ stages }) => stages.flatMap(({ weigh }) => weigh))
+  const isMarked = ({ doubt, doubt_weighed: weighed, tolerance }) =>
+    Boolean(doubt && doubt.uncertainty.value > tolerance.value && weighed?.uncertainty.value < doubt.uncertainty.value)
+  assert.equal(await page.locator('ul.weigh .doubt').count(), weighs.filter(isMarked).length)
+  for (const { doubt } of weighs) {
+    if (doubt) assert.ok(await page.locator('ul.weigh li', { hasText: `± ${doubt.uncertainty.text}` }).count())
+  }
+})
