@@ -17,12 +17,15 @@ function loads({ items }) {
   const all = () => {
     for (const item of left) toggle(item)
   }
-  return html`<span class="dots" role="img" aria-label="${items.length - left.length} of ${items.length} loads done"
-      >${items.map((item) => (progress(item) === 'done' ? '●' : '○'))}</span
-    >
-    ${
-      left.length > 1
-        ? html`<button type="button" class="quiet" @click=${once('all loads', all)}>All ${left.length} loads</button>`
-        : nothing
-    }`
+  const dots = html`<span
+    class="dots"
+    role="img"
+    aria-label="${items.length - left.length} of ${items.length} loads done"
+    >${items.map((item) => (progress(item) === 'done' ? '●' : '○'))}</span
+  >`
+  if (left.length < 2) return dots
+  return html`<div class="loads-left">
+    ${dots}
+    <button type="button" class="quiet" @click=${once('all loads', all)}>All ${left.length} loads</button>
+  </div>`
 }

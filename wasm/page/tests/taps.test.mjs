@@ -64,10 +64,6 @@ person('another amount is said from the foot', {}, async (page) => {
   await page.getByLabel('What went in of plum').fill('90 drops')
   await page.getByRole('heading', { name: 'Exactly right' }).waitFor()
 })
-    .locator('..')
-    .getByText(/It can/)
-    .waitFor()
-})
 
 person('doubt is marked only where the scale would be surer', {}, async (page) => {
   const weighs = (await planOf(page)).pots.flatMap(({ stages }) => stages.flatMap(({ weigh }) => weigh))
