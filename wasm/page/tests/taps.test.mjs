@@ -38,6 +38,10 @@ person(
       } else if (step.kind === 'shoot' && step.items.length > 1) {
         const dots = foot(page).getByRole('img', { name: /loads done/ })
         assert.equal(await dots.innerText(), '○'.repeat(step.items.length))
+        const box = await foot(page)
+          .getByRole('button', { name: /loads$/ })
+          .boundingBox()
+        assert.ok(box.y + box.height <= 1180 && box.x + box.width <= 820, JSON.stringify(box))
         if (step.items.length === 4) await picture(page, 'loads as dots')
         await tap(foot(page).getByRole('button', { name: `All ${step.items.length} loads` }))
       } else {
