@@ -156,7 +156,8 @@ function sure({ doubt, doubt_weighed: weighed, tolerance }) {
   const { uncertainty, main_source: source } = doubt
   const plain = `± ${uncertainty.text}`
   if (uncertainty.value <= tolerance.value) return html`<span class="off">${plain}</span>`
-  if (!weighed || weighed.uncertainty.value >= uncertainty.value) return html`<small>${plain}: ${source}</small>`
+  if (!weighed || weighed.uncertainty.value >= uncertainty.value)
+    return html`<span class="unsure">${plain}: ${source}</span>`
   return html`<span class="doubt">${plain}: ${source}; weighed ± ${weighed.uncertainty.text}</span>`
 }
 
