@@ -27,8 +27,8 @@ const TICKED = '[role="checkbox"][aria-checked="true"]'
 
 /** What the thermometer shows in the pot, typed in and taken. */
 async function reads(page, degrees) {
-  await page.waitForSelector('.foot .reading input')
-  await page.type('.foot .reading input', degrees)
+  await page.waitForSelector('.foot input[name="reading"]')
+  await page.type('.foot input[name="reading"]', degrees)
   await press(page)
 }
 
@@ -76,7 +76,8 @@ test('Firefox plans, ticks, reloads, heats and prints the demo day', { timeout: 
     assert.equal(await foot(page), next)
     await page.screenshot({ path: `${pictures}Firefox bench.png` })
     // On to the first heat, which asks for the thermometer: a burst with its clock, then hot.
-    for (let presses = 0; presses < 10 && !(await count(page, '.foot .reading')); presses += 1) await press(page)
+    for (let presses = 0; presses < 10 && !(await count(page, '.foot input[name="reading"]')); presses += 1)
+      await press(page)
     await reads(page, '284')
     await page.waitForFunction(() => /284 °F/.test(document.querySelector('.foot').innerText))
     await press(page)
