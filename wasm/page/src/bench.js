@@ -8,6 +8,7 @@ import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
 import { begin, isDone, next, ofBefore, progress } from './progress.js'
+import { rail } from './rail.js'
 import { both, counted, day, short } from './show.js'
 import { change } from './state.js'
 import { swatchesOf } from './swatch.js'
@@ -85,10 +86,11 @@ export function goToItem(event, id) {
 /** The formulas that a layer is shot from. */
 const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
 
-function orderOfWork(plan, { shotsOf }, now) {
+function orderOfWork(plan, { shotsOf, stepsOf }, now) {
   const { proof } = plan
   const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
   return html`<nav class="work" aria-label="Order of work">
+    ${rail(plan, stepsOf, goToItem)}
     <h2>Order of work</h2>
     <ol>
       ${shown.map((work) => {
@@ -161,6 +163,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
   const lines = linesOf.get(pot.pot) ?? []
   const items = own.flatMap(({ items }) => items)
   const done = items.filter((item) => progress(item) === 'done').length
+  const cautioned = before(own)
   return html`<section
     class="pot ${done === items.length ? 'done' : ''}"
     id="pot-${pot.pot}"
@@ -194,10 +197,20 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
     ${repeat(
       own,
       (step) => step.items[0].id,
-      (step) => stepCard(plan, pot, step, now?.step === step ? now.item : null),
+      (step, at) => stepCard(plan, pot, step, now?.step === step ? now.item : null, cautioned[at]),
     )}
-    <footer><span class="on-paper">${letter(pot.pot)}</span>${anything(pot, POT)}</footer>
+    <footer>${anything(pot, POT)}</footer>
   </section>`
+}
+
+/** For each step, the cautions of those before it. */
+function before(steps) {
+  const seen = new Set()
+  return steps.map(({ cautions }) => {
+    const own = new Set(seen)
+    for (const code of cautions) seen.add(code)
+    return own
+  })
 }
 
 /** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */

@@ -38,13 +38,16 @@ const CARDS = {
 /** The steps whose notes are shown as they are; those of a weigh list are in its rows and under its cup. */
 const NOTED = new Set(['from-shelf', 'degas', 'heat', 'shoot', 'sprues-back', 'store'])
 
-/** The card of a step within that of its pot; `now` is the next item, if it is one of this step. */
-export function stepCard(plan, pot, step, now) {
+/**
+ * The card of a step within that of its pot; `now` is the next item, if it is one of this step, `before` the cautions of the
+ * pot's steps before.
+ */
+export function stepCard(plan, pot, step, now, before) {
   const own = step.at.find((at) => at.pot.pot === pot.pot)
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
     <h3>${own.number === null ? nothing : `${own.number}. `}${own.text}</h3>
-    ${cautionsAt(step)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
+    ${cautionsAt(step, before)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
     ${CARDS[step.kind](plan, step, now, own)}
     ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
   </div>`
@@ -145,14 +148,18 @@ function weighRow(step, item, now) {
   </li>`
 }
 
-/** The uncertainty of a measure; if above its tolerance, also the cause, and the uncertainty on the scale. */
+/**
+ * The uncertainty of a measure; if above its tolerance, also the cause. It is marked only where the scale would be surer, which
+ * it then says.
+ */
 function sure({ doubt, doubt_weighed: weighed, tolerance }) {
   if (!doubt) return nothing
   const { uncertainty, main_source: source } = doubt
-  if (uncertainty.value <= tolerance.value) return html`<span class="off">± ${uncertainty.text}</span>`
-  return html`<span class="doubt"
-    >± ${uncertainty.text}: ${source}${weighed ? `; weighed ± ${weighed.uncertainty.text}` : nothing}</span
-  >`
+  const plain = `± ${uncertainty.text}`
+  if (uncertainty.value <= tolerance.value) return html`<span class="off">${plain}</span>`
+  if (!weighed || weighed.uncertainty.value >= uncertainty.value)
+    return html`<span class="unsure">${plain}: ${source}</span>`
+  return html`<span class="doubt">${plain}: ${source}; weighed ± ${weighed.uncertainty.text}</span>`
 }
 
 const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool === 'balance')
@@ -235,7 +242,10 @@ function burst(step, item) {
   const { burst, say } = item
   return html`<p class="say">
       <span class="only">${say}</span>
-      <span class="then">takes it to ${short(burst.expected)} or less; never above ${short(burst.at_most)}</span>
+      <span class="then"
+        ><span class="expected">takes it to ${short(burst.expected)} or less; </span>never above
+        ${short(burst.at_most)}</span
+      >
     </p>
     ${clockKey(step, item)}`
 }
@@ -263,5 +273,15 @@ function shootCard(plan, step, now, { pot, draw }) {
           </div>`,
       )}
     </div>
+    ${again || !step.isLastOfWork ? nothing : draw.pieces.map((pieces) => toWrite(pieces))}
     ${draw.pieces.map((pieces) => anything(pieces, PIECES))}${anything(draw, DRAW)}`
+}
+
+/** Places to write on paper: the good pieces, and what three of them weigh. */
+function toWrite({ shape, made }) {
+  if (!made) return nothing
+  return html`<p class="on-paper to-write">
+    ${shape ? `${shape}: ` : nothing}good <span class="blank"></span> of ${made}, weigh 3: <span class="blank"></span>
+    <span class="blank"></span> <span class="blank"></span>
+  </p>`
 }

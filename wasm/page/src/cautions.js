@@ -29,11 +29,16 @@ const CAUTIONS = {
   ],
 }
 
-/** The cautions of a step. */
-export function cautionsAt({ cautions }) {
+const NONE = new Set()
+
+/** The cautions of a step. Those in `before`, a set of codes, are on the pot's sheet already: paper leaves them out. */
+export function cautionsAt({ cautions }, before = NONE) {
   return cautions.length
     ? html`<ul class="cautions">
-        ${cautions.map((code) => html`<li data-caution=${code}>${CAUTIONS[code]?.[0] ?? code}</li>`)}
+        ${cautions.map(
+          (code) =>
+            html`<li data-caution=${code} class=${before.has(code) ? 'again' : ''}>${CAUTIONS[code]?.[0] ?? code}</li>`,
+        )}
       </ul>`
     : nothing
 }

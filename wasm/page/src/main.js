@@ -1,6 +1,7 @@
 // The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, goToItem } from './bench.js'
+import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
 import { editByKey, editsBar } from './edits.js'
@@ -211,6 +212,7 @@ function foot(shown, plan, steps, stale, status) {
       shown === 'bench' && plan
         ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
+            ${now ? besides(now) : nothing}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
           </div>`
         : edits

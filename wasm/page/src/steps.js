@@ -14,16 +14,18 @@ export function steps(plan, fix = []) {
     if (entry.pot.there?.hot) entry.hot = hotClock(entry, hotFor)
   }
   const all = [...fixing(fix, pots), ...plan.steps.map((step) => withParts(step, plan, pots, hotFor))]
-  endClocks(all)
+  markEnds(all)
   markFilled(all)
   return all
 }
 
-/** The clock of a hot pot ends with the last load of its heat. */
-function endClocks(steps) {
+/** The clock of a hot pot ends with the last load of its heat; an entry of the work with its last load. */
+function markEnds(steps) {
   const shots = steps.filter(({ kind }) => kind === 'shoot')
   const last = new Map(shots.flatMap((step) => step.hot.map((clock) => [clock, step])))
   for (const [{ id }, step] of last) (step.items.at(-1).ends ??= []).push(id)
+  // A reheat divides the shots of an entry of the work; its pieces are counted after the last.
+  for (const step of new Map(shots.map((step) => [step.work, step])).values()) step.isLastOfWork = true
 }
 
 /** The steps that put pots right, one a pot. */
