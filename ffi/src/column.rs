@@ -200,6 +200,7 @@ pub(crate) trait Rows<const K: usize, const M: usize> {
 }
 
 /// Calculates a block of rows; whether all are answers.
+#[allow(clippy::indexing_slicing, reason = "rows of a block, which the compiler knows")]
 #[inline(always)]
 fn calculate_block<const K: usize, const M: usize>(
     given: &Block<K>,
@@ -329,7 +330,7 @@ impl<const M: usize> Outputs<M> {
                     let (numbers, rest) = numbers.split_at_mut(count);
                     column.read(first, numbers);
                     // Behind the last row is a copy of it.
-                    rest.fill(numbers[count - 1]);
+                    rest.fill(numbers.last().copied().unwrap_or(BAD));
                 }
             }
             let are_answers = by_processor(&given, &mut found, rows);
@@ -338,7 +339,7 @@ impl<const M: usize> Outputs<M> {
             }
             for (place, numbers) in self.places.iter().zip(&found) {
                 if !place.start.is_null() {
-                    place.write(first, &numbers[..count]);
+                    place.write(first, numbers.split_at(count).0);
                 }
             }
         };
@@ -352,6 +353,7 @@ impl<const M: usize> Outputs<M> {
     }
 
     /// The statuses of a block, and the results of its rows one by one where one is not an answer.
+    #[allow(clippy::indexing_slicing, reason = "a block has `count` rows at least")]
     fn each_of_block<const K: usize>(
         &self,
         first: usize,

@@ -1,5 +1,8 @@
 // Made by `cargo run -p pourwright-generate`; do not edit.
 
+using System;
+using System.Runtime.InteropServices;
+
 namespace Pourwright
 {
     /// <summary>The calculations of the library on plain numbers, each with its unit in its name.</summary>

@@ -90,7 +90,9 @@ fn made(result: &ResultField, found: &str) -> String {
 }
 
 fn calculations() -> String {
-    let mut text = format!("{MADE}namespace Pourwright\n{{\n");
+    let mut text = format!(
+        "{MADE}using System;\nusing System.Runtime.InteropServices;\n\nnamespace Pourwright\n{{\n"
+    );
     text.push_str(
         "    /// <summary>The calculations of the library on plain numbers, each with its unit in its name.</summary>\n    \
          public static class Calculations\n    {\n",

@@ -318,7 +318,9 @@ class Vectors(unittest.TestCase):
                     self.assertIsNone(call("try", "pour_convert", *arguments))
                     if "\0" not in amount:
                         for fault in found["faults"]:
-                            self.assertIn(f"[{fault['code']}]", message)
+                            # A text of C that is too long is refused before it is read.
+                            code = {"amount-too-long": "too-large"}.get(fault["code"], fault["code"])
+                            self.assertIn(f"[{code}]", message)
                 seen += 1
         self.assertGreater(seen, 30)
 

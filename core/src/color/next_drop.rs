@@ -625,7 +625,7 @@ mod tests {
         let found = pot.unsure_additions(&[2, 0, 0], &units(), &goal).unwrap();
         assert!(found[0].is_finite() && found[1..] == [0.0; 2], "{found:?}");
         let found = pot.unsure_additions(&[2, 1, 1], &units(), &goal).unwrap();
-        assert!(found.iter().all(|u| !(*u < 1.0)), "{found:?}");
+        assert!(!found.iter().any(|u| *u < 1.0), "{found:?}");
         assert!(pot.next(&goal, &units(), 1.0).is_ok());
     }
 

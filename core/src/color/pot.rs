@@ -712,8 +712,8 @@ mod tests {
         let pot = pot(&colorants);
         let slopes = pot.slopes_at(&pot.doses).unwrap();
         let found = pot.expected().unwrap().covariance;
-        for i in 0..3 {
-            for j in 0..3 {
+        for (i, of_row) in found.iter().enumerate() {
+            for (j, found) in of_row.iter().enumerate() {
                 let mut wanted = if i == j { 0.49 } else { 0.0 };
                 for row in 0..9 {
                     for column in 0..9 {
@@ -722,7 +722,7 @@ mod tests {
                             * slopes.strengths[j][column];
                     }
                 }
-                assert!((found[i][j] - wanted).abs() < 1e-9, "{i} {j}: {} {wanted}", found[i][j]);
+                assert!((found - wanted).abs() < 1e-9, "{i} {j}: {found} {wanted}");
             }
         }
     }
@@ -827,7 +827,7 @@ mod tests {
         pot.add(0, Ratio::from(1e-5), Ratio::from(0.0)).unwrap();
         assert!(!pot.see(&reading([1.0, 0.0, 0.0], 0.01)).unwrap());
         assert!(pot.strengths.iter().all(|theta| theta.abs() <= 3.0), "{:?}", pot.strengths);
-        assert!(pot.strengths.iter().any(|theta| *theta == 3.0), "{:?}", pot.strengths);
+        assert!(pot.strengths.contains(&3.0), "{:?}", pot.strengths);
     }
 
     /// What is expected without any sample is what the model says of the doses.

@@ -557,8 +557,8 @@ impl Checking for Quick {
         (_, than): (Parameter, f64),
         slack: f64,
     ) -> &mut Self {
-        // Not `>=`: what is not a number is found by `number`.
-        self.0 &= !(si < than * (1.0 - slack));
+        let is_less = si < than * (1.0 - slack);
+        self.0 &= !is_less;
         self
     }
 }

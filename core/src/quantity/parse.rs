@@ -125,7 +125,6 @@ fn basis(text: &str) -> Option<Basis> {
 mod tests {
     use super::*;
     use crate::fault::Diagnose;
-    use crate::quantity::symbol::Symbol;
     use proptest::prelude::*;
     use rstest::rstest;
     use std::string::ToString;
@@ -315,21 +314,6 @@ mod tests {
         let message = amount("1 m10").expect_err("no unit").to_string();
         assert!(message.contains("exponent from 1 to 9"), "{message}");
         assert!(amount("1 m9").is_ok());
-    }
-
-    /// Symbols as they are written, and words in any case.
-    #[test]
-    fn every_spelling_is_its_unit() {
-        for symbol in Symbol::ALL {
-            let entry = symbol.entry();
-            let of = |spelling: &str| Unit::parse(spelling).map(|unit| unit.to_string());
-            for spelling in [entry.symbol, entry.plural].iter().chain(entry.symbols) {
-                assert_eq!(of(spelling), Ok(entry.symbol.into()), "{spelling}");
-            }
-            for word in entry.words {
-                assert_eq!(of(&word.to_ascii_uppercase()), Ok(entry.symbol.into()), "{word}");
-            }
-        }
     }
 
     // Spoons sold as a dash, a pinch and a smidgen hold 1/8, 1/16 and 1/32 tsp: common practice, no source.

@@ -46,10 +46,9 @@ pub(super) struct Entry {
     pub(super) plural: &'static str,
     pub(super) dimension: Dimension,
     pub(super) size: Size,
-    /// Other symbols, among them the UCUM code; the case of letters counts.
-    pub(super) symbols: &'static [&'static str],
-    /// Names and abbreviations that are read in any case of letters.
-    pub(super) words: &'static [&'static str],
+    /// How it is written: the symbol and others, among them the UCUM code, whose case of letters counts; then names and
+    /// abbreviations that are read in any case.
+    pub(super) spellings: &'static [(&'static str, MatchCase)],
 }
 
 macro_rules! symbols {
@@ -70,8 +69,11 @@ macro_rules! symbols {
                             plural: symbols!(@plural $symbol $($plural)?),
                             dimension: Dimension::$dimension,
                             size: $size,
-                            symbols: &[$($short),*],
-                            words: &[$($word),*],
+                            spellings: &[
+                                ($symbol, MatchCase::Exact),
+                                $(($short, MatchCase::Exact),)*
+                                $(($word, MatchCase::Any),)*
+                            ],
                         }
                     },)*
                 }
@@ -209,22 +211,6 @@ symbols! {
     PartsPerMillion: RATIO "ppm", exact(ratio(1, 1_000_000)), ["[ppm]"], [];
 }
 
-impl Entry {
-    /// The spelling at `place` among the symbol, the other symbols and the words, and whether the case of letters counts.
-    const fn spelling(&self, place: usize) -> Option<(&'static str, MatchCase)> {
-        let words = 1 + self.symbols.len();
-        if place == 0 {
-            Some((self.symbol, MatchCase::Exact))
-        } else if place < words {
-            Some((self.symbols[place - 1], MatchCase::Exact))
-        } else if place - words < self.words.len() {
-            Some((self.words[place - words], MatchCase::Any))
-        } else {
-            None
-        }
-    }
-}
-
 /// All spellings, by a key of their first letter and length: the few with the key of a text are compared with it.
 struct Index {
     /// Symbol and place of each spelling, by key, then in the order of the table.
@@ -234,24 +220,31 @@ struct Index {
 }
 
 const KEYS: usize = 256;
+#[allow(clippy::indexing_slicing, reason = "runs in constants alone")]
 const SPELLINGS: usize = Index::counts()[KEYS] as usize;
 static INDEX: Index = Index::new();
 
 impl Index {
     const fn key(spelling: &str) -> usize {
         let bytes = spelling.as_bytes();
-        let first = if bytes.is_empty() { 0 } else { bytes[0].to_ascii_lowercase() as usize };
-        (first + 37 * bytes.len()) % KEYS
+        let first = match bytes.first() {
+            Some(first) => first.to_ascii_lowercase(),
+            None => 0,
+        };
+        // Of the sum its last byte, below `KEYS`.
+        first.wrapping_add((bytes.len() as u8).wrapping_mul(37)) as usize
     }
 
     /// The number of spellings of each key, and of all.
+    #[allow(clippy::indexing_slicing, reason = "runs in constants alone")]
     const fn counts() -> [u16; KEYS + 1] {
         let mut counts = [0; KEYS + 1];
         let mut next = 0;
         while next < Symbol::ALL.len() {
+            let spellings = Symbol::ALL[next].entry().spellings;
             let mut place = 0;
-            while let Some((spelling, _)) = Symbol::ALL[next].entry().spelling(place) {
-                counts[Self::key(spelling)] += 1;
+            while place < spellings.len() {
+                counts[Self::key(spellings[place].0)] += 1;
                 counts[KEYS] += 1;
                 place += 1;
             }
@@ -260,6 +253,7 @@ impl Index {
         counts
     }
 
+    #[allow(clippy::indexing_slicing, reason = "runs in constants alone")]
     const fn new() -> Self {
         let counts = Self::counts();
         let mut starts = [0; KEYS + 1];
@@ -272,9 +266,10 @@ impl Index {
         let mut spellings = [(Symbol::Cup, 0); SPELLINGS];
         let mut next = 0;
         while next < Symbol::ALL.len() {
+            let of_symbol = Symbol::ALL[next].entry().spellings;
             let mut place = 0;
-            while let Some((spelling, _)) = Symbol::ALL[next].entry().spelling(place) {
-                let key = Self::key(spelling);
+            while place < of_symbol.len() {
+                let key = Self::key(of_symbol[place].0);
                 spellings[free[key] as usize] = (Symbol::ALL[next], place as u8);
                 free[key] += 1;
                 place += 1;
@@ -291,12 +286,15 @@ impl Symbol {
         let key = Index::key(name);
         let place = |key: usize| INDEX.starts.get(key).map(|start| usize::from(*start));
         let spellings = INDEX.spellings.get(place(key)?..place(key.saturating_add(1))?)?;
-        let is_spelled =
-            |(symbol, place): &(Self, u8)| match symbol.entry().spelling(usize::from(*place)) {
-                Some((spelling, MatchCase::Exact)) => name == spelling,
-                Some((spelling, MatchCase::Any)) => name.eq_ignore_ascii_case(spelling),
-                None => false,
-            };
+        let is_spelled = |(symbol, place): &(Self, u8)| match symbol
+            .entry()
+            .spellings
+            .get(usize::from(*place))
+        {
+            Some((spelling, MatchCase::Exact)) => name == *spelling,
+            Some((spelling, MatchCase::Any)) => name.eq_ignore_ascii_case(spelling),
+            None => false,
+        };
         spellings.iter().find(|spelling| is_spelled(spelling)).map(|(symbol, _)| *symbol)
     }
 }

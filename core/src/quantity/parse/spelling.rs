@@ -70,7 +70,8 @@ pub(super) fn nearest(name: &str) -> Option<&'static str> {
     let codes = HOUSEHOLD_CODES.iter().map(|(code, ..)| *code);
     let spellings = Symbol::ALL.iter().flat_map(|symbol| {
         let entry = symbol.entry();
-        [entry.symbol, entry.plural].into_iter().chain(entry.words.iter().copied())
+        let words = entry.spellings.iter().filter(|(_, case)| *case == MatchCase::Any);
+        [entry.symbol, entry.plural].into_iter().chain(words.map(|(word, _)| *word))
     });
     spellings
         .chain(codes)
