@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 
 /** The limit of each entry, in KiB. The goal for the whole library is 120. */
-const LIMITS = { 'src/web.js': 860, 'src/scalar-web.js': 170 }
+const LIMITS = { 'src/web.js': 860, 'src/scalar-web.js': 174 }
 
 const root = new URL('../', import.meta.url)
 
