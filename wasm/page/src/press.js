@@ -1,6 +1,6 @@
 // Buttons for a glove: a finger that bounces or taps twice presses once.
 
-/** Milliseconds within which a second press at the same place counts as the same. */
+/** Milliseconds after a press was handled within which a second one at the same place counts as the same. */
 const BOUNCE = 500
 
 let last = { place: '', at: -Infinity }
@@ -9,5 +9,10 @@ let last = { place: '', at: -Infinity }
 export const once = (place, press) => (event) => {
   if (place === last.place && event.timeStamp - last.at < BOUNCE) return
   last = { place, at: event.timeStamp }
-  press(event)
+  try {
+    press(event)
+  } finally {
+    // A tap while the page calculated came before anything could be seen of the first.
+    last.at = performance.now()
+  }
 }
