@@ -83,7 +83,7 @@ person('with another cup on the shelf changes the day', { view: 'book' }, async 
   await bookPart(page, 'Bench')
   // A second tap does not take another cup away.
   await page.getByRole('switch', { name: '4 cup' }).dblclick()
-  assert.equal(await page.getByRole('switch', { checked: false }).count(), 1)
+  assert.equal(await page.locator('.cups').getByRole('switch', { checked: false }).count(), 1)
   await page.waitForTimeout(BOUNCE)
   await go(page, 'Bench')
   assert.doesNotMatch(await page.getByRole('main').innerText(), /in the 4-cup cup/)
