@@ -32,7 +32,7 @@ use crate::density::{ScoopedDensity, TrueDensity};
 use crate::fault::Diagnose;
 use crate::mix::reference_temperature;
 use crate::parameter::{
-    Check, Checking, Parameter, ParameterError, ParameterErrors, Problem, Quick, Relation,
+    Checked, Checking, Parameter, ParameterError, ParameterErrors, Problem, Relation,
 };
 use crate::quantity::{
     Mass, MassDensity, Measurable, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Volume,
@@ -489,7 +489,7 @@ impl Unsalted {
     /// # Errors
     /// [`SaltError::DoesNotRaise`]; numbers of the mix that are out of range, or missing for the form.
     pub fn reach(&self, form: SaltForm) -> Result<(SaltLoading, SaltLoading), SaltError> {
-        self.check()?;
+        self.checked()?;
         self.ends(form)
     }
 
@@ -512,7 +512,7 @@ impl Unsalted {
     /// As [`Unsalted::ratio`].
     #[inline]
     pub fn salt_mass(&self, loading: SaltLoading) -> Result<Mass, SaltError> {
-        self.check()?;
+        self.checked()?;
         if let SaltLoading::FinishedDensity(density) = loading {
             let (mass, is_in_reach) = self.mass_in_reach_for_density(density);
             if is_in_reach {
@@ -537,10 +537,8 @@ impl Unsalted {
     #[cfg(feature = "table")]
     #[inline(always)]
     pub(crate) fn mass_of_any_for_density(&self, density: MassDensity) -> (Mass, bool) {
-        let mut quick = Quick::new();
-        self.check_all(&mut quick);
         let (mass, is_in_reach) = self.mass_in_reach_for_density(density);
-        (mass, quick.is_clean() & is_in_reach)
+        (mass, is_in_reach & self.is_in_range())
     }
 
     /// The same by what is in reach, of a mix that has been checked.
@@ -684,40 +682,6 @@ impl Unsalted {
         if room <= SpecificVolume::default() { most } else { most.min(limit * self.volume / room) }
     }
 
-    #[inline]
-    fn check(&self) -> Result<(), SaltError> {
-        Ok(self.checked()?)
-    }
-
-    /// Checks all numbers of the mix.
-    #[inline]
-    pub(crate) fn checked(&self) -> Result<(), ParameterErrors> {
-        let mut quick = Quick::new();
-        self.check_all(&mut quick);
-        if quick.is_clean() { Ok(()) } else { Err(self.errors()) }
-    }
-
-    #[cold]
-    fn errors(&self) -> ParameterErrors {
-        let mut check = Check::new();
-        self.check_all(&mut check);
-        check.into_errors()
-    }
-
-    #[inline(always)]
-    fn check_all(&self, check: &mut impl Checking) {
-        self.check_mix(check);
-        self.check_added(check);
-        if let Some(cavity) = self.cavity {
-            check
-                .number(Parameter::CavityVolume, cavity.volume.value)
-                .number(Parameter::Feed, cavity.feed.value);
-        }
-        check
-            .number(Parameter::HookMass, self.hook.mass.value)
-            .number(Parameter::HookVolume, self.hook.volume.value);
-    }
-
     #[inline(always)]
     fn check_mix(&self, check: &mut impl Checking) {
         check
@@ -752,6 +716,22 @@ impl Unsalted {
                 .number(Parameter::SoftenerDensity, softener.density.get().value)
                 .number(Parameter::SoftenerExpansion, softener.expansion.value);
         }
+    }
+}
+
+impl Checked for Unsalted {
+    #[inline(always)]
+    fn check(&self, check: &mut impl Checking) {
+        self.check_mix(check);
+        self.check_added(check);
+        if let Some(cavity) = self.cavity {
+            check
+                .number(Parameter::CavityVolume, cavity.volume.value)
+                .number(Parameter::Feed, cavity.feed.value);
+        }
+        check
+            .number(Parameter::HookMass, self.hook.mass.value)
+            .number(Parameter::HookVolume, self.hook.volume.value);
     }
 }
 

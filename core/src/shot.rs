@@ -19,7 +19,7 @@
 
 use core::ops::RangeInclusive;
 
-use crate::parameter::{Check, Checking, Parameter, ParameterErrors, Quick, Relation};
+use crate::parameter::{Check, Checked, Checking, Parameter, ParameterErrors, Relation};
 use crate::quantity::{Mass, MassDensity, Ratio, Volume};
 use crate::show::legible::legible;
 
@@ -132,31 +132,9 @@ impl Melt {
     /// A number out of its range.
     #[inline]
     pub fn piece(&self, volume: Volume, feed: Ratio) -> Result<Mass, ParameterErrors> {
-        let (mass, is_in_range) = self.piece_of_any(volume, feed);
-        if is_in_range { Ok(mass) } else { Err(self.no_piece(volume, feed)) }
-    }
-
-    /// The same for any numbers, and whether all are in their ranges.
-    #[inline(always)]
-    pub(crate) fn piece_of_any(&self, volume: Volume, feed: Ratio) -> (Mass, bool) {
-        let mut quick = Quick::new();
-        self.check_piece(volume, feed, &mut quick);
-        (volume * self.filled_density(feed), quick.is_clean())
-    }
-
-    #[inline]
-    fn check_piece(&self, volume: Volume, feed: Ratio, check: &mut impl Checking) {
-        check.number(Parameter::CavityVolume, volume.value);
-        self.check(check);
-        check.number(Parameter::Feed, feed.value);
-    }
-
-    /// What is wrong with the numbers of a piece.
-    #[cold]
-    pub(crate) fn no_piece(&self, volume: Volume, feed: Ratio) -> ParameterErrors {
-        let mut check = Check::new();
-        self.check_piece(volume, feed, &mut check);
-        check.into_errors()
+        let piece = Piece { melt: *self, volume, feed };
+        piece.checked()?;
+        Ok(piece.mass())
     }
 
     /// The least and greatest mass of a piece from a cavity of `volume`: not fed at all, and fed in full.
@@ -165,6 +143,29 @@ impl Melt {
     /// A number out of its range.
     pub fn piece_range(&self, volume: Volume) -> Result<RangeInclusive<Mass>, ParameterErrors> {
         Ok(self.piece(volume, Ratio::from(0.0))?..=self.piece(volume, Ratio::from(1.0))?)
+    }
+}
+
+/// A piece from a cavity of `volume`, fed `feed` of its contraction; not checked.
+pub(crate) struct Piece {
+    pub(crate) melt: Melt,
+    pub(crate) volume: Volume,
+    pub(crate) feed: Ratio,
+}
+
+impl Piece {
+    #[inline(always)]
+    pub(crate) fn mass(&self) -> Mass {
+        self.volume * self.melt.filled_density(self.feed)
+    }
+}
+
+impl Checked for Piece {
+    #[inline(always)]
+    fn check(&self, check: &mut impl Checking) {
+        check.number(Parameter::CavityVolume, self.volume.value);
+        self.melt.check(check);
+        check.number(Parameter::Feed, self.feed.value);
     }
 }
 

@@ -563,6 +563,34 @@ impl Checking for Quick {
     }
 }
 
+/// Numbers whose check is written once and done in the two ways.
+pub(crate) trait Checked {
+    /// Checks all numbers.
+    fn check(&self, check: &mut impl Checking);
+
+    /// Whether all is well, or all that is wrong.
+    #[inline]
+    fn checked(&self) -> Result<(), ParameterErrors> {
+        if self.is_in_range() { Ok(()) } else { Err(self.errors()) }
+    }
+
+    /// Whether nothing is wrong.
+    #[inline(always)]
+    fn is_in_range(&self) -> bool {
+        let mut quick = Quick::new();
+        self.check(&mut quick);
+        quick.is_clean()
+    }
+
+    /// All that is wrong.
+    #[cold]
+    fn errors(&self) -> ParameterErrors {
+        let mut check = Check::new();
+        self.check(&mut check);
+        check.into_errors()
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use std::string::ToString;

@@ -12,7 +12,7 @@ mod tests;
 mod unit;
 
 pub use error::{Check, Found, ParameterError, ParameterErrors, Problem, Relation};
-pub(crate) use error::{Checking, Quick};
+pub(crate) use error::{Checked, Checking};
 pub use range::Range;
 use range::SiRange;
 #[cfg(feature = "document")]

@@ -2,7 +2,7 @@
 
 use super::{of, or_default};
 use crate::mix::{MixError, density_of_parts};
-use crate::parameter::{Check, Checking, Parameter, ParameterError, PlainUnit, Problem, Quick};
+use crate::parameter::{Check, Checked, Checking, Parameter, ParameterError, PlainUnit, Problem};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
 use crate::table::{Refusal, calculation};
 
@@ -32,7 +32,7 @@ impl MassOfVolume {
     #[inline]
     pub fn calculate(&self) -> Result<MassOfVolumeResult, Refusal> {
         let (found, is_answer) = self.total();
-        if is_answer { Ok(found) } else { Err(self.refusal()) }
+        if is_answer { Ok(found) } else { Err(self.errors().into()) }
     }
 
     /// The result for any numbers, and whether it is the one that `calculate` gives, to the bit. Where it is not,
@@ -43,10 +43,8 @@ impl MassOfVolume {
     #[must_use]
     pub fn total(&self) -> (MassOfVolumeResult, bool) {
         let (volume, density) = self.quantities();
-        let mut quick = Quick::new();
-        self.check(&mut quick);
         let mass: Mass = volume * density;
-        (MassOfVolumeResult { mass_g: PlainUnit::Gram.from_si(mass.si()) }, quick.is_clean())
+        (MassOfVolumeResult { mass_g: PlainUnit::Gram.from_si(mass.si()) }, self.is_in_range())
     }
 
     #[inline(always)]
@@ -54,18 +52,13 @@ impl MassOfVolume {
         let density = of(Parameter::Density, self.density_g_per_ml);
         (of(Parameter::Volume, self.volume_ml), density)
     }
+}
 
+impl Checked for MassOfVolume {
     #[inline(always)]
     fn check(&self, check: &mut impl Checking) {
         let (volume, density) = self.quantities();
         check.number(Parameter::Volume, volume.value).number(Parameter::Density, density.value);
-    }
-
-    #[cold]
-    fn refusal(&self) -> Refusal {
-        let mut check = Check::new();
-        self.check(&mut check);
-        check.into_errors().into()
     }
 }
 
@@ -92,7 +85,7 @@ impl VolumeOfMass {
     #[inline]
     pub fn calculate(&self) -> Result<VolumeOfMassResult, Refusal> {
         let (found, is_answer) = self.total();
-        if is_answer { Ok(found) } else { Err(self.refusal()) }
+        if is_answer { Ok(found) } else { Err(self.errors().into()) }
     }
 
     /// As [`MassOfVolume::total`].
@@ -100,11 +93,9 @@ impl VolumeOfMass {
     #[must_use]
     pub fn total(&self) -> (VolumeOfMassResult, bool) {
         let (mass, density) = self.quantities();
-        let mut quick = Quick::new();
-        self.check(&mut quick);
         let volume: Volume = mass / density;
         let volume_ml = PlainUnit::Milliliter.from_si(volume.si());
-        (VolumeOfMassResult { volume_ml }, quick.is_clean())
+        (VolumeOfMassResult { volume_ml }, self.is_in_range())
     }
 
     #[inline(always)]
@@ -112,18 +103,13 @@ impl VolumeOfMass {
         let density = of(Parameter::Density, self.density_g_per_ml);
         (of(Parameter::Mass, self.mass_g), density)
     }
+}
 
+impl Checked for VolumeOfMass {
     #[inline(always)]
     fn check(&self, check: &mut impl Checking) {
         let (mass, density) = self.quantities();
         check.number(Parameter::Mass, mass.value).number(Parameter::Density, density.value);
-    }
-
-    #[cold]
-    fn refusal(&self) -> Refusal {
-        let mut check = Check::new();
-        self.check(&mut check);
-        check.into_errors().into()
     }
 }
 

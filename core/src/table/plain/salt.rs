@@ -4,7 +4,7 @@ use super::sink::Piece;
 use super::{if_given, of, or_default};
 use crate::density::{ScoopedDensity, TrueDensity};
 use crate::parameter::{
-    Check, Checking, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem, Quick,
+    Check, Checked, Parameter, ParameterError, ParameterErrors, PlainUnit, Problem,
 };
 use crate::process::sink::{Body, Outline, loading_for};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Velocity, Volume};
@@ -479,12 +479,9 @@ impl SaltForDensity {
     #[inline(always)]
     fn is_in_range(&self, mix: &Unsalted, wanted: MassDensity) -> bool {
         let density: MassDensity = of(Parameter::BaseDensity, self.base_density_g_per_ml);
-        let mut quick = Quick::new();
-        quick
-            .number(Parameter::BaseVolume, mix.base_volume.value)
-            .number(Parameter::BaseDensity, density.value)
-            .number(Parameter::FinishedDensity, wanted.value);
-        quick.is_clean()
+        Parameter::BaseVolume.holds_si(mix.base_volume.value)
+            & Parameter::BaseDensity.holds_si(density.value)
+            & Parameter::FinishedDensity.holds_si(wanted.value)
     }
 
     /// The result at the ends of what is in reach, or why there is none.

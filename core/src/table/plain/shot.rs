@@ -1,9 +1,9 @@
 //! Shots and pieces.
 
 use super::{of, or_default};
-use crate::parameter::{Check, Parameter, PlainUnit};
+use crate::parameter::{Check, Checked, Parameter, PlainUnit};
 use crate::quantity::{Mass, MassDensity, Measurable, Ratio, Volume};
-use crate::shot::{Cavity, Melt, Shot};
+use crate::shot::{Cavity, Melt, Piece, Shot};
 use crate::table::{Refusal, calculation};
 
 /// The mix as it is shot and as it has cooled; hot as cold where nothing else is known.
@@ -71,39 +71,32 @@ impl PieceMass {
     #[inline]
     pub fn calculate(&self) -> Result<PieceMassResult, Refusal> {
         let (found, is_answer) = self.total();
-        if is_answer { Ok(found) } else { Err(self.refusal()) }
+        if is_answer { Ok(found) } else { Err(self.piece().errors().into()) }
     }
 
     /// As [`MassOfVolume::total`](super::MassOfVolume::total).
     #[inline(always)]
     #[must_use]
     pub fn total(&self) -> (PieceMassResult, bool) {
-        let (melt, volume) = (self.melt(), self.volume());
-        let (feed, least, most) = feed(self.feed);
-        let (piece, is_in_range) = melt.piece_of_any(volume, feed);
+        let piece = self.piece();
+        let (_, least, most) = feed(self.feed);
         // All but the feed has been checked.
-        let fed = |feed| grams(volume * melt.filled_density(feed));
+        let fed = |feed| grams(Piece { feed, ..piece }.mass());
         let found = PieceMassResult {
-            piece_mass_g: grams(piece),
+            piece_mass_g: grams(piece.mass()),
             piece_mass_min_g: fed(least),
             piece_mass_max_g: fed(most),
         };
-        (found, is_in_range)
+        (found, piece.is_in_range())
     }
 
     #[inline(always)]
-    fn melt(&self) -> Melt {
-        melt(self.hot_density_g_per_ml, self.cold_density_g_per_ml, self.voids)
-    }
-
-    #[inline(always)]
-    fn volume(&self) -> Volume {
-        of(Parameter::CavityVolume, self.cavity_volume_ml)
-    }
-
-    #[cold]
-    fn refusal(&self) -> Refusal {
-        self.melt().no_piece(self.volume(), feed(self.feed).0).into()
+    fn piece(&self) -> Piece {
+        Piece {
+            melt: melt(self.hot_density_g_per_ml, self.cold_density_g_per_ml, self.voids),
+            volume: of(Parameter::CavityVolume, self.cavity_volume_ml),
+            feed: feed(self.feed).0,
+        }
     }
 }
 
