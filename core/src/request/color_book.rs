@@ -214,11 +214,7 @@ pub(super) fn film(
     resolver: &mut Resolver,
 ) -> Option<BaseFilm> {
     let mut parts = Vec::new();
-    for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
-        let material = resolver.keep(path, book.materials.get(portion.material))?;
-        if material.kind != Kind::Plastisol {
-            continue;
-        }
+    for (material, mass) in plastisols(mix, book, path, resolver)? {
         let Some(film) = &material.film else {
             resolver.fault(
                 code!("color-no-backings"),
@@ -228,7 +224,7 @@ pub(super) fn film(
             );
             return None;
         };
-        parts.push((portion.mass.value, film));
+        parts.push((mass.value, film));
     }
     resolver.keep(path, BaseFilm::mix(&parts))
 }
@@ -246,32 +242,10 @@ fn base_reading(
     resolver: &mut Resolver,
 ) -> Option<[f64; 3]> {
     let (mut sum, mut mass) = ([0.0; 3], Mass::default());
-    for portion in mix.portions() {
-        let material = resolver.keep(path, book.materials.get(portion.material))?;
-        if material.kind != Kind::Plastisol || portion.mass <= Mass::default() {
-            continue;
-        }
-        let share = portion.mass.value;
-        let Some(color) = &material.color else {
-            // A thin piece over two backings shows K/S as well as a thick one.
-            if let Some(film) = &material.film {
-                film.k_over_s().iter().zip(&mut sum).for_each(|(q, sum)| *sum += share * q);
-                mass += portion.mass;
-                continue;
-            }
-            resolver.fault(
-                code!("color-base-not-known"),
-                path,
-                &format_args!("The book has no \"color\" of \"{}\" alone.", material.name),
-                &"Pour a test piece of the base alone, and write its \"color\", or \"over_backings\" of a thin one, at the material.",
-            );
-            return None;
-        };
-        let srgb = resolver.keep(path, color.lab.srgb())?;
-        for (sum, read) in sum.iter_mut().zip(srgb.linear()) {
-            *sum += share * resolver.keep(path, k_over_s(read))?;
-        }
-        mass += portion.mass;
+    for (material, share) in plastisols(mix, book, path, resolver)? {
+        let own = k_over_s_of(material, path, resolver)?;
+        own.iter().zip(&mut sum).for_each(|(q, sum)| *sum += share.value * q);
+        mass += share;
     }
     if mass <= Mass::default() {
         return None;
@@ -281,6 +255,41 @@ fn base_reading(
         *base = resolver.keep(path, reflectance(sum / mass.value))?;
     }
     Some(base)
+}
+
+/// K/S of a plastisol alone, by its color, else by a thin piece over two backings, which shows it as well.
+fn k_over_s_of(material: &Material, path: &Path<'_>, resolver: &mut Resolver) -> Option<Vec<f64>> {
+    if let Some(color) = &material.color {
+        let read = resolver.keep(path, color.lab.srgb())?.linear();
+        return read.iter().map(|band| resolver.keep(path, k_over_s(*band))).collect();
+    }
+    if let Some(film) = &material.film {
+        return Some(film.k_over_s());
+    }
+    resolver.fault(
+        code!("color-base-not-known"),
+        path,
+        &format_args!("The book has no \"color\" of \"{}\" alone.", material.name),
+        &"Pour a test piece of the base alone, and write its \"color\", or \"over_backings\" of a thin one, at the material.",
+    );
+    None
+}
+
+/// The plastisols of a mix and their masses.
+fn plastisols<'b>(
+    mix: &Mix,
+    book: &'b Book,
+    path: &Path<'_>,
+    resolver: &mut Resolver,
+) -> Option<Vec<(&'b Material, Mass)>> {
+    let mut found = Vec::new();
+    for portion in mix.portions().iter().filter(|portion| portion.mass > Mass::default()) {
+        let material = resolver.keep(path, book.materials.get(portion.material))?;
+        if material.kind == Kind::Plastisol {
+            found.push((material, portion.mass));
+        }
+    }
+    Some(found)
 }
 
 /// What is in a mix that the model does not have; flake with the share of the surface that it takes, seen through `depth`,
