@@ -60,7 +60,7 @@ export function planned() {
   if (pieces <= MANY_PIECES) state.sure = 0
   // Up to twice the number that was meant is no slip.
   const asked = pieces > MANY_PIECES && !(pieces <= 2 * state.sure)
-  end()
+  endPlanning()
   const base = day.work === work && work !== null ? day.base : null
   day = {
     ...NONE,
@@ -107,7 +107,7 @@ export function planNow() {
 
 /** Stops the planning that is under way. */
 export function stopPlanning(status = 'stopped') {
-  end()
+  endPlanning()
   day = { ...day, status }
   change()
 }
@@ -154,8 +154,8 @@ let worker = null
 let count = 0
 let timeout = 0
 
-/** Ends a planning that is under way: what it would answer is no longer asked. */
-function end() {
+/** Ends a planning that is under way: its answer is no longer wanted, or the page is about to be loaded again. */
+export function endPlanning() {
   if (day.status !== 'working') return
   stopWorker()
   note(false)
@@ -261,11 +261,6 @@ export async function lookForOthers() {
     isOther = await isHeld()
   }
   locks.request(NOTE, { mode: 'shared' }, () => new Promise(() => {}))
-}
-
-/** Ends the planning that is under way, of a page that is about to be loaded again. */
-export function leave() {
-  end()
 }
 
 function noted() {

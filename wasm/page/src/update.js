@@ -1,6 +1,6 @@
 // A new version of the page: it waits, stored, until the person takes it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { leave } from './planning.js'
+import { endPlanning } from './planning.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { keepNow } from './storage.js'
@@ -21,7 +21,7 @@ export async function watchForUpdate() {
   serviceWorker.addEventListener('controllerchange', () => {
     if (!isFirst) {
       keepNow()
-      leave()
+      endPlanning()
       location.reload()
     }
     isFirst = false
