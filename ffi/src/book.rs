@@ -117,11 +117,15 @@ pub unsafe extern "C" fn pour_book_lines(
 ) -> i32 {
     let (mut out, mut out_len, mut refused) = (out, out_len, refused);
     guard(error, &mut || {
-        let Book { book, bytes, .. } = given("book", book)?;
-        let out = given("out", out.as_deref_mut())?;
+        let bytes = book.map_or(0, |book| book.bytes);
         // SAFETY: the header asks for `len` bytes, or null.
-        let lines = unsafe { lines_of("lines", lines, len, *bytes)? };
-        let answered = book.answer_lines(lines);
+        let lines = unsafe { lines_of("lines", lines, len, bytes) };
+        together! {
+            book = given("book", book);
+            out = given("out", out.as_deref_mut());
+            lines = lines;
+        }
+        let answered = book.book.answer_lines(lines);
         hand_out_lines(&answered, out, out_len.as_deref_mut(), refused.as_deref_mut());
         Ok(())
     })
