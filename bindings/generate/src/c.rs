@@ -477,7 +477,7 @@ fn scalar(text: &mut String, calculation: &Calculation) {
     let numbers = calculation.parameters.iter().filter_map(|field| {
         let (name, variant) = (field.field, variant(field.parameter));
         let number = match field.kind {
-            // What must be given, and is no field of a struct, was read into a variable of its name.
+            // A parameter that must be given, and is not a field of a struct, was read into a variable of its name.
             ValueKind::Number if !field.optional && !by_struct => name.to_owned(),
             ValueKind::Count if !field.optional && !by_struct => format!("{name}.map(f64::from)"),
             ValueKind::Number => format!("given({from}{name})"),

@@ -23,7 +23,7 @@ export type MeasuredAmount =
  */
 export type Percent = string
 /**
- * What the reflectances of rows are stated in.
+ * How the reflectances of rows are stated.
  */
 export type StatedIn = 'percent' | 'fraction'
 /**

@@ -555,7 +555,7 @@ mod tests {
     }
 
     /// By hand: at R = ½, K/S = ¼, a reading unsure by 3 % leaves 0.03 · ¾ of K/S; on top of a base of 0.05 that is 0.1125 of
-    /// what the colorant adds. Of two let-downs it is less by √2; of one like the base nothing is known.
+    /// what the colorant adds. Two let-downs leave 1/√2 of that; one that looks like the base says nothing.
     #[test]
     fn a_let_down_is_as_sure_as_its_reading() {
         let near = |a: f64, b: f64| assert!((a - b).abs() < 1e-12, "{a} {b}");

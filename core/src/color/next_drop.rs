@@ -494,7 +494,7 @@ mod tests {
         assert!(next.add.iter().zip(&next.all_the_way).all(|(add, all)| add <= all), "{next:?}");
         assert!(next.add.iter().sum::<u32>() > 3 && next.add[0] < 10, "{next:?}");
         assert!(next.after.value < next.now.value && next.stays_off < 0.2, "{next:?}");
-        // What goes in is the certain part of what is missing.
+        // Only the certain part of the missing color goes in.
         let missing = [10.0 * DROP, 6.0 * DROP, 0.0];
         let goal = target([15.0 * DROP, 6.0 * DROP, 0.0]);
         assert_eq!(Ok(next.add), pot.step(&next.all_the_way, &missing, &units(), &goal));
@@ -629,7 +629,7 @@ mod tests {
         assert!(pot.next(&goal, &units(), 1.0).is_ok());
     }
 
-    /// What is certain: the exact dose less twice its uncertainty, in whole drops, and never more than all the way.
+    /// The certain part: the exact dose less twice its uncertainty, in whole drops, and never more than all the way.
     #[test]
     fn the_certain_part_goes_in() {
         let colorants = colorants();
@@ -805,7 +805,7 @@ mod tests {
         assert!((stays - far - 0.1).abs() < 1e-4, "{stays} {far}");
     }
 
-    /// What would take more than 20 pots is said to be too much, without an amount.
+    /// A cup that would have to grow more than 20 times is too far off, and no amount is given.
     #[test]
     fn some_pots_are_not_thinned() {
         let colorants = colorants();

@@ -1030,7 +1030,7 @@ mod tests {
         assert_eq!([same.value, same.low, same.high, same.typical], [0.0; 4]);
     }
 
-    /// What moves the color to the target and back counts, what moves it across hardly: u(ΔE₀₀) is √(gᵀCg), g by differences.
+    /// An error along the way to the target counts, one across it hardly: u(ΔE₀₀) is √(gᵀCg), g by differences.
     #[test]
     fn a_difference_has_a_direction() {
         let target = Reading { lab: Lab::new(52.0, 3.0, 7.0).unwrap(), uncertainty: [0.0; 3] };

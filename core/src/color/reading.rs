@@ -734,7 +734,7 @@ mod tests {
         }
     }
 
-    /// What is said of a picture has whole per cents.
+    /// Notes on a picture have whole per cents.
     #[test]
     fn notes_have_whole_per_cents() {
         for (note, wanted) in [

@@ -16,7 +16,7 @@ use crate::fault::Diagnose;
 use crate::words::words;
 
 words! {
-    /// What the reflectances of rows are stated in.
+    /// How the reflectances of rows are stated.
     pub enum StatedIn {
         /// From 0 to 100.
         Percent = "percent",

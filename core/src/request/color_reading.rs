@@ -330,7 +330,7 @@ mod tests {
         assert_eq!(answer["hex"], json!(null));
     }
 
-    /// What is said of a picture comes with the color.
+    /// Notes on a picture come with the color.
     #[test]
     fn a_note_comes_with_the_color() {
         let mut picture = picture([120.0, 110.0, 100.0]);

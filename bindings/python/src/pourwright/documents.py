@@ -154,7 +154,7 @@ Sprues: TypeAlias = Literal["keep", "melt-again"]
 
 
 StatedIn: TypeAlias = Literal["percent", "fraction"]
-"""What the reflectances of rows are stated in."""
+"""How the reflectances of rows are stated."""
 
 
 StepKind: TypeAlias = Literal["from-shelf", "measure", "add", "degas", "heat", "shoot", "sprues-back", "store"]
