@@ -49,7 +49,7 @@ pub const CLOSE_ENOUGH: f64 = 1.0;
 /// 97.5 % at one side.
 const ONE_SIDED: f64 = 2.0;
 
-/// The most of a colorant that is ever added, per base: more is taken for a slip (common practice, no source).
+/// The most of a colorant that one answer adds, per base: more is taken for a slip (common practice, no source).
 const MOST_DOSE: f64 = 0.3;
 
 /// The largest pot that is offered, in pots.
@@ -83,6 +83,13 @@ pub struct Unit {
 }
 
 impl Unit {
+    /// The number that may go in at most: that of [`MOST_DOSE`].
+    fn most(&self) -> u32 {
+        let most = libm::floor(MOST_DOSE / self.dose.value);
+        // Whole, and in range: nothing is cut off.
+        most.min(f64::from(MOST_DROPS)) as u32
+    }
+
     /// Standard uncertainty of the dose of `count` of them.
     #[must_use]
     pub fn uncertainty(&self, count: f64) -> Ratio {
@@ -205,8 +212,12 @@ impl ColorPot<'_> {
         target: &Reading,
     ) -> Result<Vec<u32>, ColorError> {
         let unsure = self.unsure_additions(all, units, target)?;
+        // The search for whole drops goes on from the exact doses, which are limited.
+        let limited = all.iter().zip(units);
+        let all: Vec<u32> =
+            limited.map(|(&count, unit)| count.min(unit.map_or(0, |unit| unit.most()))).collect();
         let mut step = vec![0; all.len()];
-        let parts = step.iter_mut().zip(exact).zip(all).zip(units.iter().zip(&unsure));
+        let parts = step.iter_mut().zip(exact).zip(&all).zip(units.iter().zip(&unsure));
         for (((step, exact), &all), (unit, unsure)) in parts {
             let Some(unit) = unit else { continue };
             let certain = libm::floor((exact - ONE_SIDED * unsure) / unit.dose.value + 1e-9);

@@ -90,6 +90,9 @@ impl BookColors {
     }
 }
 
+/// More drops than this are as well weighed (common practice, no source).
+const MANY_DROPS: u32 = 30;
+
 /// What a colorant is counted in.
 pub(super) struct Measure<'a> {
     /// Mass of one.
@@ -130,10 +133,14 @@ impl<'a> Measure<'a> {
         Amount::new(one.value().checked_mul(count)?, one.unit()).ok()
     }
 
-    /// The same with the spoons to take: `1/4 tsp + 1/8 tsp`; of drops, their number.
+    /// The same with the spoons to take: `1/4 tsp + 1/8 tsp`; of drops, their number, and their mass where they are many.
     pub(super) fn words(&self, count: u32) -> String {
         let Some(spoons) = &self.spoons else {
-            return drops(count).map(|amount| amount.to_string()).unwrap_or_default();
+            let counted = drops(count).map(|amount| amount.to_string()).unwrap_or_default();
+            if count <= MANY_DROPS || self.book.tools.balance().is_none() {
+                return counted;
+            }
+            return format!("{counted} or {}", text::mass(self.mass * f64::from(count)).text);
         };
         let smallest = spoons.first().copied().unwrap_or_default();
         let (mut left, mut parts) = (count, Vec::new());

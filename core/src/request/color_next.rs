@@ -270,7 +270,7 @@ impl ColorNextRequest {
             if !is_usual {
                 notes.push(Note {
                     code: code!("color-surprise").into(),
-                    message: "A sample is further from what was expected than the errors allow. Check what went in, and that the piece was stirred, cooled and thick enough.".into(),
+                    message: "Check first what went in, and that the piece was stirred, cooled and thick enough: a sample is further from what was expected than the errors allow.".into(),
                 });
             }
         }
@@ -405,14 +405,19 @@ fn lines(response: &ColorNextResponse) -> Vec<String> {
             Vec::new(),
         ),
     };
-    let mut lines = Vec::from([first, format!("Now: {}.", response.now.text())]);
+    // Nothing can be taken out again: what is to be checked before comes before it.
+    let is_surprise = |note: &&Note| note.code == String::from(code!("color-surprise"));
+    let surprises = response.notes.iter().filter(is_surprise).map(|note| note.message.clone());
+    let mut lines: Vec<String> = surprises.collect();
+    lines.extend([first, format!("Now: {}.", response.now.text())]);
     lines.extend(more);
     let through = [("A piece now. ", &response.through_now), ("Then. ", &response.through_after)];
     let through = through.into_iter().filter_map(|(when, it)| Some((when, it.as_ref()?)));
     let is_more = response.verdict == Verdict::Add;
     let through = through.take(if is_more { 2 } else { 1 });
     lines.extend(through.map(|(when, it)| format!("{when}{}", it.text())));
-    lines.extend(response.notes.iter().map(|note| note.message.clone()));
+    let others = response.notes.iter().filter(|note| !is_surprise(note));
+    lines.extend(others.map(|note| note.message.clone()));
     lines.push(response.statement.clone());
     lines
 }

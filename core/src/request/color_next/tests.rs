@@ -276,6 +276,22 @@ fn a_sample_of_another_pot_is_a_surprise() {
     assert_eq!((notes.len(), &notes[0]["code"]), (1, &json!("color-surprise")), "{answer}");
     let text = answer["text"].as_array().unwrap();
     assert!(text.contains(&notes[0]["message"]), "{answer}");
+    // The check comes first, and once.
+    assert_eq!(text[0], notes[0]["message"]);
+    assert_eq!(text.iter().filter(|line| **line == text[0]).count(), 1);
+    // Nobody counts thousands of drops: no more than 0.3 per base of 122 g go in, and many are also weighed.
+    for part in ["add", "all_the_way"] {
+        for one in answer[part].as_array().unwrap() {
+            assert!(part != "add" || number(&one["mass"]["value"]) <= 0.3 * 122.0, "{answer}");
+            let (amount, measure) =
+                (one["amount"].as_str().unwrap(), one["measure"].as_str().unwrap());
+            let count: u32 =
+                amount.trim_end_matches(" drops").trim_end_matches(" drop").parse().unwrap();
+            let mass = one["mass"]["text"].as_str().unwrap();
+            let words = if count > 30 { std::format!("{amount} or {mass}") } else { amount.into() };
+            assert_eq!(measure, words, "{answer}");
+        }
+    }
 }
 
 /// A thin piece of the demo's base over white and over black, as the fluxes of K 0.004 and S 0.2 per mm have it (3 mm).
