@@ -24,11 +24,14 @@ import { potsByLetter, steps } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
+import { language, languageFor, say, speak } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
 
-const VIEWS = { orders: 'Orders', bench: 'Bench', one: 'One pot', salt: 'Salt', color: 'Color', book: 'Book' }
+const VIEWS = ['orders', 'bench', 'one', 'salt', 'color', 'book']
 
-const view = () => (location.hash.slice(1) in VIEWS ? location.hash.slice(1) : 'bench')
+const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice(1) : 'bench')
+
+const titleOf = (view) => say(`page.${view}`)
 
 /** The last plan that could be made, with its steps and pots. */
 const NOTHING = { plan: null, book: null, steps: [], pots: new Map(), scale: null, work: null, opened: 0 }
@@ -49,8 +52,8 @@ function draw() {
     last = { ...last, steps: steps(last.plan, last.work?.fix), scale }
   }
   const shop = state.book.shop ?? 'pourwright'
-  document.title = `${VIEWS[view()]} · ${shop}`
-  headOfSheets([VIEWS[view()], day(state.orders.day), shop].filter(Boolean).join(' · '))
+  document.title = `${titleOf(view())} · ${shop}`
+  headOfSheets([titleOf(view()), day(state.orders.day), shop].filter(Boolean).join(' · '))
   render(page(last, made), document.body)
   if (state.timers.length) runTimers()
 }
@@ -65,10 +68,10 @@ function page({ plan, steps, pots, book }, made) {
     <header class="top">
       <div class="shop"><strong>${state.book.shop ?? 'pourwright'}</strong> <span>${day(state.orders.day)}</span></div>
       <nav class="views" aria-label="Views">
-        ${Object.entries(VIEWS).map(
-          ([name, title]) =>
+        ${VIEWS.map(
+          (name) =>
             html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
-              >${title}${faults[name] ? html` <span class="fault-count">${faults[name]}</span>` : nothing}</a
+              >${titleOf(name)}${faults[name] ? html` <span class="fault-count">${faults[name]}</span>` : nothing}</a
             >`,
         )}
       </nav>
@@ -84,7 +87,7 @@ function page({ plan, steps, pots, book }, made) {
       </fieldset>
     </header>
     <main id="main" tabindex="-1" aria-busy=${state.reading > 0 || made.status === 'working'}>
-      <h1 class="out-of-sight">${VIEWS[shown]}</h1>
+      <h1 class="out-of-sight">${titleOf(shown)}</h1>
       ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${updateNotice()} ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
       ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
@@ -124,9 +127,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
 
 /** The notice on demo data. */
 function invented() {
-  return isInvented()
-    ? html`<p class="invented">Demo data: shop, materials, orders and measurements are invented.</p>`
-    : nothing
+  return isInvented() ? html`<p class="invented">${say('page.invented')}</p>` : nothing
 }
 
 function staleNotice(plan, { orders, book, day }, shown) {
@@ -152,11 +153,10 @@ function staleNotice(plan, { orders, book, day }, shown) {
     </div>`
   }
   if (shown === 'orders' || shown === 'book') return nothing
-  const where = book ? ['book', 'book'] : ['orders', 'orders']
   return html`<p class="stale" role="alert">
-    ${book || orders} ${(book || orders) === 1 ? 'fault' : 'faults'} in the ${where[0]}.
+    ${book ? say('page.faultsInBook', { count: book }) : say('page.faultsInOrders', { count: orders })}
     ${plan ? begun : 'There is no plan yet.'}
-    <a class="button" href="#${where[1]}">Fix it</a>
+    <a class="button" href="#${book ? 'book' : 'orders'}">Fix it</a>
   </p>`
 }
 
@@ -213,7 +213,9 @@ function foot(shown, plan, steps, stale, status) {
         ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
             ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             ${now ? besides(now) : nothing}
-            <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>Undo</button>
+            <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
+              ${say('page.undo')}
+            </button>
           </div>`
         : edits
     }
@@ -285,6 +287,8 @@ async function begin() {
   }
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
+  await speak(languageFor(state.language))
+  document.documentElement.lang = language()
   begun()
   followGloves()
   onChange(draw)

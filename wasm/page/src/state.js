@@ -26,6 +26,8 @@ export const state = {
   sure: 0,
   /** The scale shown first: "us" or "metric". */
   scale: 'us',
+  /** The code of the language that was chosen; empty for the browser's. */
+  language: '',
   /** Minutes that a degassing is held, as written; if empty, the clock counts up. */
   hold: '',
   /** The pot of the view "One pot": formulas and an amount, or one of the day's. */
@@ -74,7 +76,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale hold one salt calibrate color form gloves'.split(
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale language hold one salt calibrate color form gloves'.split(
     ' ',
   )
 
