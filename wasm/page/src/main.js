@@ -277,8 +277,8 @@ function skip(event) {
   document.getElementById('main').focus()
 }
 
-async function begin() {
-  await Promise.all([load(), lookForOthers()])
+/** What is kept of earlier visits, or the demo; then the words. */
+async function documents() {
   let before = null
   try {
     before = await keptLast()
@@ -288,6 +288,10 @@ async function begin() {
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
   await speak(languageFor(state.language))
+}
+
+async function begin() {
+  await Promise.all([load(), documents(), lookForOthers()])
   document.documentElement.lang = language()
   begun()
   followGloves()
@@ -310,14 +314,15 @@ async function begin() {
 }
 
 async function firstVisit() {
-  const [book, orders, correct] = await Promise.all(['book', 'orders', 'correct'].map(demo))
+  const { book, orders, correct } = await demo()
   lookAtAmount(correct.formulas, correct.pot_base)
   return { book, orders, scale: scaleOf(book), one: state.one }
 }
 
-begin().catch((failure) => {
-  document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
-  throw failure
-})
-
-watchForUpdate()
+begin()
+  .catch((failure) => {
+    document.getElementById('starting').textContent = say('plan.noStart', { why: failure.message })
+    throw failure
+  })
+  // The first visit loads the page before what is stored for later ones; a version that cannot start may be replaced by a new one.
+  .finally(watchForUpdate)

@@ -2,6 +2,7 @@
 // the day goes on from what is done. A day of ordinary size is planned at once, here. A larger one is planned in a worker: the
 // page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
 import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
+import { addressOf } from './files.js'
 import { change, state } from './state.js'
 import { isSame, nowRequest } from './work.js'
 
@@ -194,7 +195,7 @@ function send(longest) {
   worker.postMessage({ id, module, book: JSON.stringify(book), orders: JSON.stringify(orders), base, request })
 }
 
-const newWorker = () => new Worker(new URL('./plan-worker.js', import.meta.url), { type: 'module' })
+const newWorker = () => new Worker(addressOf('worker'), { type: 'module' })
 const listOf = (value) => (Array.isArray(value) ? value : [])
 
 /** The pieces of a line; what is not a number counts nothing, and is a fault. */

@@ -1,4 +1,5 @@
 // American English, the language that messages are written in first.
 import page from './en/page.js'
+import plan from './en/plan.js'
 
-export default { page }
+export default { page, plan }
