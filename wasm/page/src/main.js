@@ -307,7 +307,7 @@ async function firstVisit() {
 
 begin()
   .catch((failure) => {
-    document.getElementById('starting').textContent = say('plan.noStart', { why: failure.message })
+    document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
     throw failure
   })
   // The first visit loads the page before what is stored for later ones; a version that cannot start may be replaced by a new one.

@@ -55,7 +55,7 @@ async function bundled(source) {
     bundle: true,
     format: 'esm',
     target: 'esnext',
-    minify: true,
+    minify: process.env.PLAIN !== '1',
     sourcemap: 'linked',
     legalComments: 'eof',
     metafile: true,
@@ -93,6 +93,11 @@ for (const file of await readdir(join(page, 'src/words'))) {
 }
 const main = await bundled('src/page.js')
 const style = await bundled('static/styles.css')
+const styles = await readFile(join(page, 'static/styles.css'), 'utf8')
+for (const file of await readdir(join(page, 'static'))) {
+  const isLeftOut = /(?<!^styles)\.css$/.test(file) && !styles.includes(`./${file}'`)
+  if (isLeftOut) throw new Error(`static/styles.css does not import ${file}`)
+}
 
 await cp(join(page, 'static'), out, { recursive: true, filter: (file) => !file.endsWith('.css') })
 await cp(join(lit, 'LICENSE'), join(out, 'files/lit-html.LICENSE'))
