@@ -1,5 +1,6 @@
-// What the form of the book knows of its fields: the library's schema, units and starter table, from `data/form.json`.
+// What the form of the book knows of its fields: the library's schema, units and starter table, from the file `form`.
 import { FORMAT, faultsOfBook } from './core.js'
+import { loaded } from './files.js'
 import { change } from './state.js'
 
 let data = null
@@ -17,9 +18,7 @@ export function isReady() {
 }
 
 async function fetched() {
-  const response = await fetch(new URL('../data/form.json', import.meta.url))
-  if (!response.ok) throw new Error(`data/form.json: ${response.status} ${response.statusText}`)
-  data = await response.json()
+  data = await (await loaded('form')).json()
   change()
 }
 

@@ -227,7 +227,7 @@ const isObject = (value) => typeof value === 'object' && value !== null && !Arra
 function demoDay() {
   if (!isInvented() && !confirm('This replaces your book and orders. Have you saved them?')) return
   takeIn(async () => {
-    const [book, orders] = await Promise.all([demo('book'), demo('orders')])
+    const { book, orders } = await demo()
     replace({ book, orders, bookText: null, scale: scaleOf(book) })
   })
 }

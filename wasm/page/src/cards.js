@@ -10,7 +10,7 @@ import { lookAt } from './one.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, counted, off, short } from './show.js'
-import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
+import { clockOf, isOver, running, start, timerOf } from './timers.js'
 
 // The fields that have a place on a card; any other is listed below it.
 const STAGE =
@@ -201,7 +201,7 @@ function clockKey(step, item) {
   const timer = timerOf(item)
   if (timer) {
     return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${timer.label}
-      >${clock(face(timer))}</output
+      >${running(timer)}</output
     >`
   }
   return html`<button

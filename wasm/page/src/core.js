@@ -1,5 +1,6 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
 import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import { loaded } from './files.js'
 import { withNothing } from './nothing.js'
 
 /** The compiled module, for workers too. */
@@ -7,9 +8,7 @@ export let module = null
 
 /** Loads the library. */
 export async function load() {
-  const file = new URL('../pourwright/build/pourwright_bg.wasm', import.meta.url)
-  const response = await fetch(file)
-  if (!response.ok) throw new Error(`${file.pathname}: ${response.status} ${response.statusText}`)
+  const response = await loaded('module')
   // A browser compiles while it loads only what has the right type, which not every server sends.
   const typed = response.headers.get('content-type') === 'application/wasm'
   module = await (typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer()))

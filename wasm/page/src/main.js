@@ -14,13 +14,13 @@ import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { headOfSheets } from './paper.js'
-import { isEmpty, largestLine, lookForOthers, planned, planNow, stopPlanning } from './planning.js'
+import { isEmpty, largestLine, lookForOthers, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
 import { about, day } from './show.js'
 import { change, isInvented, onChange, scaleOf, state } from './state.js'
-import { potsByLetter, steps } from './steps.js'
+import { shownPlan, shownPots, shownSteps } from './shown.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
@@ -33,32 +33,16 @@ const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice
 
 const titleOf = (view) => say(`page.${view}`)
 
-/** The last plan that could be made, with its steps and pots. */
-const NOTHING = { plan: null, book: null, steps: [], pots: new Map(), scale: null, work: null, opened: 0 }
-let last = NOTHING
-
 function draw() {
-  const made = planned()
-  const { scale, work, opened } = state
-  // Other documents: the plan before is none of theirs.
-  if (opened !== last.opened) last = { ...NOTHING, opened }
-  // A day that is begun keeps its plan until the library has said how it goes on.
-  const plan = made.plan ?? made.base
-  // The steps depend on the scale that is shown, and on what puts pots right.
-  if (plan && (plan !== last.plan || scale !== last.scale || work !== last.work)) {
-    const pots = plan === last.plan ? last.pots : potsByLetter(plan)
-    last = { plan, book: made.book, pots, steps: steps(plan, work?.fix), scale, work, opened }
-  } else if (last.plan && scale !== last.scale) {
-    last = { ...last, steps: steps(last.plan, last.work?.fix), scale }
-  }
+  const shown = shownPlan()
   const shop = state.book.shop ?? 'pourwright'
   document.title = `${titleOf(view())} · ${shop}`
   headOfSheets([titleOf(view()), day(state.orders.day), shop].filter(Boolean).join(' · '))
-  render(page(last, made), document.body)
+  render(page(shown), document.body)
   if (state.timers.length) runTimers()
 }
 
-function page({ plan, steps, pots, book }, made) {
+function page({ made, plan, book }) {
   const { bookFaults, ordersFaults } = made
   const stale = !made.plan
   const shown = view()
@@ -91,9 +75,9 @@ function page({ plan, steps, pots, book }, made) {
       ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${updateNotice()} ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
       ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
-      ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
+      ${guarded(() => viewOf(shown, { made, plan, book }))}
     </main>
-    ${foot(shown, plan, steps, stale && !made.base, made.status)}
+    ${foot(shown, plan, stale && !made.base, made.status)}
     <p id="said" class="out-of-sight" role="status"></p>
   `
 }
@@ -108,7 +92,7 @@ function guarded(draw) {
   }
 }
 
-function viewOf(shown, { plan, steps, pots, book }, made) {
+function viewOf(shown, { made, plan, book }) {
   const { bookFaults, ordersFaults } = made
   if (shown === 'orders') {
     const now = made.gone ? made.gone.lines : made.plan && state.work?.lines
@@ -120,9 +104,9 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
   if ((bookFaults.length || unread) && shown !== 'bench') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'color') return colorView()
-  if (shown === 'one') return oneView(pots, plan)
+  if (shown === 'one') return oneView(shownPots(), plan)
   const changes = made.gone ? wordsOf(made.gone) : (state.work?.changes ?? [])
-  return plan ? bench(plan, steps, changes) : nothing
+  return plan ? bench(plan, shownSteps(), changes) : nothing
 }
 
 /** The notice on demo data. */
@@ -202,10 +186,12 @@ const WAITS = {
 const isEditing = (shown) => shown === 'orders' || shown === 'book'
 
 /** The bar at the foot: the clocks, and the next thing to do with a large button; where the documents are written, the last change. */
-function foot(shown, plan, steps, stale, status) {
+function foot(shown, plan, stale, status) {
   const edits = isEditing(shown) || shown === 'color' ? editsBar() : nothing
   if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
-  const now = plan && !stale ? next(steps) : null
+  const isBench = shown === 'bench' && plan
+  const steps = isBench ? shownSteps() : []
+  const now = isBench && !stale ? next(steps) : null
   return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>
     <div class="timers">${timerBar(goToItem)}</div>
     ${
@@ -277,8 +263,8 @@ function skip(event) {
   document.getElementById('main').focus()
 }
 
-async function begin() {
-  await Promise.all([load(), lookForOthers()])
+/** What is kept of earlier visits, or the demo; then the words. */
+async function documents() {
   let before = null
   try {
     before = await keptLast()
@@ -288,6 +274,10 @@ async function begin() {
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
   await speak(languageFor(state.language))
+}
+
+async function begin() {
+  await Promise.all([load(), documents(), lookForOthers()])
   document.documentElement.lang = language()
   begun()
   followGloves()
@@ -310,14 +300,15 @@ async function begin() {
 }
 
 async function firstVisit() {
-  const [book, orders, correct] = await Promise.all(['book', 'orders', 'correct'].map(demo))
+  const { book, orders, correct } = await demo()
   lookAtAmount(correct.formulas, correct.pot_base)
   return { book, orders, scale: scaleOf(book), one: state.one }
 }
 
-begin().catch((failure) => {
-  document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
-  throw failure
-})
-
-watchForUpdate()
+begin()
+  .catch((failure) => {
+    document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
+    throw failure
+  })
+  // The first visit loads the page before what is stored for later ones; a version that cannot start may be replaced by a new one.
+  .finally(watchForUpdate)

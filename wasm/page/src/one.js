@@ -139,7 +139,7 @@ function take(of, way) {
 function nothingWrong() {
   const show = () =>
     takeIn(async () => {
-      const { formulas, pot_base, instead } = await demo('correct')
+      const { formulas, pot_base, instead } = (await demo()).correct
       lookAtAmount(formulas, pot_base, instead)
     })
   return html`<p class="hint">Everything went in as planned.</p>

@@ -2,6 +2,7 @@
 // the day goes on from what is done. A day of ordinary size is planned at once, here. A larger one is planned in a worker: the
 // page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
 import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
+import { addressOf } from './files.js'
 import { change, state } from './state.js'
 import { isSame, nowRequest } from './work.js'
 
@@ -124,9 +125,14 @@ function job() {
   return { book: work.book ?? work.of.book, orders: work.orders, base, request: done && nowRequest() }
 }
 
+/** Whether a planning in this visit has come to its end, which the next of ordinary size will too. */
+let isProven = false
+
 function make(large, longest = LONGEST) {
-  note(true)
-  if (large && typeof Worker === 'function') return send(longest)
+  const isHere = !large || typeof Worker !== 'function'
+  // A note takes the disk's time, at each key.
+  if (!isHere || !isProven) note(true)
+  if (!isHere) return send(longest)
   const begun = performance.now()
   const result = here(job())
   finish(result, performance.now() - begun)
@@ -145,6 +151,7 @@ function here({ book, orders, base = null, request }) {
 
 function finish(result, took_ms) {
   note(false)
+  isProven = true
   if (!isLargeBySize(day)) took = took_ms
   day = { ...day, ...NONE, base: day.base, ...result, status: 'done' }
   if (day.plan && !day.work) earlier = { plan: day.plan, book: day.book, orders: day.orders }
@@ -194,7 +201,7 @@ function send(longest) {
   worker.postMessage({ id, module, book: JSON.stringify(book), orders: JSON.stringify(orders), base, request })
 }
 
-const newWorker = () => new Worker(new URL('./plan-worker.js', import.meta.url), { type: 'module' })
+const newWorker = () => new Worker(addressOf('worker'), { type: 'module' })
 const listOf = (value) => (Array.isArray(value) ? value : [])
 
 /** The pieces of a line; what is not a number counts nothing, and is a fault. */
@@ -233,8 +240,12 @@ function aboutPots(book, orders, pieces) {
   return pots && Math.ceil((pots * pieces) / few)
 }
 
+let isNoted = false
+
 /** Notes in the browser that a planning is under way; a browser that stores nothing has no note to come back to. */
 function note(on) {
+  if (!on && !isNoted) return
+  isNoted = on
   try {
     if (on) localStorage.setItem(NOTE, 'under way')
     else localStorage.removeItem(NOTE)

@@ -1,5 +1,6 @@
 // Quantities on the page. The library gives them in the book's measures, and where both scales are in use on the other one
 // too: 338 °F and 170 °C. The US/Metric switch decides which of the two comes first.
+import { dates } from './formats.js'
 import { state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
@@ -49,5 +50,5 @@ export function day(text) {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text ?? '')) return text ?? ''
   const date = new Date(`${text}T00:00:00Z`)
   if (Number.isNaN(date.valueOf())) return text
-  return date.toLocaleDateString('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' })
+  return dates('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' }).format(date)
 }

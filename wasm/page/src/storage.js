@@ -1,4 +1,5 @@
 // Storage in the browser between visits, and files. Nothing leaves this machine.
+import { loaded } from './files.js'
 import { KEPT, change, state } from './state.js'
 
 const KEY = 'pourwright'
@@ -246,12 +247,8 @@ export function takeIn(read) {
     .finally(() => change({ reading: state.reading - 1 }))
 }
 
-/** A document of the demo. */
-export async function demo(name) {
-  const response = await fetch(new URL(`../demo/${name}.json`, import.meta.url))
-  if (!response.ok) throw new Error(`demo/${name}.json: ${response.status} ${response.statusText}`)
-  return response.json()
-}
+/** The documents of the demo: `book`, `orders`, and the request `correct` of a pot that was poured wrong. */
+export const demo = async () => (await loaded('demo')).json()
 
 /** Saves a document as a file. */
 export function saveFile(name, document_) {

@@ -2,6 +2,7 @@
 // it was started at, so that it keeps running while the page is closed.
 import { once } from './press.js'
 import { change, state } from './state.js'
+import { AsyncDirective, directive } from '../vendor/lit-html/async-directive.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const REPEAT = 4000
@@ -56,6 +57,36 @@ export function clock(seconds) {
   return `${minutes}:${String(rest).padStart(2, '0')}`
 }
 
+/** The faces that are on the page. */
+const faces = new Set()
+
+/** The face of a clock. While it runs it is drawn alone: the page is only drawn again when a clock has run out. */
+class Face extends AsyncDirective {
+  render(timer) {
+    this.timer = timer
+    faces.add(this)
+    this.text = clock(face(timer))
+    return this.text
+  }
+
+  follow() {
+    const text = clock(face(this.timer))
+    if (text === this.text) return
+    this.text = text
+    this.setValue(text)
+  }
+
+  disconnected() {
+    faces.delete(this)
+  }
+
+  reconnected() {
+    faces.add(this)
+  }
+}
+
+export const running = directive(Face)
+
 /** The running clocks, for the bar at the foot of the page. */
 export function timerBar(goTo) {
   const silent = audio?.state !== 'running' && state.timers.some(({ seconds }) => seconds !== null)
@@ -63,7 +94,7 @@ export function timerBar(goTo) {
     (timer) =>
       html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
         <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
-          <span class="face">${clock(face(timer))}</span>
+          <span class="face">${running(timer)}</span>
           <span class="of">${isOver(timer) ? 'Over: ' : nothing}${timer.label}</span>
         </a>
         <button
@@ -81,11 +112,16 @@ export function timerBar(goTo) {
 
 let rang = 0
 let beat = 0
+/** The clocks that were over when the page was drawn last. */
+let drawnOver = ''
 /** Clocks whose end has been announced, by their start time. */
 const announced = new Set()
 
-/** Runs the clocks. Called at the start and after each change. */
+const textOf = (timers) => timers.map(({ id, started }) => `${id} ${started}`).join('\n')
+
+/** Runs the clocks. Called when the page has been drawn with some. */
 export function runTimers() {
+  drawnOver = textOf(state.timers.filter(isOver))
   if (beat) return
   keepAwake(true)
   beat = setInterval(() => {
@@ -102,7 +138,8 @@ export function runTimers() {
       for (const { started } of ended) announced.add(started)
     }
     if (over.length && Date.now() - rang > REPEAT) ring()
-    change()
+    for (const one of faces) one.follow()
+    if (textOf(over) !== drawnOver) change()
   }, 250)
 }
 
@@ -111,7 +148,11 @@ let audio = null
 /** Browsers let a page play sound only after a touch: called at each touch while clocks run, also after a reload. */
 export function readySound() {
   if (!state.timers.length || audio?.state === 'running') return
-  audio ??= new AudioContext()
+  if (!audio) {
+    audio = new AudioContext()
+    // The words about silent clocks go.
+    audio.addEventListener('statechange', () => change())
+  }
   audio.resume()
 }
 

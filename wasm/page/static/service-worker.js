@@ -1,13 +1,23 @@
 // Serves the page from what the first visit stored, so that it works offline. The build writes the list of files and the
 // version, which changes with any of them. A new version waits until the page asks for it: no visit runs on parts of two.
 const VERSION = '@VERSION@'
-const FILES = ['@FILES@']
+const FILES = '@FILES@'.split(' ')
 
-addEventListener('install', (event) => {
-  // `reload` bypasses the browser's cache, so that what the server has is stored.
-  const fresh = FILES.map((file) => new Request(file, { cache: 'reload' }))
-  event.waitUntil(caches.open(VERSION).then((cache) => cache.addAll(fresh)))
-})
+addEventListener('install', (event) => event.waitUntil(store()))
+
+/** Stores all files of this version. Those that are named by their content are taken from where they are already. */
+async function store() {
+  const cache = await caches.open(VERSION)
+  await Promise.all(
+    FILES.map(async (file) => {
+      const isByContent = file.startsWith('files/')
+      const before = isByContent && (await caches.match(file))
+      if (before) return cache.put(file, before)
+      // `reload` bypasses the browser's cache, so that what the server has is stored.
+      return cache.add(new Request(file, { cache: isByContent ? 'default' : 'reload' }))
+    }),
+  )
+}
 
 addEventListener('message', ({ data }) => {
   if (data === 'now') skipWaiting()

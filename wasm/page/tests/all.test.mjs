@@ -143,10 +143,19 @@ test('offers a new version, and keeps the day when it is taken', async () => {
     await tab.waitForFunction(() => navigator.serviceWorker.controller !== null)
   }
   await page.getByRole('checkbox').first().click()
-  const renew = async (file, change) =>
-    writeFile(join(folder, file), change(await readFile(join(folder, file), 'utf8')))
-  await renew('src/main.js', (text) => `${text}document.documentElement.dataset.renewed = 'yes'\n`)
-  await renew('service-worker.js', (text) => text.replace(/VERSION = '.*'/, "VERSION = 'another'"))
+  const asked = []
+  own.server.on('request', ({ url }) => asked.push(url))
+  const [before] = (await readFile(join(folder, 'index.html'), 'utf8')).match(/files\/page-\w+\.js/)
+  const now = 'files/page-RENEWED1.js'
+  await writeFile(
+    join(folder, now),
+    `${await readFile(join(folder, before), 'utf8')}\ndocument.documentElement.dataset.renewed = 'yes'\n`,
+  )
+  await rm(join(folder, before))
+  for (const file of ['index.html', 'service-worker.js']) {
+    const text = await readFile(join(folder, file), 'utf8')
+    await writeFile(join(folder, file), text.replaceAll(before, now).replace(/VERSION = '.*'/, "VERSION = 'another'"))
+  }
   await page.evaluate(async () => (await navigator.serviceWorker.ready).update())
   const key = page.getByRole('button', { name: 'Use it now' })
   await key.waitFor()
@@ -154,6 +163,11 @@ test('offers a new version, and keeps the day when it is taken', async () => {
   await page.reload()
   await key.waitFor()
   assert.equal(await page.locator('html[data-renewed]').count(), 0)
+  // Of what is named by its content only what is new has been loaded.
+  assert.deepEqual(
+    asked.filter((url) => url.startsWith('/files/')),
+    [`/${now}`],
+  )
   await key.click()
   for (const tab of [page, other]) {
     await tab.locator('html[data-renewed][data-ready]').waitFor()

@@ -6,7 +6,7 @@ import { join } from 'node:path'
 import { test } from 'node:test'
 import { chromium } from 'playwright-core'
 import { serve } from '../tools/serve.mjs'
-import { QUIET, built } from './support.mjs'
+import { QUIET, built, withSources } from './support.mjs'
 
 /** Kills all processes of the browser that uses this profile, at once. */
 async function kill(profile) {
@@ -30,6 +30,7 @@ async function opened(profile, address) {
     serviceWorkers: 'block',
   })
   const [page] = context.pages()
+  await withSources(context)
   await page.goto(`${address}#orders`)
   await page.locator('html[data-ready]').waitFor()
   return { context, page }

@@ -8,6 +8,7 @@ import { connect } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { test } from 'node:test'
+import { brotliCompressSync, brotliDecompressSync, gunzipSync, gzipSync } from 'node:zlib'
 import { serve } from '../tools/serve.mjs'
 
 const LARGE = Buffer.alloc(32 << 20, 'x')
@@ -29,7 +30,7 @@ async function served(limits, body) {
   execFileSync('mkfifo', [join(folder, 'pipe')])
   const server = await serve(folder, 0, '127.0.0.1', limits)
   try {
-    await body(server.address().port, server)
+    await body(server.address().port, server, folder)
   } finally {
     server.closeAllConnections()
     await new Promise((done) => server.close(done))
@@ -38,9 +39,9 @@ async function served(limits, body) {
 }
 
 /** The reply to a request whose path is sent as it is. */
-function ask(port, path, method = 'GET') {
+function ask(port, path, method = 'GET', headers = {}) {
   return new Promise((resolve, reject) => {
-    const asked = request({ port, path, method, agent: false }, (reply) => {
+    const asked = request({ port, path, method, headers, agent: false }, (reply) => {
       const parts = []
       reply.on('data', (part) => parts.push(part))
       reply.on('end', () => resolve({ status: reply.statusCode, headers: reply.headers, body: Buffer.concat(parts) }))
@@ -169,3 +170,56 @@ test('serves over https with a certificate of its own', async () => {
     await rm(folder, { recursive: true })
   }
 })
+
+test('sends the smallest encoding that a reader takes, and nothing that the reader has', () =>
+  served({}, async (port, _, folder) => {
+    await mkdir(join(folder, 'files'))
+    const text = 'x'.repeat(999)
+    for (const [file, body] of [
+      ['files/page-ABCD2345.js', text],
+      ['files/page-ABCD2345.js.br', brotliCompressSync(text)],
+      ['files/page-ABCD2345.js.gz', gzipSync(text)],
+      ['data.json', text],
+      ['data.json.gz', gzipSync(text)],
+    ])
+      await writeFile(join(folder, file), body)
+    const read = { br: brotliDecompressSync, gzip: gunzipSync, undefined: (body) => body }
+    const file = '/files/page-ABCD2345.js'
+    const tags = new Set()
+    for (const [path, accepted, encoding] of [
+      [file, undefined, undefined],
+      [file, '', undefined],
+      [file, 'identity', undefined],
+      [file, 'gzip, deflate, br, zstd', 'br'],
+      [file, 'gzip', 'gzip'],
+      [file, 'br;q=0.5, gzip', 'gzip'],
+      [file, 'br;q=0, gzip;q=0.1', 'gzip'],
+      [file, '*', 'br'],
+      [file, '*;q=0.1, br;q=0', 'gzip'],
+      [file, 'BR ; Q=1', 'br'],
+      [file, 'gzip;q=0, br;q=nonsense', undefined],
+      ['/data.json', 'gzip, br', 'gzip'],
+    ]) {
+      const reply = await ask(port, path, 'GET', accepted === undefined ? {} : { 'accept-encoding': accepted })
+      const { status, headers, body } = reply
+      assert.deepEqual([status, headers['content-encoding']], [200, encoding], accepted)
+      assert.equal(String(read[encoding](body)), text)
+      assert.equal(headers['content-length'], String(body.length))
+      assert.equal(headers.vary, 'accept-encoding')
+      assert.match(headers['content-type'], path === file ? /^text\/javascript/ : /^application\/json/)
+      const kept = path === file ? 'public, max-age=31536000, immutable' : 'no-cache'
+      assert.equal(headers['cache-control'], kept)
+      if (path === file) tags.add(`${headers.etag} ${encoding}`)
+      const known = { 'if-none-match': `"other", W/${headers.etag}`, 'accept-encoding': accepted ?? 'identity' }
+      const again = await ask(port, path, 'GET', known)
+      assert.deepEqual([again.status, again.body.length, again.headers.etag], [304, 0, headers.etag], accepted)
+    }
+    // Each encoding has a tag of its own.
+    assert.equal(tags.size, 3)
+    // What is changed is sent again, and without the encodings that were made of it before.
+    const { headers } = await ask(port, '/data.json', 'GET', { 'accept-encoding': 'gzip' })
+    await writeFile(join(folder, 'data.json'), 'y'.repeat(999))
+    const changed = await ask(port, '/data.json', 'GET', { 'accept-encoding': 'gzip', 'if-none-match': headers.etag })
+    assert.deepEqual([changed.status, String(changed.body)], [200, 'y'.repeat(999)])
+    assert.equal(changed.headers['content-encoding'], undefined)
+  }))

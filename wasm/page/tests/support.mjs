@@ -51,6 +51,26 @@ async function slowDown(context, page) {
   }, 100 * slow)
 }
 
+/**
+ * Lets tests import a source by its own name, `import('./src/state.js')`: they get it from the one file that the page is, as
+ * `src/page.js` exports it there.
+ */
+export async function withSources(context) {
+  const names = [...(await read('wasm/page/src/page.js')).matchAll(/^export \* as (\w+) from '\.\/(.+)'$/gm)]
+  const exported = new Map(names.map(([, name, file]) => [file, name]))
+  await context.route(/\/src\/[\w-]+\.js$/, async (route) => {
+    const file = new URL(route.request().url()).pathname.split('/').at(-1)
+    if (!exported.has(file)) return route.fulfill({ status: 404, body: `src/page.js does not export ${file}` })
+    const source = await read(`wasm/page/src/${file}`)
+    const own = [...source.matchAll(/^export (?:async )?(?:const|let|function|class) (\w+)/gm)].map(([, name]) => name)
+    const page = `await import(document.querySelector('script[type="module"]').src)`
+    return route.fulfill({
+      contentType: 'text/javascript',
+      body: `const { ${exported.get(file)}: own } = ${page}\nexport const { ${own.join(', ')} } = own\n`,
+    })
+  })
+}
+
 /** Days of ordinary size are planned within the keystroke, however slow the machine: no test depends on its speed. */
 const planHere = (page) =>
   page.evaluate(async () => {
@@ -82,6 +102,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
       console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`),
     )
   })
+  await withSources(context)
   if (slow) await slowDown(context, page)
   if (clock) await page.clock.install({ time: clock })
   await page.goto(`${address}#${view}`)
@@ -166,7 +187,10 @@ export const planOf = (page) =>
 /** The bench sheet of the day, with its notes. */
 export const sheetOf = (page) =>
   page.evaluate(async () => {
-    const [{ Book }, { state }] = await Promise.all([import('./pourwright/src/web.js'), import('./src/state.js')])
+    const {
+      Book,
+      state: { state },
+    } = await import(document.querySelector('script[type="module"]').src)
     const book = new Book(state.book)
     return `${book.sheet(state.orders)}\n${book.notes(state.orders)}`
   })

@@ -1,38 +1,76 @@
-// Assembles the page from its sources, the npm package and lit-html: `node assemble.mjs OUT`.
+// Assembles the page from its sources, the npm package and lit-html: `node assemble.mjs OUT`. Scripts and styles are bundled; each
+// file of `files/` is named by its content, and next to each file that shrinks is one in brotli and one in gzip.
 import { createHash } from 'node:crypto'
-import { cp, mkdir, readFile, readdir, rm, writeFile } from 'node:fs/promises'
+import { cp, mkdir, readFile, readdir, rename, rm, writeFile } from 'node:fs/promises'
 import { basename, join, relative } from 'node:path'
+import { promisify } from 'node:util'
+import { brotliCompress, constants, gzip } from 'node:zlib'
+import { build } from 'esbuild'
 
 const page = new URL('..', import.meta.url).pathname
 const root = join(page, '../..')
 const out = process.argv[2]
+const library = join(root, 'bindings/js')
+const lit = join(page, 'node_modules/lit-html')
 
 await rm(out, { recursive: true, force: true })
-await mkdir(out, { recursive: true })
-await cp(join(page, 'static'), out, { recursive: true })
-await cp(join(page, 'src'), join(out, 'src'), { recursive: true })
+await mkdir(join(out, 'files'), { recursive: true })
 
-const library = join(root, 'bindings/js')
-for (const file of ['build/pourwright.js', 'build/pourwright_bg.wasm']) {
-  await cp(join(library, file), join(out, 'pourwright', file))
-}
-// Without the entries for Node and for plain numbers.
-await cp(join(library, 'src'), join(out, 'pourwright/src'), {
-  recursive: true,
-  filter: (file) => !/(node|scalar-\w+)\.js$/.test(file),
-})
-
-const lit = join(page, 'node_modules/lit-html')
-const vendored = 'LICENSE lit-html.js directive.js directive-helpers.js directives/repeat.js directives/live.js'
-for (const file of vendored.split(' ')) {
-  const text = await readFile(join(lit, file), 'utf8')
-  await mkdir(join(out, 'vendor/lit-html/directives'), { recursive: true })
-  await writeFile(join(out, 'vendor/lit-html', file), text.replace(/\n\/\/# sourceMappingURL=.*\n?$/, '\n'))
+/** The name of a file of `files/` with this content; written if it is not there yet. */
+async function named(name, content) {
+  const [stem, end] = name.split(/(?=\.\w+$)/)
+  const file = `${stem}-${hashOf(content).slice(0, 12)}${end}`
+  await writeFile(join(out, 'files', file), content)
+  return file
 }
 
-for (const file of ['demo/book.json', 'demo/orders.json', 'requests/correct.json']) {
-  await cp(join(root, 'core/examples', file), join(out, 'demo', basename(file)))
+const hashOf = (content) => createHash('sha256').update(content).digest('hex')
+
+/** The languages that are loaded on demand, each a file of its own, by the name that the sources import. */
+const languages = new Map()
+
+/** What sources import by the name that it has in the page: the library, lit-html, and languages. */
+const found = {
+  name: 'found',
+  setup(build) {
+    build.onResolve({ filter: /^\.\/words\// }, ({ path, kind }) =>
+      kind === 'dynamic-import' ? { path: `./${languages.get(path)}`, external: true } : undefined,
+    )
+    const at = (part, folder) =>
+      build.onResolve({ filter: new RegExp(`/${part}/`) }, ({ path }) => ({
+        path: join(folder, path.split(`/${part}/`)[1]),
+      }))
+    at('pourwright', library)
+    at('vendor/lit-html', lit)
+  },
 }
+
+/** Bundles a source; the name of its file. */
+async function bundled(source) {
+  const { metafile } = await build({
+    absWorkingDir: page,
+    entryPoints: [source],
+    outdir: join(out, 'files'),
+    entryNames: '[name]-[hash]',
+    bundle: true,
+    format: 'esm',
+    target: 'esnext',
+    minify: process.env.PLAIN !== '1',
+    sourcemap: 'linked',
+    legalComments: 'eof',
+    metafile: true,
+    logLevel: 'warning',
+    plugins: [found],
+    define: { FILES: JSON.stringify(files) },
+  })
+  const own = Object.entries(metafile.outputs).find(([, { entryPoint }]) => entryPoint?.endsWith(source))
+  return basename(own[0])
+}
+
+const example = async (file) => JSON.parse(await readFile(join(root, 'core/examples', file), 'utf8'))
+const [book, orders, correct] = await Promise.all(
+  ['demo/book.json', 'demo/orders.json', 'requests/correct.json'].map(example),
+)
 
 // What the form of the book knows of documents is the library's: its schema, units and starter table.
 const { properties, $defs } = JSON.parse(await readFile(join(root, 'core/schema/book.json'), 'utf8'))
@@ -43,17 +81,77 @@ const units = ['volume', 'mass', 'amount'].flatMap((kind) => {
   if (!row) throw new Error(`core/schema/FIELDS.md has no kind of value "${kind}"`)
   return [...row[1].matchAll(/`([^`]+)`/g)].map(([, unit]) => unit)
 })
-await mkdir(join(out, 'data'), { recursive: true })
-await writeFile(join(out, 'data/form.json'), JSON.stringify({ properties, $defs, units, starter }))
 
-const entries = await readdir(out, { recursive: true, withFileTypes: true })
-const files = entries
-  .filter((entry) => entry.isFile() && entry.name !== 'service-worker.js')
-  .map((entry) => relative(out, join(entry.parentPath, entry.name)))
-  .sort()
-const hash = createHash('sha256')
-for (const file of files) hash.update(file).update(await readFile(join(out, file)))
-const worker = join(out, 'service-worker.js')
-const text = await readFile(worker, 'utf8')
-const list = ['./', ...files.filter((file) => !file.endsWith('LICENSE'))].map((file) => `'${file}'`).join(', ')
-await writeFile(worker, text.replace('@VERSION@', hash.digest('hex').slice(0, 16)).replace("'@FILES@'", list))
+const files = {
+  module: await named('pourwright.wasm', await readFile(join(library, 'build/pourwright_bg.wasm'))),
+  demo: await named('demo.json', JSON.stringify({ book, orders, correct })),
+  form: await named('form.json', JSON.stringify({ properties, $defs, units, starter })),
+}
+files.worker = await bundled('src/plan-worker.js')
+for (const file of await readdir(join(page, 'src/words'))) {
+  if (/^(?!en\b).*\.js$/.test(file)) languages.set(`./words/${file}`, await bundled(`src/words/${file}`))
+}
+const main = await bundled('src/page.js')
+const style = await bundled('static/styles.css')
+const styles = await readFile(join(page, 'static/styles.css'), 'utf8')
+for (const file of await readdir(join(page, 'static'))) {
+  const isLeftOut = /(?<!^styles)\.css$/.test(file) && !styles.includes(`./${file}'`)
+  if (isLeftOut) throw new Error(`static/styles.css does not import ${file}`)
+}
+
+await cp(join(page, 'static'), out, { recursive: true, filter: (file) => !file.endsWith('.css') })
+await cp(join(lit, 'LICENSE'), join(out, 'files/lit-html.LICENSE'))
+
+/** Puts what the build knows into a file of `static/`. */
+async function fill(file, values) {
+  const text = await readFile(join(out, file), 'utf8')
+  const filled = text.replaceAll(/@([A-Z]+)@/g, (mark, name) => values[name] ?? mark)
+  await writeFile(join(out, file), filled)
+}
+await fill('index.html', { MAIN: `files/${main}`, STYLE: `files/${style}`, MODULE: `files/${files.module}` })
+
+const all = async () =>
+  (await readdir(out, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(out, join(entry.parentPath, entry.name)))
+    .sort()
+
+// The service worker stores what a visit without the server needs.
+const needed = (await all()).filter((file) => !/\.(map|LICENSE)$|^service-worker\.js$/.test(file))
+const version = createHash('sha256')
+for (const file of needed) version.update(file).update(await readFile(join(out, file)))
+await fill('service-worker.js', {
+  VERSION: version.digest('hex').slice(0, 16),
+  FILES: ['./', ...needed].join(' '),
+})
+
+// Compressing well takes seconds, so that what has been compressed once is kept, by its content. Maps are for developers only.
+const kept = `${out}-compressed`
+await mkdir(kept, { recursive: true })
+const waysOf = (size) => ({
+  br: (bytes) =>
+    promisify(brotliCompress)(bytes, {
+      params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: size },
+    }),
+  gz: (bytes) => promisify(gzip)(bytes, { level: 9 }),
+})
+const used = new Set()
+
+async function compress(file) {
+  const bytes = await readFile(join(out, file))
+  await Promise.all(
+    Object.entries(waysOf(bytes.length)).map(async ([end, way]) => {
+      const name = `${hashOf(bytes)}.${end}`
+      used.add(name)
+      let small = await readFile(join(kept, name)).catch(() => null)
+      if (!small) {
+        small = await way(bytes)
+        await writeFile(join(kept, `${name}.new`), small)
+        await rename(join(kept, `${name}.new`), join(kept, name))
+      }
+      if (small.length < 0.9 * bytes.length) await writeFile(join(out, `${file}.${end}`), small)
+    }),
+  )
+}
+await Promise.all((await all()).filter((file) => !/\.(png|map|LICENSE)$/.test(file)).map(compress))
+for (const name of await readdir(kept)) if (!used.has(name)) await rm(join(kept, name))

@@ -1,5 +1,7 @@
 // Serves a folder of files with the page's security headers: `node serve.mjs FOLDER [PORT [HOST [CERTIFICATE]]]`. It only
 // reads, and only what is in the folder. CERTIFICATE is a folder with `key.pem` and `certificate.pem`, to serve over https.
+// A file with another in brotli (`.br`) or gzip (`.gz`) next to it is sent so to readers who take that. Files of `files/` are named
+// by their content: a browser keeps them for good. Of others it asks each time whether they have changed.
 import { constants } from 'node:fs'
 import { open, readFile, realpath } from 'node:fs/promises'
 import { createServer } from 'node:http'
@@ -16,7 +18,11 @@ const TYPES = {
   '.webmanifest': 'application/manifest+json',
   '.svg': 'image/svg+xml',
   '.wasm': 'application/wasm',
+  '.png': 'image/png',
 }
+
+/** The encodings that a file may have, the smallest first, by the end of the name of the file that has it. */
+const ENCODINGS = { br: '.br', gzip: '.gz' }
 
 const HEADERS = {
   // The policy of the page's <meta>, and what only a header can set.
@@ -27,8 +33,10 @@ const HEADERS = {
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
-  'cache-control': 'no-cache',
 }
+
+/** How long a browser keeps a file: for good what is named by its content, else until it has asked again. */
+const keptBy = (path) => (/^\/files\/.+-\w{8,}\.\w+$/.test(path) ? 'public, max-age=31536000, immutable' : 'no-cache')
 
 /** Limits on readers: how many at once, and the milliseconds that a request, or a pause while it is read, may take. */
 const LIMITS = { readers: 64, request: 10_000, pause: 20_000 }
@@ -68,11 +76,22 @@ async function answer(root, request, response) {
   const path = pathOf(request.url)
   const file = path && (await opened(root, path))
   if (!file) return refuse(response, 404, 'Not found')
-  const { handle, size } = file
-  response.writeHead(200, {
+  const { encoding, handle, size, tag } = await smallest(root, path, file, request.headers['accept-encoding'])
+  const headers = {
     ...HEADERS,
+    'cache-control': keptBy(path),
+    vary: 'accept-encoding',
+    etag: tag,
+  }
+  if (isKnown(tag, request.headers['if-none-match'])) {
+    response.writeHead(304, headers).end()
+    return handle.close()
+  }
+  response.writeHead(200, {
+    ...headers,
     'content-type': TYPES[extname(path)] ?? 'application/octet-stream',
     'content-length': size,
+    ...(encoding && { 'content-encoding': encoding }),
   })
   if (request.method === 'HEAD' || size === 0) {
     response.end()
@@ -82,9 +101,54 @@ async function answer(root, request, response) {
   pipeline(handle.createReadStream({ start: 0, end: size - 1 }), response, () => {})
 }
 
+/**
+ * A file in the encoding that the reader likes best, the smallest of those that it likes alike; an encoded file that is older
+ * than the plain one is not of it.
+ */
+async function smallest(root, path, plain, accepted) {
+  for (const encoding of wanted(accepted)) {
+    const encoded = await opened(root, `${path}${ENCODINGS[encoding]}`)
+    if (!encoded) continue
+    if (encoded.changed >= plain.changed) {
+      await plain.handle.close()
+      return { ...encoded, encoding, tag: tagOf(encoded, encoding) }
+    }
+    await encoded.handle.close()
+  }
+  return { ...plain, tag: tagOf(plain) }
+}
+
+const tagOf = ({ size, changed }, encoding = 'plain') => `"${size.toString(36)}-${changed.toString(36)}-${encoding}"`
+
+/** The encodings that a reader takes, by their weights or that of `*` (RFC 9110, 12.5.3); a weight of 0 refuses one. */
+function wanted(accepted = '') {
+  const weights = new Map(
+    accepted.split(',').map((one) => {
+      const [name, ...parameters] = one.split(';').map((part) => part.trim().toLowerCase())
+      const weight = parameters.find((parameter) => parameter.startsWith('q='))
+      return [name, weight ? Number(weight.slice(2)) : 1]
+    }),
+  )
+  const weightOf = (encoding) => weights.get(encoding) ?? weights.get('*') ?? 0
+  return Object.keys(ENCODINGS)
+    .filter((encoding) => weightOf(encoding) > 0)
+    .sort((one, other) => weightOf(other) - weightOf(one))
+}
+
+/** Whether the reader has what the tag names (RFC 9110, 13.1.2). */
+const isKnown = (tag, known = '') =>
+  known.split(',').some((one) => one.trim() === '*' || one.trim().replace(/^W\//, '') === tag)
+
 function refuse(response, status, words, more = {}) {
   if (response.headersSent) return response.destroy()
-  response.writeHead(status, { ...HEADERS, 'content-type': 'text/plain; charset=utf-8', ...more }).end(`${words}\n`)
+  response
+    .writeHead(status, {
+      ...HEADERS,
+      'cache-control': 'no-cache',
+      'content-type': 'text/plain; charset=utf-8',
+      ...more,
+    })
+    .end(`${words}\n`)
 }
 
 /** The path in the folder that an address names; null if it is not plain: another encoding, a name with a dot first. */
@@ -99,7 +163,7 @@ function pathOf(address) {
   return /^(\/[\w@-][\w.@ -]*)+$/.test(path) ? path : null
 }
 
-/** A file of the folder, open, with its size; null if there is none, or it is behind a link. */
+/** A file of the folder, open, with its size and when it was changed last; null if there is none, or it is behind a link. */
 async function opened(root, path) {
   const name = join(root, path)
   let handle
@@ -110,8 +174,8 @@ async function opened(root, path) {
   } catch {
     return null
   }
-  const stat = await handle.stat()
-  if (stat.isFile()) return { handle, size: stat.size }
+  const stat = await handle.stat({ bigint: true })
+  if (stat.isFile()) return { handle, size: Number(stat.size), changed: stat.mtimeNs }
   await handle.close()
   return null
 }
