@@ -10,6 +10,7 @@ import { keys, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { followLanguage } from './language.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
@@ -24,7 +25,7 @@ import { potsByLetter, steps } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
-import { language, languageFor, say, speak } from './words.js'
+import { say } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
 
 const VIEWS = ['orders', 'bench', 'one', 'salt', 'color', 'book']
@@ -287,8 +288,7 @@ async function begin() {
   }
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
-  await speak(languageFor(state.language))
-  document.documentElement.lang = language()
+  await followLanguage()
   begun()
   followGloves()
   onChange(draw)

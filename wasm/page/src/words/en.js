@@ -1,4 +1,38 @@
 // American English, the language that messages are written in first.
+import asked from './en/asked.js'
+import book from './en/book.js'
+import calibrate from './en/calibrate.js'
+import color from './en/color.js'
+import csv from './en/csv.js'
+import cup from './en/cup.js'
+import edits from './en/edits.js'
+import faults from './en/faults.js'
+import form from './en/form.js'
+import formula from './en/formula.js'
+import gloves from './en/gloves.js'
+import language from './en/language.js'
+import near from './en/near.js'
 import page from './en/page.js'
+import pictures from './en/pictures.js'
+import show from './en/show.js'
+import start from './en/start.js'
 
-export default { page }
+export default {
+  asked,
+  book,
+  calibrate,
+  color,
+  csv,
+  cup,
+  edits,
+  faults,
+  form,
+  formula,
+  gloves,
+  language,
+  near,
+  page,
+  pictures,
+  show,
+  start,
+}
