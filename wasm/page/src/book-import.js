@@ -141,7 +141,7 @@ export function importView(bookFaults) {
       <table class="preview">
         <thead>
           <tr>
-            <th scope="col">Row</th>
+            <th scope="col">${say('csv.rowHead')}</th>
             ${Array.from({ length: wide }, (_, at) => html`<th scope="col">${columnChoice(heading.cells[at] ?? '', at)}</th>`)}
           </tr>
         </thead>

@@ -53,13 +53,13 @@ export function typed(example) {
 
 /** Whether a text that a schema takes is an amount or another quantity, which has a decimal sign. */
 export function isAmount(schema) {
-  const name = schema.$ref?.split('/').at(-1)
+  const name = schema.$ref?.split('/').at(-1) ?? ''
   const to = target(schema)
-  return AMOUNTS.includes(name) || 'x-quantity' in to || [...(to.anyOf ?? []), ...(to.oneOf ?? [])].some(isAmount)
+  return AMOUNTS.test(name) || 'x-quantity' in to || [...(to.anyOf ?? []), ...(to.oneOf ?? [])].some(isAmount)
 }
 
 /** The definitions of the schema that are quantities in words. */
-const AMOUNTS = ['Amount', 'MeasuredAmount', 'Percent', 'Share', 'Price', 'MostDose', 'Cut']
+const AMOUNTS = /^(Amount|MeasuredAmount|Percent|Share|Price|MostDose|Cut)$/
 
 const isTextual = (schema) => {
   const to = target(schema)

@@ -64,6 +64,7 @@ export default {
   doseOf: 'Dosis von {material}',
   faultsTitle: 'Fehler der Datei',
   faults: { one: '{count} Fehler in der Datei', other: '{count} Fehler in der Datei' },
+  rowHead: 'Zeile',
   row: 'Zeile {row}.',
   others: { one: '… und {count} weiterer.', other: '… und {count} weitere.' },
   bookFaults: 'Das Buch hat Fehler.',

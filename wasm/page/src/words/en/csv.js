@@ -64,6 +64,7 @@ export default {
   doseOf: 'dose of {material}',
   faultsTitle: 'Faults of the file',
   faults: { one: '{count} fault in the file', other: '{count} faults in the file' },
+  rowHead: 'Row',
   row: 'Row {row}.',
   others: { one: '… and {count} other.', other: '… and {count} others.' },
   bookFaults: 'The book has faults.',
