@@ -127,11 +127,11 @@ export function fieldAt(path, schema, faults, more = {}) {
   const of = { ...formOf(schema), id, path, value, required, schema, faults, brief }
   const about = described(schema)
   const title = label ?? words(String(path.at(-1)))
-  const shown = label ?? ofLibrary(title)
+  const shown = more.shown ?? label ?? ofLibrary(title)
   const shape = of.named && isObject(value) ? NAMED : SHAPES[of.form]
   // What is written in another way than the form has fields for stays as it is.
   if (!shape || !shape.takes(value)) return elsewhere(title, shown, of)
-  if (shape.isGroup) return shape.draw(title, { ...of, shown })
+  if (shape.isGroup) return shape.draw(title, { ...of, shown, isTheirs: label === null })
   const own = faultsAt(faults, path)
   const generic = value === undefined ? genericAt(path) : null
   const source = isObject(value) && typeof value.source === 'string' ? value.source : ''
@@ -418,10 +418,11 @@ function likes([part, material]) {
 }
 
 /** A list of values or groups, each with keys to copy and to remove it. */
-function list(title, { id, path, value = [], items, faults, required, schema, brief, shown }) {
+function list(title, { id, path, value = [], items, faults, required, schema, brief, shown, isTheirs }) {
   const { form, ...more } = formOf(items)
   // Names of fields are English: of several, with an s at the end.
   const one = title.replace(/s$/, '')
+  const named = (at) => `${one} ${at + 1}`
   const fresh = form === 'group' ? freshGroup(more.schema, value.at(-1)) : (namesFor(path)[0] ?? '')
   const focus = (at) => requestAnimationFrame(() => document.getElementById(fieldId('book', [...path, at]))?.focus())
   const add = (entry, at) => {
@@ -441,7 +442,7 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
           ? html`<button
               type="button"
               class="quiet"
-              aria-label=${say('form.copyOf', { name: `${one} ${at + 1}` })}
+              aria-label=${say('form.copyOf', { name: named(at) })}
               @click=${once(`copy ${id} ${at}`, () => add(value[at], at + 1))}
             >
               ${say('form.copy')}
@@ -451,7 +452,7 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
       <button
         type="button"
         class="quiet"
-        aria-label=${say('form.removeOf', { name: `${one} ${at + 1}` })}
+        aria-label=${say('form.removeOf', { name: named(at) })}
         @click=${once(`remove ${id} ${at}`, () => remove(at))}
       >
         ${form === 'group' ? say('form.remove') : html`<span aria-hidden="true">✕</span>`}
@@ -471,7 +472,7 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
               ${keys(at)}
             </li>`
           : html`<li class="one-line">
-              ${fieldAt(place, items, faults, { required: true, label: `${one} ${at + 1}`, quiet: true })}${isReading ? nothing : keys(at)}
+              ${fieldAt(place, items, faults, { required: true, label: named(at), shown: isTheirs ? ofLibrary(named(at)) : named(at), quiet: true })}${isReading ? nothing : keys(at)}
             </li>`
       })}
     </ol>

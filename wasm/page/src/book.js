@@ -12,6 +12,7 @@ import { field, number, textInput } from './fields.js'
 import { glovesSize } from './gloves.js'
 import { planned, settled } from './planning.js'
 import { languageChoice } from './language.js'
+import { inEnglish } from './library.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
 import { isBegun, notBegun } from './progress.js'
@@ -285,7 +286,7 @@ function branch(path, value, faults) {
   return html`<details class=${all.length ? 'faulty' : ''} ?open=${open} @toggle=${toggled}>
     <summary id=${id}>
       ${name(key)}${all.length ? html` <span class="fault-count">${all.length}</span>` : nothing}
-      <small>${gist(value)}</small>
+      <small lang=${inEnglish()}>${gist(value)}</small>
     </summary>
     ${
       open
@@ -306,7 +307,8 @@ const opened = new Set()
 
 const hidden = (path, at) => valueAt(state.book, at.slice(0, path.length + 1)) === undefined
 
-const name = (key) => (typeof key === 'number' ? say('faults.place', { number: key + 1 }) : key)
+const name = (key) =>
+  typeof key === 'number' ? say('faults.place', { number: key + 1 }) : html`<span lang=${inEnglish()}>${key}</span>`
 
 /** The content of a closed group in a few words: its names, or the entries of a list. */
 function gist(value) {

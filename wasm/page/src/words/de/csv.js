@@ -6,7 +6,7 @@ export default {
   colMaterial: 'Material',
   colAmount: 'Menge',
   colUnit: 'Einheit',
-  colPer: 'Je, vom Plastisol',
+  colPer: 'Bezugsmenge Plastisol',
   colBase: 'Plastisol',
   colNotes: 'Notizen',
   colOrder: 'Bestellung',

@@ -3,7 +3,7 @@ export default {
   title: 'Der Becher',
   wantsStart: 'Geben Sie an, womit der Becher begann: dann stehen hier die nächsten Tropfen.',
   wantsTarget: 'Die nächsten Tropfen stehen hier, sobald das Ziel gelesen ist.',
-  start: 'Begonnen mit, vom Plastisol',
+  start: 'Begonnen mit (Menge Plastisol)',
   formula: 'Rezeptur darin',
   anotherFormula: 'Noch eine Rezeptur',
   none: 'keine',

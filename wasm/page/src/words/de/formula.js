@@ -1,6 +1,6 @@
 // A formula as rows of material, amount and unit.
 export default {
-  per: 'Je, vom Plastisol',
+  per: 'Bezugsmenge Plastisol',
   doses: 'Dosen',
   weighs: 'Je {per} Plastisol wiegt sie {mass}, ausgehärtet {density}.',
   blend: 'Plastisol, eine Mischung',

@@ -2,5 +2,5 @@
 export default {
   language: 'Sprache',
   failed: 'Die Seite kann jetzt kein {name} ({why}). Laden Sie sie neu, wenn das Netz da ist.',
-  browser: 'wie im Browser: {name}',
+  browser: 'Wie im Browser: {name}',
 }

@@ -2,5 +2,5 @@
 export default {
   language: 'Language',
   failed: 'The page cannot speak {name} now ({why}). Load it again when the network is there.',
-  browser: 'as the browser has it: {name}',
+  browser: 'As the browser has it: {name}',
 }
