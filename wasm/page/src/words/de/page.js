@@ -16,4 +16,5 @@ export default {
     one: '{count} Fehler in den Bestellungen.',
     other: '{count} Fehler in den Bestellungen.',
   },
+  noWorker: 'der Browser konnte sie nicht starten',
 }

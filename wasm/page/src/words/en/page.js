@@ -16,4 +16,5 @@ export default {
     one: '{count} fault in the orders.',
     other: '{count} faults in the orders.',
   },
+  noWorker: 'the browser could not start it',
 }
