@@ -9,6 +9,7 @@ import { faultsOfBook } from './core.js'
 import { editAll, editBook } from './edits.js'
 import { faultsAt, faultsJustAt, fieldId, goTo, messages, onTheWay } from './faults.js'
 import { words } from './generic.js'
+import { ofLibrary } from './library.js'
 import { part, reveal } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
@@ -44,20 +45,18 @@ const isObject = (value) => typeof value === 'object' && value !== null && !Arra
 const ENTRIES = {
   formulas: {
     gist: ({ doses, per, base }) =>
-      [
-        ...Object.entries(isObject(doses) ? doses : {}).map(
-          ([material, amount]) => `${amount?.unit ? `${amount.value} ${amount.unit}` : amount} ${material}`,
+      withCommas([
+        ...Object.entries(isObject(doses) ? doses : {}).map(([material, amount]) =>
+          ofLibrary(`${amount?.unit ? `${amount.value} ${amount.unit}` : amount} ${material}`),
         ),
-        per ? say('form.per', { amount: per }) : '',
+        per ? say('form.per', { amount: ofLibrary(per) }) : '',
         typeof base === 'string' ? base : '',
-      ]
-        .filter(Boolean)
-        .join(', '),
+      ]),
     fresh: (others) => ({ per: others.at(-1)?.per ?? '1 cup', doses: {} }),
     without: ['per', 'base', 'doses'],
   },
   materials: {
-    gist: ({ kind, density, like }) => [kind, like, density?.value ?? density].filter(Boolean).join(', '),
+    gist: ({ kind, density, like }) => ofLibrary([kind, like, density?.value ?? density].filter(Boolean).join(', ')),
     fresh: () => ({ kind: 'colorant' }),
     first: ({ kind }) => OFFERED[kind] ?? [],
   },
@@ -86,6 +85,7 @@ const ENTRIES = {
   },
 }
 
+const withCommas = (parts) => parts.filter(Boolean).map((part, at) => html`${at ? ', ' : nothing}${part}`)
 const over = (one, other) => (one ? say('form.over', { one, other }) : other)
 const listed = (value) => (Array.isArray(value) ? value.join(' + ') : '')
 const names = (part) => Object.keys(isObject(state.book[part]) ? state.book[part] : {})
@@ -153,7 +153,7 @@ function tool(key, faults) {
   const { properties, required } = schemaOf('bench')
   const path = ['bench', key]
   const label = say(TOOLS[key])
-  const gist = value === undefined ? say('form.none') : gistOf(value)
+  const gist = value === undefined ? say('form.none') : ofLibrary(gistOf(value))
   return folded(path, label, gist, faultsAt(faults, path).length, () =>
     fieldAt(path, properties[key], faults, { required: required.includes(key), label }),
   )
@@ -210,7 +210,7 @@ function folded(path, title, gist, count, body) {
     <h3>
       <button type="button" class="quiet" id="${id}:key" aria-expanded=${isOpen ? 'true' : 'false'} @click=${toggle}>
         <span class="name">${title}${count ? html` <span class="fault-count">${count}</span>` : nothing}</span>
-        ${isOpen ? nothing : html`<small>${local(gist)}</small>`}
+        ${isOpen ? nothing : html`<small>${typeof gist === 'string' ? local(gist) : gist}</small>`}
       </button>
     </h3>
     ${isOpen ? html`<div class="entry-body">${body()}</div>` : nothing}

@@ -59,7 +59,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
     await ready(page)
   })
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   const count = await nodes(page)
@@ -77,7 +77,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
     .waitFor()
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   // They stay as they were kept, and are not asked again.
@@ -85,7 +85,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
   await page.locator('html[data-ready]').waitFor()
   await ready(page)
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   await go(page, 'Orders')
