@@ -72,7 +72,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
   const parts = page.getByRole('navigation', { name: 'Parts of the list: Pots' }).last()
   await parts.getByRole('button', { name: 'Later' }).click()
   await page
-    .getByText(/Pots 21 to 40 of 1\d\d\d/)
+    .getByText(/Pots 21 to 40 of 1,\d\d\d/)
     .first()
     .waitFor()
   await page.getByRole('button', { name: 'Done', exact: true }).click()
