@@ -32,9 +32,9 @@ const COLUMNS = {
   orders: {
     order: ['csv.colOrder', /^(order|no\b|number|bestellung|auftrag|nr\b|nummer)/],
     product: ['csv.colProduct', /^(product|item|article|produkt|artikel)/],
-    mold: ['csv.colMold', /^(mold|gießform|giessform)/],
+    mold: ['csv.colMold', /^(mold|gießform|giessform|form$)/],
     formulas: ['csv.colFormulas', /^(formula|color|rezept|farbe)/],
-    shape: ['csv.colShape', /^(shape|form$)/],
+    shape: ['csv.colShape', /^(shape|gestalt)/],
     pieces: ['csv.colPieces', /^(piece|pcs|qty|quantity|count|stück$|stueck$|anzahl|menge)/],
     packs: ['csv.colPacks', /^(packs?|packungen|packung)$/],
     pack_of: ['csv.colPackOf', /^(pack of|per pack|pack size|pack_of|stück je|stück pro|packungsgröße)/],

@@ -13,7 +13,7 @@ export default {
   colProduct: 'Produkt',
   colMold: 'Gießform',
   colFormulas: 'Rezepturen, mit + dazwischen',
-  colShape: 'Form',
+  colShape: 'Gestalt',
   colPieces: 'Stück',
   colPacks: 'Packungen',
   colPackOf: 'Stück je Packung',

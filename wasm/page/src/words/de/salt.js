@@ -29,6 +29,6 @@ export default {
   noWater: 'das Buch hat kein Wasser',
   outOfReach: '{wanted} ist mit Salz nicht zu erreichen. Zu erreichen: {slow} (ohne Salz) bis {fast} ({salt}).',
   titleWeight: 'Gewicht eines Stücks',
-  titleSpeed: 'Sinkgeschwindigkeit, mit ihren Grenzen',
+  titleSpeed: 'Sinkgeschwindigkeit mit Grenzen',
   none: 'kein Salz',
 }
