@@ -16,9 +16,16 @@ import { change, state } from './state.js'
 import { local, say } from './words.js'
 
 /** The parts of the book that have a form, and the tree of all fields. */
-const PARTS = ['formulas', 'materials', 'molds', 'products', 'bench', 'advanced']
+const PARTS = {
+  formulas: 'form.formulas',
+  materials: 'form.materials',
+  molds: 'form.molds',
+  products: 'form.products',
+  bench: 'form.bench',
+  advanced: 'form.advanced',
+}
 
-const titleOf = (part) => say(`form.${part}`)
+const titleOf = (part) => say(PARTS[part])
 
 /** The entries of a list that are shown at once. */
 const SHOWN = 40
@@ -101,7 +108,7 @@ export function bookForm(faults, tree, tools) {
   const { part: shown } = state.form
   const count = (part) => (part === 'advanced' ? faults.length : faultsAt(faults, [part]).length)
   return html`<nav class="book-parts" aria-label=${say('form.parts')}>
-      ${PARTS.map(
+      ${Object.keys(PARTS).map(
         (part) =>
           html`<button
             type="button"
@@ -177,7 +184,9 @@ function entries(part_, faults) {
     <h2 class="out-of-sight">${titleOf(part_)}</h2>
     ${messages(id, faultsJustAt(faults, [part_]))}
     <div class="buttons">
-      <button type="button" @click=${once(`new ${part_}`, () => addNew(part_, list))}>${ofPart('new', part_)}</button>
+      <button type="button" @click=${once(`new ${part_}`, () => addNew(part_, list))}>
+        ${ofPart('form.new', part_)}
+      </button>
     </div>
     ${others}
     <ul class="entries">
@@ -187,7 +196,7 @@ function entries(part_, faults) {
         ([name, entry]) => card(part_, name, entry, faults),
       )}
     </ul>
-    ${others} ${list.length ? nothing : html`<p class="hint">${ofPart('no', part_)}</p>`}
+    ${others} ${list.length ? nothing : html`<p class="hint">${ofPart('form.no', part_)}</p>`}
   </section>`
 }
 
@@ -299,9 +308,9 @@ function free(part, name) {
 }
 
 function addNew(part, list) {
-  const name = free(part, ofPart('fresh', part))
+  const name = free(part, ofPart('form.fresh', part))
   const entry = ENTRIES[part].fresh(list.map(([, one]) => one).filter(isObject))
-  begin(part, name, entry, ofPart('added', part), list.length)
+  begin(part, name, entry, ofPart('form.added', part), list.length)
 }
 
 function copy(part, name) {
@@ -370,7 +379,7 @@ function nameForm(part, name) {
 /** Why something cannot have a name: it is taken, or the library does not take it. */
 export function faultsOfName(part, name, to) {
   if (to.trim() !== name && names(part).includes(to.trim())) {
-    const message = ofPart('taken', part, { name: to.trim() })
+    const message = ofPart('form.taken', part, { name: to.trim() })
     return [{ path: '', message, help: say('form.takenHelp'), own: true }]
   }
   // A book with nothing else in it has no faults but those of the name.
@@ -400,14 +409,14 @@ function remove(part, name) {
     return
   }
   asked = NOT_ASKED
-  editBook([part, name], undefined, ofPart('deleted', part, { name }))
+  editBook([part, name], undefined, ofPart('form.deleted', part, { name }))
 }
 
 /** Shows the part and the entry that a path of the book leads to; what has no field there is in the tree. */
 onTheWay('book', (path) => {
   const [part, name] = path
   const { form } = state
-  if (!isReady() || !PARTS.includes(part) || form.part === 'advanced') {
+  if (!isReady() || !(part in PARTS) || form.part === 'advanced') {
     if (form.part !== 'advanced') show({ part: 'advanced', start: false })
     return
   }

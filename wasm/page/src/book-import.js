@@ -66,7 +66,7 @@ function opener(kind) {
     event.target.value = ''
   }
   return html`<label class="button quiet"
-    >${say(`csv.${kind}`)}<input
+    >${say(kind === 'formulas' ? 'csv.formulas' : 'csv.orders')}<input
       type="file"
       accept=".csv,.txt,.tsv,text/csv,text/plain"
       class="out-of-sight"
@@ -253,12 +253,12 @@ function faultRows(faults) {
   </section>`
 }
 
-/** A fault that the page has found in a row; row 0 is the file. */
-const fault = (row, name, values = {}, of = undefined) => ({
+/** A fault that the page has found in a row, by its message; row 0 is the file. */
+const fault = (row, key, values = {}, of = undefined) => ({
   row,
   of,
-  message: say(`csv.${name}`, values),
-  help: say(`csv.${name}Help`),
+  message: say(key, values),
+  help: say(`${key}Help`),
   own: true,
 })
 
@@ -269,7 +269,7 @@ function checked(bookFaults) {
   const of = [file, state.book, state.orders, language()]
   if (!of.every((one, at) => one === memo.of[at])) {
     const made = file.kind === 'formulas' ? formulas() : lines()
-    const faults = bookFaults.length ? [fault(0, 'bookFaults')] : []
+    const faults = bookFaults.length ? [fault(0, 'csv.bookFaults')] : []
     const ofFile = file.read.faults.map((one) => ({ ...one, own: true }))
     const all = [...faults, ...ofFile, ...made.faults].sort((one, other) => one.row - other.row)
     memo = { of, made: { ...made, faults: all, count: bookFaults.length || file.read.faults.length ? 0 : made.count } }
@@ -286,7 +286,7 @@ function records() {
       const cell = cells[at] ?? ''
       const isAmount = /^(amount|per|base|pieces|packs|pack_of|dose )/.test(map[at])
       if (numbers !== 'comma' || !isAmount) return cell
-      if (/\d\.\d/.test(cell)) faults.push(fault(row, 'hasPoint', { cell }))
+      if (/\d\.\d/.test(cell)) faults.push(fault(row, 'csv.hasPoint', { cell }))
       return withPoint(cell)
     }
     const entries = map.map((key, at) => [key, value(at)]).filter(([key]) => key)
@@ -296,10 +296,10 @@ function records() {
 
 const twiceIn = (map) => map.find((key, at) => key && map.indexOf(key) !== at)
 
-const missing = (key) => fault(0, 'missing', { column: columnOf(file.kind, key) })
+const missing = (key) => fault(0, 'csv.missing', { column: columnOf(file.kind, key) })
 
 const doubled = (twice) =>
-  fault(0, 'doubled', { column: twice in COLUMNS[file.kind] ? columnOf(file.kind, twice) : twice })
+  fault(0, 'csv.doubled', { column: twice in COLUMNS[file.kind] ? columnOf(file.kind, twice) : twice })
 
 /** An amount as the library reads it: with its unit, if that has a column of its own or is chosen for all. */
 function withUnit(amount, unit) {
@@ -324,7 +324,7 @@ function formulas() {
     const name = of.formula || last
     last = name
     if (!name) {
-      faults.push(fault(row, 'noFormula'))
+      faults.push(fault(row, 'csv.noFormula'))
       continue
     }
     const entry = found.get(name) ?? { doses: {}, row, rows: {} }
@@ -332,14 +332,14 @@ function formulas() {
     const add = (material, amount) => {
       if (Object.hasOwn(entry.doses, material)) {
         const first = entry.rows[`doses/${material}`]
-        faults.push(fault(row, 'twice', { material, formula: name, row: first }, name))
+        faults.push(fault(row, 'csv.twice', { material, formula: name, row: first }, name))
       }
       entry.doses[material] = amount
       entry.rows[`doses/${material}`] = row
     }
     if (of.material || of.amount) {
       if (of.material) add(of.material, withUnit(of.amount, of.unit))
-      else faults.push(fault(row, 'noMaterial', { amount: of.amount }, name))
+      else faults.push(fault(row, 'csv.noMaterial', { amount: of.amount }, name))
     }
     for (const key of doses) if (of[key]) add(key.slice('dose '.length), withUnit(of[key], ''))
     for (const key of ['per', 'base', 'notes']) {
@@ -347,7 +347,7 @@ function formulas() {
       if (entry[key] !== undefined && entry[key] !== of[key]) {
         const column = columnOf('formulas', key)
         const values = { formula: name, here: of[key], there: entry[key], row: entry.rows[key], column }
-        faults.push(fault(row, 'unlike', values, name))
+        faults.push(fault(row, 'csv.unlike', values, name))
       }
       entry[key] = of[key]
       entry.rows[key] = row

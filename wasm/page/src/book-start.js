@@ -22,7 +22,9 @@ const USUAL = {
 
 /** The documents of a shop that is begun from nothing. */
 export function nothingYet() {
-  const [base, color, formula, mold] = ['base', 'color', 'formula', 'mold'].map((thing) => say(`start.${thing}`))
+  const [base, color, formula, mold] = ['start.base', 'start.color', 'start.formula', 'start.mold'].map((name) =>
+    say(name),
+  )
   const { measures, per, spoons, reads } = USUAL
   // The places of the usual values are marked.
   const starter = {

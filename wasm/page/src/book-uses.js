@@ -95,7 +95,7 @@ export function wordsOfUse({ of, path }) {
   if (of === 'orders' && list === 'lines')
     return say('form.useLine', { order: valueAt(state.orders, ['lines', at, 'order']) ?? '', line: at + 1 })
   if (of === 'orders' || list === 'default_base' || list === 'bench') return say(WORDS[list])
-  return ofPart('use', list, { name: at })
+  return ofPart('form.use', list, { name: at })
 }
 
 const WORDS = {
@@ -106,5 +106,5 @@ const WORDS = {
   bench: 'form.useOven',
 }
 
-/** The message of a family, such as "new", for one entry of a part of the book. */
-export const ofPart = (family, part, values) => say(`form.${family}${part[0].toUpperCase()}${part.slice(1)}`, values)
+/** The message of a family, such as `form.new`, for an entry of a part of the book: `form.newFormulas`. */
+export const ofPart = (family, part, values) => say(`${family}${part[0].toUpperCase()}${part.slice(1)}`, values)

@@ -60,7 +60,7 @@ const names = () => [...state.color.steps.map((_, at) => stepName(at)), ...KINDS
 
 /** The words of a mark; `step` is the message for a further step of the card. */
 function wordsOf(name, step = 'pictures.step') {
-  if (KINDS.includes(name)) return say(`pictures.${name}`)
+  if (KINDS.includes(name)) return say(name === 'target' ? 'pictures.target' : 'pictures.seen')
   const at = Number(name.split(' ')[1]) - 1
   return at ? say(step, { number: at + 1 }) : say('pictures.card')
 }

@@ -75,7 +75,7 @@ const isAt = (one, other) => one.of === other.of && one.path.join('\n') === othe
 
 /** What a change was, by its place: "Changed: lines › no. 2 › pieces". */
 function wordsOf(of, path, value) {
-  const there = path.map((key) => spoken(String(key))).join(' › ') || say(`edits.${of}`)
+  const there = path.map((key) => spoken(String(key))).join(' › ') || say(of === 'book' ? 'edits.book' : 'edits.orders')
   if (value === undefined) return say('edits.removed', { there })
   return say(valueAt(state[of], path) === undefined ? 'edits.added' : 'edits.changed', { there })
 }
