@@ -2,7 +2,9 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { unitsOf } from './book-words.js'
+import { inEnglish } from './library.js'
 import { change, state } from './state.js'
+import { local, say, typed } from './words.js'
 
 /** What is being typed: an amount is taken apart when it is done, not under the fingers. */
 let typing = { id: null, text: '' }
@@ -57,12 +59,12 @@ export function amountInput({ id, value, faults, set, label, material = null }) 
   const text = textOfAmount(value)
   const parts = apart(text, all)
   const unit = parts.unit || (text ? '' : (chosen.get(id) ?? usual(material, all, first)))
-  const shown = typing.id === id ? typing.text : parts.number
-  const hasWord = (typed) => /[\p{L}%°]/u.test(typed)
+  const shown = typing.id === id ? typing.text : local(parts.number)
+  const hasWord = (text) => /[\p{L}%°]/u.test(text)
   const write = (event) => {
     typing = { id, text: event.target.value }
-    const typed = event.target.value.trim()
-    set(!typed || hasWord(typed) || !unit ? typed : `${typed} ${unit}`)
+    const read = typed(event.target.value.trim())
+    set(!read || hasWord(read) || !unit ? read : `${read} ${unit}`)
   }
   const stop = () => {
     if (typing.id !== id) return
@@ -88,9 +90,9 @@ export function amountInput({ id, value, faults, set, label, material = null }) 
       @change=${stop}
       @blur=${stop}
     />
-    <select id="${id}:unit" aria-label="Unit: ${label}" .value=${live(unit)} @change=${choose}>
-      ${unit ? nothing : html`<option value="" selected>as written</option>`}
-      ${all.map((one) => html`<option value=${one} ?selected=${one === unit}>${one}</option>`)}
+    <select id="${id}:unit" aria-label=${say('form.unitOf', { what: label })} .value=${live(unit)} @change=${choose}>
+      ${unit ? nothing : html`<option value="" selected>${say('form.asWritten')}</option>`}
+      ${all.map((one) => html`<option value=${one} lang=${inEnglish()} ?selected=${one === unit}>${one}</option>`)}
     </select>
   </div>`
 }

@@ -1,4 +1,5 @@
 // Reads CSV as spreadsheets write it: RFC 4180, and semicolons or tabs in place of commas, a byte order mark, either end of line.
+import { say } from './words.js'
 
 /** The characters that can be between cells. */
 export const DELIMITERS = [',', ';', '\t']
@@ -37,19 +38,13 @@ export function readCsv(text, delimiter = delimiterOf(text)) {
   const [head] = rows
   for (const { number, cells } of rows.slice(1)) {
     if (cells.length > head.cells.length) {
-      faults.push({
-        row: number,
-        message: `This row has ${cells.length} cells, the first row ${head.cells.length}.`,
-        help: 'Put a cell that has the separator in it into quotes, or choose another separator.',
-      })
+      const counts = { count: cells.length, first: head.cells.length }
+      faults.push(fault(number, say('csv.wideRow', counts), say('csv.wideRowHelp')))
     }
   }
   if (rows.length > MOST_ROWS) {
-    faults.push({
-      row: rows[MOST_ROWS].number,
-      message: `The file has ${rows.length} rows; at most ${MOST_ROWS} are read at once.`,
-      help: 'Split it into several files.',
-    })
+    const message = say('csv.tooMany', { count: rows.length, most: MOST_ROWS })
+    faults.push(fault(rows[MOST_ROWS].number, message, say('csv.tooManyHelp')))
   }
   return { delimiter, rows, faults: faults.sort((one, other) => one.row - other.row) }
 }
@@ -68,17 +63,11 @@ function read(text, delimiter, most = Infinity) {
       const cell = quoted(text, at)
       if (cell) {
         isQuoted = true
-        if (cell.open) faults.push(fault(number, 'A quoted cell does not end.', 'Write a " at its end.'))
+        if (cell.open) faults.push(fault(number, say('csv.openQuote'), say('csv.openQuoteHelp')))
         const end = endOfCell(text, cell.to, delimiter)
         const rest = text.slice(cell.to, end).trim()
         if (rest) {
-          faults.push(
-            fault(
-              number,
-              `“${rest}” comes after the quotes of a cell.`,
-              'Write quotes inside of a quoted cell twice: "".',
-            ),
-          )
+          faults.push(fault(number, say('csv.afterQuote', { rest }), say('csv.afterQuoteHelp')))
         }
         cells.push(cell.value)
         at = end

@@ -1,14 +1,16 @@
 // Fields of an entry of the book, by the library's schema: those that it must have, those that it has, and a way to add others.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
-import { described, formOf, starters, target, typed } from './book-words.js'
+import { described, formOf, isAmount, starters, target, typed } from './book-words.js'
 import { partNamedAt, renamedShape } from './book-uses.js'
 import { editAll, editBook } from './edits.js'
 import { faultsAt, faultsJustAt, fieldId, messages } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
 import { words } from './generic.js'
+import { inEnglish, ofLibrary } from './library.js'
 import { once } from './press.js'
 import { change, state, valueAt } from './state.js'
+import { local, say } from './words.js'
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
@@ -38,16 +40,12 @@ export function isStarter(path) {
 /** The mark of a starter value, with a key that takes it as one's own. */
 export function starterMark(path) {
   if (!isStarter(path)) return nothing
-  const own = () => editBook([...MARKS, pointer(path)], undefined, `Taken as yours: ${words(String(path.at(-1)))}.`)
+  const what = words(String(path.at(-1)))
+  const own = () => editBook([...MARKS, pointer(path)], undefined, say('form.own', { what }))
   return html`<span class="starter"
-    ><strong>Starter value</strong>
-    <button
-      type="button"
-      class="quiet"
-      aria-label="It is right: ${words(String(path.at(-1)))}"
-      @click=${once(`own ${path}`, own)}
-    >
-      It is right
+    ><strong>${say('form.starter')}</strong>
+    <button type="button" class="quiet" aria-label=${say('form.rightOf', { what })} @click=${once(`own ${path}`, own)}>
+      ${say('form.right')}
     </button></span
   >`
 }
@@ -101,71 +99,98 @@ export function entryFields({ path, schema, faults, first = [], without = [], qu
     ${
       others.length && !brief
         ? field(
-            'Another field',
+            say('form.anotherField'),
             id,
-            choice({ id, value: '', names: others, set: add, none: '…', label: `Another field of ${path.at(-1)}` }),
+            choice({
+              id,
+              value: '',
+              names: others,
+              set: add,
+              none: '…',
+              label: say('form.anotherFieldOf', { what: String(path.at(-1)) }),
+              lang: inEnglish(),
+            }),
           )
         : nothing
     }
   </div>`
 }
 
-/** One field of the book by its schema; `label` names it other than by its key, `quiet` leaves out what it means,
- * and `brief` what a group has besides its first fields. */
-export function fieldAt(path, schema, faults, { required = false, label = null, quiet = false, brief = false } = {}) {
+/**
+ * One field of the book by its schema; `label` names it other than by its key, `means` says what it is other than the schema does,
+ * `quiet` leaves that out, and `brief` what a group has besides its first fields.
+ */
+export function fieldAt(path, schema, faults, more = {}) {
+  const { required = false, label = null, quiet = false, brief = false, means = null } = more
   const id = fieldId('book', path)
   const value = valueAt(state.book, path)
   const of = { ...formOf(schema), id, path, value, required, schema, faults, brief }
   const about = described(schema)
   const title = label ?? words(String(path.at(-1)))
+  const shown = more.shown ?? label ?? ofLibrary(title)
   const shape = of.named && isObject(value) ? NAMED : SHAPES[of.form]
   // What is written in another way than the form has fields for stays as it is.
-  if (!shape || !shape.takes(value)) return elsewhere(title, of)
-  if (shape.isGroup) return shape.draw(title, of)
+  if (!shape || !shape.takes(value)) return elsewhere(title, shown, of)
+  if (shape.isGroup) return shape.draw(title, { ...of, shown, isTheirs: label === null })
   const own = faultsAt(faults, path)
   const generic = value === undefined ? genericAt(path) : null
   const source = isObject(value) && typeof value.source === 'string' ? value.source : ''
   return html`<div class="entry-field">
-    ${field(title, id, shape.draw(own, of, typed(about.example)), own)}
+    ${field(shown, id, shape.draw(own, of, typed(about.example)), own)}
     ${
       generic
         ? html`<p class="starter">
-            <strong>Starter value</strong> ${generic.text} of ${state.book.materials[path[1]].like}, until you write
-            yours.
+            ${say('form.starterOf', {
+              mark: html`<strong>${say('form.starter')}</strong>`,
+              value: local(generic.text),
+              material: ofLibrary(state.book.materials[path[1]].like),
+            })}
           </p>`
         : starterMark(path)
     }
-    ${source ? html`<p class="hint">From: ${source}</p>` : nothing} ${brief ? nothing : unlike(of)}
-    ${quiet ? nothing : hint(about, required || generic)}
+    ${source ? html`<p class="hint">${say('form.from', { source })}</p>` : nothing} ${brief ? nothing : unlike(of)}
+    ${means ? html`<p class="hint">${means}</p>` : quiet ? nothing : hint(about, required || generic)}
   </div>`
 }
 
 const hint = ({ text, byDefault }, isWithoutDefault) =>
   html`<p class="hint">
-    ${told(text)}${byDefault && byDefault !== 'none' && !isWithoutDefault ? html` If empty: ${told(byDefault)}.` : nothing}
+    ${inTheirs(text)}${byDefault && byDefault !== 'none' && !isWithoutDefault ? html` ${say('form.ifEmpty', { value: inTheirs(byDefault) })}` : nothing}
   </p>`
+
+/** A text of the schema, marked as English. */
+const inTheirs = (text) => html`<span lang=${inEnglish()}>${told(text)}</span>`
 
 /** A text of the schema: what it has in backticks is a name of a field, or as it is in the document. */
 const told = (text) =>
   text
     .split('`')
     .map((part, at) =>
-      at % 2 ? (/^[a-z_]+$/.test(part) ? html`<em>${words(part)}</em>` : html`<code>${part}</code>`) : part,
+      at % 2
+        ? /^[a-z_]+$/.test(part)
+          ? html`<em>${words(part)}</em>`
+          : html`<code>${local(part)}</code>`
+        : local(part),
     )
 
 const goesToAdvanced = () => change({ form: { ...state.form, part: 'advanced' } })
 
 /** A value that has no field here, with the way to it. */
-function elsewhere(title, { id, path, value, faults }) {
+function elsewhere(title, shown, { id, path, value, faults }) {
   return html`<div class="entry-field" id=${id} tabindex="-1">
     <div class="field">
-      <span class="label">${title}</span>
-      <code>${value === undefined ? 'none' : JSON.stringify(value)}</code>
+      <span class="label">${shown}</span>
+      <code>${value === undefined ? say('form.none') : JSON.stringify(value)}</code>
       ${messages(id, faultsAt(faults, path))}
     </div>
     <div class="buttons">
-      <button type="button" class="quiet" aria-label="Change ${title} in Advanced" @click=${goesToAdvanced}>
-        In Advanced
+      <button
+        type="button"
+        class="quiet"
+        aria-label=${say('form.changeInAdvanced', { what: title })}
+        @click=${goesToAdvanced}
+      >
+        ${say('form.inAdvanced')}
       </button>
     </div>
   </div>`
@@ -197,11 +222,13 @@ const SHAPES = {
           names,
           faults: own,
           set: (name) => write(of, name),
-          none: of.required ? null : 'none',
+          none: of.required ? null : say('form.none'),
+          lang: part ? nothing : inEnglish(),
         })
       }
       const text = isObject(value) ? value.value : value
-      return textInput({ id, value: text, faults: own, set: (text) => write(of, text), size: 18, placeholder })
+      const set = (text) => write(of, text)
+      return textInput({ id, value: text, faults: own, set, size: 18, placeholder, amount: isAmount(of.schema) })
     },
   },
   number: {
@@ -219,15 +246,17 @@ const SHAPES = {
   },
   yes: {
     takes: isScalar,
-    draw: (own, of) =>
-      choice({
+    draw(own, of) {
+      const [yes, no] = [say('form.yes'), say('form.no')]
+      return choice({
         id: of.id,
-        value: of.value === undefined ? '' : of.value === true ? 'yes' : of.value === false ? 'no' : String(of.value),
-        names: ['yes', 'no'],
+        value: of.value === undefined ? '' : of.value === true ? yes : of.value === false ? no : String(of.value),
+        names: [yes, no],
         faults: own,
-        set: (name) => editBook(of.path, { yes: true, no: false }[name]),
-        none: 'not stated',
-      }),
+        set: (name) => editBook(of.path, { [yes]: true, [no]: false }[name]),
+        none: say('form.notStated'),
+      })
+    },
   },
   choice: {
     takes: isScalar,
@@ -238,7 +267,8 @@ const SHAPES = {
         names: of.names,
         faults: own,
         set: (name) => write(of, name),
-        none: of.required ? null : 'not stated',
+        none: of.required ? null : say('form.notStated'),
+        lang: inEnglish(),
       }),
   },
   pair: {
@@ -260,7 +290,8 @@ const SHAPES = {
             set: (text) => set(at, text),
             size: 8,
             placeholder: examples[at] ?? placeholder,
-            label: `${words(path.at(-1))}, ${at ? 'highest' : 'lowest'}`,
+            label: say(at ? 'form.highest' : 'form.lowest', { what: words(path.at(-1)) }),
+            amount: true,
           }),
         )}
       </div>`
@@ -269,17 +300,17 @@ const SHAPES = {
   group: {
     isGroup: true,
     takes: (value) => value === undefined || isObject(value),
-    draw: (title, { id, path, value, required, schema, faults, brief }) =>
+    draw: (title, { id, path, value, required, schema, faults, brief, shown }) =>
       html`<fieldset class="group" id=${id} tabindex="-1">
-        <legend>${title}</legend>
-        <p class="hint">${told(described(schema).text)}</p>
+        <legend>${shown}</legend>
+        <p class="hint">${inTheirs(described(schema).text)}</p>
         ${messages(id, faultsJustAt(faults, path))}
         ${entryFields({ path, schema: target(schema), faults, first: offered(path.at(-1), brief), brief })}
         ${
           required
             ? nothing
             : html`<button type="button" class="quiet" @click=${once(`remove ${id}`, () => removed(id, path, value))}>
-                Remove ${title}
+                ${say('form.removeOf', { name: title })}
               </button>`
         }
       </fieldset>`,
@@ -298,20 +329,23 @@ const offered = (key, brief) => (OFFERED[key] ?? []).slice(0, brief ? 1 : undefi
 const NAMED = {
   isGroup: true,
   takes: isObject,
-  draw: (title, { id, path, value, named, faults, schema }) => {
+  draw: (_, { id, path, value, named, faults, schema, shown }) => {
     const names = Object.keys(value)
-    const free = (number) => (names.includes(`shape ${number}`) ? free(number + 1) : `shape ${number}`)
-    const add = () =>
-      editBook([...path, free(names.length + 1)], freshGroup(named), `Added: ${free(names.length + 1)}.`)
-    const remove = (name) => editBook([...path, name], undefined, `Removed: ${name}.`)
+    const nameOf = (number) => say('form.shapeNumber', { number })
+    const free = (number) => (names.includes(nameOf(number)) ? free(number + 1) : nameOf(number))
+    const add = () => {
+      const what = free(names.length + 1)
+      editBook([...path, what], freshGroup(named), say('form.added', { what }))
+    }
+    const remove = (name) => editBook([...path, name], undefined, say('form.removed', { what: name }))
     const rename = (name, to) => {
       if (to === name) return
       if (!to || names.includes(to)) change()
-      else editAll(renamedShape(path, name, to), `Renamed: ${name} is now ${to}.`)
+      else editAll(renamedShape(path, name, to), say('form.renamed', { name, to }))
     }
     return html`<fieldset class="group" id=${id} tabindex="-1">
-      <legend>${title}</legend>
-      <p class="hint">${told(described(schema).text)}</p>
+      <legend>${shown}</legend>
+      <p class="hint">${inTheirs(described(schema).text)}</p>
       ${messages(id, faultsJustAt(faults, path))}
       <ol class="items">
         ${names.map((name, at) => {
@@ -321,7 +355,7 @@ const NAMED = {
             ${messages(own, faultsJustAt(faults, place))}
             <div class="entry-field">
               ${field(
-                'shape',
+                say('form.shape'),
                 `${own}:name`,
                 html`<input
                   id="${own}:name"
@@ -337,18 +371,20 @@ const NAMED = {
               <button
                 type="button"
                 class="quiet"
-                aria-label="Remove ${name}"
+                aria-label=${say('form.removeOf', { name })}
                 @click=${once(`remove ${own}`, () => remove(name))}
               >
-                Remove
+                ${say('form.remove')}
               </button>
             </div>
           </li>`
         })}
       </ol>
       <div class="buttons">
-        <button type="button" class="quiet" @click=${once(`add ${id}`, add)}>Add a shape</button>
-        <button type="button" class="quiet" @click=${once(`like ${id}`, () => editBook(path, 1))}>All alike</button>
+        <button type="button" class="quiet" @click=${once(`add ${id}`, add)}>${say('form.addShape')}</button>
+        <button type="button" class="quiet" @click=${once(`like ${id}`, () => editBook(path, 1))}>
+          ${say('form.allAlike')}
+        </button>
       </div>
     </fieldset>`
   },
@@ -360,9 +396,9 @@ const unlike = ({ id, path, named }) =>
     ? html`<button
         type="button"
         class="quiet"
-        @click=${once(`unlike ${id}`, () => editBook(path, { 'shape 1': freshGroup(named) }))}
+        @click=${once(`unlike ${id}`, () => editBook(path, { [say('form.shapeNumber', { number: 1 })]: freshGroup(named) }))}
       >
-        Unlike ones, by shape
+        ${say('form.unlike')}
       </button>`
     : nothing
 
@@ -382,17 +418,21 @@ function likes([part, material]) {
 }
 
 /** A list of values or groups, each with keys to copy and to remove it. */
-function list(title, { id, path, value = [], items, faults, required, schema, brief }) {
+function list(title, { id, path, value = [], items, faults, required, schema, brief, shown, isTheirs }) {
   const { form, ...more } = formOf(items)
+  // Names of fields are English: of several, with an s at the end.
   const one = title.replace(/s$/, '')
+  const named = (at) => `${one} ${at + 1}`
   const fresh = form === 'group' ? freshGroup(more.schema, value.at(-1)) : (namesFor(path)[0] ?? '')
   const focus = (at) => requestAnimationFrame(() => document.getElementById(fieldId('book', [...path, at]))?.focus())
   const add = (entry, at) => {
-    editBook(path, value.toSpliced(at, 0, entry), `Added: ${one}.`)
+    editBook(path, value.toSpliced(at, 0, entry), say('form.added', { what: one }))
     focus(at)
   }
-  const remove = (at) =>
-    editBook(path, value.length === 1 && !required ? undefined : value.toSpliced(at, 1), `Removed: ${one}.`)
+  const remove = (at) => {
+    const left = value.length === 1 && !required ? undefined : value.toSpliced(at, 1)
+    editBook(path, left, say('form.removed', { what: one }))
+  }
   // Numbers of a reading are as many as they are: they come and go together.
   const isReading = form === 'number' && value.length > 0
   const keys = (at) =>
@@ -402,25 +442,25 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
           ? html`<button
               type="button"
               class="quiet"
-              aria-label="Copy ${one} ${at + 1}"
+              aria-label=${say('form.copyOf', { name: named(at) })}
               @click=${once(`copy ${id} ${at}`, () => add(value[at], at + 1))}
             >
-              Copy
+              ${say('form.copy')}
             </button>`
           : nothing
       }
       <button
         type="button"
         class="quiet"
-        aria-label="Remove ${one} ${at + 1}"
+        aria-label=${say('form.removeOf', { name: named(at) })}
         @click=${once(`remove ${id} ${at}`, () => remove(at))}
       >
-        ${form === 'group' ? 'Remove' : html`<span aria-hidden="true">✕</span>`}
+        ${form === 'group' ? say('form.remove') : html`<span aria-hidden="true">✕</span>`}
       </button>
     </div>`
   return html`<fieldset class="group" id=${id} tabindex="-1">
-    <legend>${title}</legend>
-    <p class="hint">${told(described(schema).text)}</p>
+    <legend>${shown}</legend>
+    <p class="hint">${inTheirs(described(schema).text)}</p>
     ${starterMark(path)} ${messages(id, faultsJustAt(faults, path))}
     <ol class="items ${form}">
       ${value.map((_, at) => {
@@ -432,7 +472,7 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
               ${keys(at)}
             </li>`
           : html`<li class="one-line">
-              ${fieldAt(place, items, faults, { required: true, label: `${one} ${at + 1}`, quiet: true })}${isReading ? nothing : keys(at)}
+              ${fieldAt(place, items, faults, { required: true, label: named(at), shown: isTheirs ? ofLibrary(named(at)) : named(at), quiet: true })}${isReading ? nothing : keys(at)}
             </li>`
       })}
     </ol>
@@ -440,7 +480,7 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
       isReading
         ? nothing
         : html`<button type="button" class="quiet" @click=${once(`add ${id}`, () => add(fresh, value.length))}>
-            Add ${one}
+            ${say('form.addOne', { what: one })}
           </button>`
     }
   </fieldset>`

@@ -3,25 +3,29 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { entryFields, fieldAt, marksMoved } from './book-fields.js'
 import { formulaFields } from './book-formula.js'
-import { SINGULAR, renamed, usesOf, wordsOfUse } from './book-uses.js'
+import { ofPart, renamed, usesOf, wordsOfUse } from './book-uses.js'
 import { isReady, schemaOf } from './book-words.js'
 import { faultsOfBook } from './core.js'
 import { editAll, editBook } from './edits.js'
 import { faultsAt, faultsJustAt, fieldId, goTo, messages, onTheWay } from './faults.js'
 import { words } from './generic.js'
+import { ofLibrary } from './library.js'
 import { part, reveal } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
+import { local, say } from './words.js'
 
 /** The parts of the book that have a form, and the tree of all fields. */
 const PARTS = {
-  formulas: 'Formulas',
-  materials: 'Materials',
-  molds: 'Molds',
-  products: 'Products',
-  bench: 'Bench',
-  advanced: 'Advanced',
+  formulas: 'form.formulas',
+  materials: 'form.materials',
+  molds: 'form.molds',
+  products: 'form.products',
+  bench: 'form.bench',
+  advanced: 'form.advanced',
 }
+
+const titleOf = (part) => say(PARTS[part])
 
 /** The entries of a list that are shown at once. */
 const SHOWN = 40
@@ -48,20 +52,18 @@ const isObject = (value) => typeof value === 'object' && value !== null && !Arra
 const ENTRIES = {
   formulas: {
     gist: ({ doses, per, base }) =>
-      [
-        ...Object.entries(isObject(doses) ? doses : {}).map(
-          ([material, amount]) => `${amount?.unit ? `${amount.value} ${amount.unit}` : amount} ${material}`,
+      withCommas([
+        ...Object.entries(isObject(doses) ? doses : {}).map(([material, amount]) =>
+          ofLibrary(`${amount?.unit ? `${amount.value} ${amount.unit}` : amount} ${material}`),
         ),
-        per ? `per ${per}` : '',
+        per ? say('form.per', { amount: ofLibrary(per) }) : '',
         typeof base === 'string' ? base : '',
-      ]
-        .filter(Boolean)
-        .join(', '),
+      ]),
     fresh: (others) => ({ per: others.at(-1)?.per ?? '1 cup', doses: {} }),
     without: ['per', 'base', 'doses'],
   },
   materials: {
-    gist: ({ kind, density, like }) => [kind, like, density?.value ?? density].filter(Boolean).join(', '),
+    gist: ({ kind, density, like }) => ofLibrary([kind, like, density?.value ?? density].filter(Boolean).join(', ')),
     fresh: () => ({ kind: 'colorant' }),
     first: ({ kind }) => OFFERED[kind] ?? [],
   },
@@ -71,13 +73,18 @@ const ENTRIES = {
         ? Object.entries(cavities)
             .map(([shape, one]) => `${one?.count} ${shape}`)
             .join(', ')
-        : [`${cavities} cavities`, isObject(cavity) ? `${cavity.water} of water` : cavity].filter(Boolean).join(', '),
+        : [
+            say('form.cavities', { count: cavities ?? '' }),
+            isObject(cavity) ? say('form.water', { amount: String(cavity.water) }) : cavity,
+          ]
+            .filter(Boolean)
+            .join(', '),
     fresh: () => ({ cavities: 1, cavity: '' }),
     first: ({ cavities }) => (isObject(cavities) ? ['sprue', 'feed'] : ['cavity', 'sprue', 'feed']),
   },
   products: {
     gist: ({ mold, formulas, layers }) =>
-      [mold, Array.isArray(layers) ? layers.map((layer) => listed(layer?.formulas)).join(' over ') : listed(formulas)]
+      [mold, Array.isArray(layers) ? layers.map((layer) => listed(layer?.formulas)).reduce(over, '') : listed(formulas)]
         .filter(Boolean)
         .join(', '),
     fresh: () => ({ mold: names('molds')[0] ?? '', formulas: names('formulas').slice(0, 1) }),
@@ -85,6 +92,8 @@ const ENTRIES = {
   },
 }
 
+const withCommas = (parts) => parts.filter(Boolean).map((part, at) => html`${at ? ', ' : nothing}${part}`)
+const over = (one, other) => (one ? say('form.over', { one, other }) : other)
 const listed = (value) => (Array.isArray(value) ? value.join(' + ') : '')
 const names = (part) => Object.keys(isObject(state.book[part]) ? state.book[part] : {})
 
@@ -98,20 +107,20 @@ const show = (parts) => change({ form: { ...state.form, ...parts } })
 export function bookForm(faults, tree, tools) {
   const { part: shown } = state.form
   const count = (part) => (part === 'advanced' ? faults.length : faultsAt(faults, [part]).length)
-  return html`<nav class="book-parts" aria-label="Parts of the book">
-      ${Object.entries(PARTS).map(
-        ([part, title]) =>
+  return html`<nav class="book-parts" aria-label=${say('form.parts')}>
+      ${Object.keys(PARTS).map(
+        (part) =>
           html`<button
             type="button"
             class=${part === shown ? '' : 'quiet'}
             aria-current=${part === shown ? 'true' : nothing}
             @click=${() => show({ part })}
           >
-            ${title}${count(part) ? html` <span class="fault-count">${count(part)}</span>` : nothing}
+            ${titleOf(part)}${count(part) ? html` <span class="fault-count">${count(part)}</span>` : nothing}
           </button>`,
       )}
     </nav>
-    ${shown === 'advanced' ? tree() : isReady() ? partView(shown, faults, tools) : html`<p role="status">Loading the form …</p>`}`
+    ${shown === 'advanced' ? tree() : isReady() ? partView(shown, faults, tools) : html`<p role="status">${say('form.loading')}</p>`}`
 }
 
 function partView(part, faults, tools) {
@@ -119,8 +128,8 @@ function partView(part, faults, tools) {
   const { bench } = state.book
   const id = fieldId('book', ['bench'])
   return html`${tools.before()}
-    <section class="entry-list" aria-label="Tools" id=${id} tabindex="-1">
-      <h2 class="out-of-sight">Tools</h2>
+    <section class="entry-list" aria-label=${say('form.tools')} id=${id} tabindex="-1">
+      <h2 class="out-of-sight">${say('form.tools')}</h2>
       ${messages(id, faultsJustAt(faults, ['bench']))}
       ${
         isObject(bench)
@@ -129,7 +138,7 @@ function partView(part, faults, tools) {
               </ul>
               ${entryFields({ path: ['bench'], schema: schemaOf('bench'), faults, without: Object.keys(TOOLS) })}`
           : html`<button type="button" @click=${() => editBook(['bench'], { cups: [], injector: { holds: '' } })}>
-              Begin a bench
+              ${say('form.beginBench')}
             </button>`
       }
     </section>
@@ -138,20 +147,22 @@ function partView(part, faults, tools) {
 
 /** The tools of the bench that have a card, with their titles. */
 const TOOLS = {
-  cups: 'Cups',
-  spoons: 'Spoons',
-  balance: 'Scale',
-  injector: 'Injector',
-  vacuum: 'Vacuum',
-  oven: 'Oven',
+  cups: 'form.toolCups',
+  spoons: 'form.toolSpoons',
+  balance: 'form.toolBalance',
+  injector: 'form.toolInjector',
+  vacuum: 'form.toolVacuum',
+  oven: 'form.toolOven',
 }
 
 function tool(key, faults) {
   const value = state.book.bench[key]
   const { properties, required } = schemaOf('bench')
   const path = ['bench', key]
-  return folded(path, TOOLS[key], value === undefined ? 'none' : gistOf(value), faultsAt(faults, path).length, () =>
-    fieldAt(path, properties[key], faults, { required: required.includes(key), label: TOOLS[key] }),
+  const label = say(TOOLS[key])
+  const gist = value === undefined ? say('form.none') : ofLibrary(gistOf(value))
+  return folded(path, label, gist, faultsAt(faults, path).length, () =>
+    fieldAt(path, properties[key], faults, { required: required.includes(key), label }),
   )
 }
 
@@ -168,13 +179,14 @@ function entries(part_, faults) {
   const id = fieldId('book', [part_])
   const value = state.book[part_]
   const list = Object.entries(isObject(value) ? value : {})
-  const { shown, keys: others } = part(`book ${part_}`, list, SHOWN, PARTS[part_])
-  const one = SINGULAR[part_]
-  return html`<section class="entry-list" aria-label=${PARTS[part_]} id=${id} tabindex="-1">
-    <h2 class="out-of-sight">${PARTS[part_]}</h2>
+  const { shown, keys: others } = part(`book ${part_}`, list, SHOWN, titleOf(part_))
+  return html`<section class="entry-list" aria-label=${titleOf(part_)} id=${id} tabindex="-1">
+    <h2 class="out-of-sight">${titleOf(part_)}</h2>
     ${messages(id, faultsJustAt(faults, [part_]))}
     <div class="buttons">
-      <button type="button" @click=${once(`new ${part_}`, () => addNew(part_, list))}>New ${one}</button>
+      <button type="button" @click=${once(`new ${part_}`, () => addNew(part_, list))}>
+        ${ofPart('form.new', part_)}
+      </button>
     </div>
     ${others}
     <ul class="entries">
@@ -184,7 +196,7 @@ function entries(part_, faults) {
         ([name, entry]) => card(part_, name, entry, faults),
       )}
     </ul>
-    ${others} ${list.length ? nothing : html`<p class="hint">There is no ${one} yet.</p>`}
+    ${others} ${list.length ? nothing : html`<p class="hint">${ofPart('form.no', part_)}</p>`}
   </section>`
 }
 
@@ -207,7 +219,7 @@ function folded(path, title, gist, count, body) {
     <h3>
       <button type="button" class="quiet" id="${id}:key" aria-expanded=${isOpen ? 'true' : 'false'} @click=${toggle}>
         <span class="name">${title}${count ? html` <span class="fault-count">${count}</span>` : nothing}</span>
-        ${isOpen ? nothing : html`<small>${gist}</small>`}
+        ${isOpen ? nothing : html`<small>${typeof gist === 'string' ? local(gist) : gist}</small>`}
       </button>
     </h3>
     ${isOpen ? html`<div class="entry-body">${body()}</div>` : nothing}
@@ -224,21 +236,26 @@ function body(part, name, entry, faults) {
       <button
         type="button"
         class="quiet"
-        aria-label="Copy ${name}"
+        aria-label=${say('form.copyOf', { name })}
         @click=${once(`copy ${id}`, () => copy(part, name))}
       >
-        Copy
-      </button>
-      <button type="button" class="quiet" aria-label="Rename ${name}" @click=${() => askName(part, name)}>
-        Rename
+        ${say('form.copy')}
       </button>
       <button
         type="button"
         class="quiet"
-        aria-label="Delete ${name}"
+        aria-label=${say('form.renameOf', { name })}
+        @click=${() => askName(part, name)}
+      >
+        ${say('form.rename')}
+      </button>
+      <button
+        type="button"
+        class="quiet"
+        aria-label=${say('form.deleteOf', { name })}
         @click=${once(`delete ${id}`, () => remove(part, name))}
       >
-        Delete
+        ${say('form.delete')}
       </button>
     </div>
     ${isAsked && asked.rename !== null ? nameForm(part, name) : nothing}
@@ -249,12 +266,12 @@ function body(part, name, entry, faults) {
         ? html`${part === 'formulas' ? formulaFields(name, faults) : nothing}
           ${entryFields({ path, schema: schemaOf(part), faults, first: first(entry), without })}`
         : html`<p class="fault"><code>${JSON.stringify(entry)}</code></p>
-            <button type="button" @click=${() => editBook(path, fresh([]))}>Begin it again</button>`
+            <button type="button" @click=${() => editBook(path, fresh([]))}>${say('form.beginAgain')}</button>`
     }
     ${
       uses.length && !(isAsked && asked.refused)
         ? html`<div class="used">
-            <p>Used by</p>
+            <p>${say('form.usedBy')}</p>
             ${links(uses)}
           </div>`
         : nothing
@@ -264,10 +281,7 @@ function body(part, name, entry, faults) {
 /** Why something is not deleted, with a key to each place that uses it. */
 function refusal(name, uses) {
   return html`<div class="refused" role="alert">
-    <p>
-      <strong>${name} is used in ${uses.length} ${uses.length === 1 ? 'place' : 'places'}, so it stays.</strong> Take it
-      out there first, or rename it.
-    </p>
+    <p><strong>${say('form.refused', { name, count: uses.length })}</strong> ${say('form.refusedHelp')}</p>
     ${links(uses)}
   </div>`
 }
@@ -294,14 +308,15 @@ function free(part, name) {
 }
 
 function addNew(part, list) {
-  const name = free(part, `new ${SINGULAR[part]}`)
+  const name = free(part, ofPart('form.fresh', part))
   const entry = ENTRIES[part].fresh(list.map(([, one]) => one).filter(isObject))
-  begin(part, name, entry, `Added: ${SINGULAR[part]}.`, list.length)
+  begin(part, name, entry, ofPart('form.added', part), list.length)
 }
 
 function copy(part, name) {
   const place = names(part).indexOf(name)
-  begin(part, free(part, `${name} copy`), structuredClone(state.book[part][name]), `Copied: ${name}.`, place)
+  const entry = structuredClone(state.book[part][name])
+  begin(part, free(part, say('form.nameOfCopy', { name })), entry, say('form.copied', { name }), place)
 }
 
 /** Adds an entry and asks for its name. */
@@ -345,7 +360,7 @@ function nameForm(part, name) {
   }
   return html`<form class="fields name-form" @submit=${done}>
     <div class="field">
-      <label for="entry-name">Name</label>
+      <label for="entry-name">${say('form.name')}</label>
       <input
         id="entry-name"
         size="24"
@@ -357,14 +372,15 @@ function nameForm(part, name) {
       />
       ${messages('entry-name', faults)}
     </div>
-    <div class="field ends"><button>${rename === name ? 'Keep this name' : 'Rename'}</button></div>
+    <div class="field ends"><button>${say(rename === name ? 'form.keepName' : 'form.rename')}</button></div>
   </form>`
 }
 
 /** Why something cannot have a name: it is taken, or the library does not take it. */
 export function faultsOfName(part, name, to) {
   if (to.trim() !== name && names(part).includes(to.trim())) {
-    return [{ path: '', message: `There is a ${SINGULAR[part]} “${to.trim()}” already.`, help: 'Choose another name.' }]
+    const message = ofPart('form.taken', part, { name: to.trim() })
+    return [{ path: '', message, help: say('form.takenHelp'), own: true }]
   }
   // A book with nothing else in it has no faults but those of the name.
   const book = {
@@ -381,7 +397,8 @@ export function faultsOfName(part, name, to) {
 /** Gives something another name, everywhere; the cursor goes to it in the list, unless another form asked for the name. */
 export function giveName(part, name, to, isInList = true) {
   asked = NOT_ASKED
-  editAll([...renamed(part, name, to), ...marksMoved([part, name], [part, to])], `Renamed: ${name} is now ${to}.`)
+  const words = say('form.renamed', { name, to })
+  editAll([...renamed(part, name, to), ...marksMoved([part, name], [part, to])], words)
   if (isInList) document.getElementById(`${fieldId('book', [part, to])}:key`)?.focus()
 }
 
@@ -392,7 +409,7 @@ function remove(part, name) {
     return
   }
   asked = NOT_ASKED
-  editBook([part, name], undefined, `Deleted: ${SINGULAR[part]} ${name}.`)
+  editBook([part, name], undefined, ofPart('form.deleted', part, { name }))
 }
 
 /** Shows the part and the entry that a path of the book leads to; what has no field there is in the tree. */

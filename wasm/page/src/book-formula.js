@@ -10,6 +10,7 @@ import { choice, field } from './fields.js'
 import { once } from './press.js'
 import { short } from './show.js'
 import { state } from './state.js'
+import { local, locale, say } from './words.js'
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
@@ -27,25 +28,27 @@ export function formulaFields(name, faults) {
   return html`
     <div class="fields">
       ${field(
-        'Per, of base',
+        say('formula.per'),
         perId,
-        amountInput({ id: perId, value: formula.per, faults: perFaults, set: setPer, label: 'Per, of base' }),
+        amountInput({ id: perId, value: formula.per, faults: perFaults, set: setPer, label: say('formula.per') }),
         perFaults,
       )}
       ${base(path, formula, faults)}
     </div>
     ${starterMark([...path, 'per'])}
     ${rows(
-      'Doses',
+      say('formula.doses'),
       [...path, 'doses'],
       materials().map(([material]) => material),
       faults,
       comes?.masses,
     )}
     ${comes && !comes.masses ? messages(`${fieldId('book', path)}:comes-to`, comes.faults) : nothing}
-    ${comes?.masses ? html`<p class="comes-to">Per ${formula.per} of base it weighs ${comes.mass}, ${comes.density} when set.</p>` : nothing}
+    ${comes?.masses ? html`<p class="comes-to">${weighs(formula, comes)}</p>` : nothing}
   `
 }
+
+const weighs = ({ per }, { mass, density }) => say('formula.weighs', { per: local(String(per)), mass, density })
 
 /** Where the base comes from: that of the formulas it is combined with, a plastisol, or a blend. */
 function base(path, formula, faults) {
@@ -54,9 +57,9 @@ function base(path, formula, faults) {
   const own = faultsJustAt(faults, at)
   if (isObject(formula.base)) {
     return html`<div class="blend" id=${id} tabindex="-1">
-      ${messages(id, own)} ${rows('Base, a blend', at, plastisols(), faults)}
+      ${messages(id, own)} ${rows(say('formula.blend'), at, plastisols(), faults)}
       <button type="button" class="quiet" @click=${once(id, () => editBook(at, Object.keys(formula.base)[0]))}>
-        One base
+        ${say('formula.oneBase')}
       </button>
     </div>`
   }
@@ -67,9 +70,10 @@ function base(path, formula, faults) {
     ]
     editBook(at, Object.fromEntries([first, second].filter(Boolean).map((one) => [one, formula.per ?? ''])))
   }
-  const whose = state.book.default_base ? `of its body, else ${state.book.default_base}` : 'of its body'
+  const { default_base } = state.book
+  const whose = default_base ? say('formula.ofBodyElse', { base: String(default_base) }) : say('formula.ofBody')
   return html`${field(
-      'Base',
+      say('formula.base'),
       id,
       choice({
         id,
@@ -81,7 +85,9 @@ function base(path, formula, faults) {
       }),
       own,
     )}
-    <div class="field ends"><button type="button" class="quiet" @click=${once(id, blend)}>Blend</button></div>`
+    <div class="field ends">
+      <button type="button" class="quiet" @click=${once(id, blend)}>${say('formula.makeBlend')}</button>
+    </div>`
 }
 
 /** Rows of material and amount at `path`, which is an object of amounts by material. */
@@ -93,36 +99,42 @@ function rows(title, path, names, faults, masses = new Map()) {
   const focus = (material) => document.getElementById(fieldId('book', [...path, material]))?.focus()
   const add = (material) => {
     if (!material) return
-    editBook([...path, material], '', `Added: ${material} in ${path[1]}.`)
+    editBook([...path, material], '', say('formula.added', { material, formula: path[1] }))
     focus(material)
   }
   const exchange = (material, other) => {
-    editAll([{ of: 'book', path, from: material, to: other }], `${material} is now ${other} in ${path[1]}.`)
+    const words = say('formula.exchanged', { material, other, formula: path[1] })
+    editAll([{ of: 'book', path, from: material, to: other }], words)
     document.getElementById(`${fieldId('book', [...path, other])}:material`)?.focus()
   }
   const row = ([material, amount]) => {
     const at = [...path, material]
     const own = faultsAt(faults, at)
     const rowId = fieldId('book', at)
-    const remove = () => editBook(at, undefined, `Removed: ${material} from ${path[1]}.`)
+    const remove = () => editBook(at, undefined, say('formula.removed', { material, formula: path[1] }))
     return html`<li class="dose">
       ${choice({
         id: `${rowId}:material`,
         value: material,
         names: [material, ...more],
         set: (other) => exchange(material, other),
-        label: `Material of ${material}`,
+        label: say('formula.materialOf', { material }),
       })}
       ${amountInput({
         id: rowId,
         value: amount,
         faults: own,
         set: (text) => editBook(at, text),
-        label: `Amount of ${material}`,
+        label: say('formula.amountOf', { material }),
         material,
       })}
       <span class="mass">${masses.get(material) ?? ''}</span>
-      <button type="button" class="quiet" aria-label="Remove ${material}" @click=${once(`remove ${rowId}`, remove)}>
+      <button
+        type="button"
+        class="quiet"
+        aria-label=${say('form.removeOf', { name: material })}
+        @click=${once(`remove ${rowId}`, remove)}
+      >
         <span aria-hidden="true">✕</span>
       </button>
       ${messages(rowId, own)} ${starterMark(at)}
@@ -137,7 +149,7 @@ function rows(title, path, names, faults, masses = new Map()) {
     ${
       more.length
         ? field(
-            'Add a material',
+            say('formula.addMaterial'),
             `${id}:more`,
             choice({ id: `${id}:more`, value: '', names: more, set: add, none: '…' }),
           )
@@ -153,7 +165,7 @@ function comesTo(name, formula) {
   if (!formula.per) return null
   const of = known.get(state.book) ?? new Map()
   known.set(state.book, of)
-  const key = `${name}\n${state.scale}`
+  const key = `${name}\n${state.scale}\n${locale()}`
   if (!of.has(key)) {
     const { answer, faults } = ask({
       calculate: 'formula',

@@ -4,12 +4,13 @@ import { hasCommas, readCsv, textOf, withPoint } from './book-csv.js'
 import { isReady, unitsOf } from './book-words.js'
 import { faultsOfBook, plan } from './core.js'
 import { editAll } from './edits.js'
-import { keys } from './faults.js'
+import { keys, said } from './faults.js'
 import { choice, field, number } from './fields.js'
+import { inEnglish } from './library.js'
 import { once } from './press.js'
-import { counted } from './show.js'
 import { takeIn } from './storage.js'
 import { change, state } from './state.js'
+import { language, say } from './words.js'
 
 /** The rows of the preview, and the faults that are listed. */
 const [SEEN, LISTED] = [5, 12]
@@ -17,33 +18,35 @@ const [SEEN, LISTED] = [5, 12]
 /** Lines that the library checks at once: each call makes a plan of them. */
 const CHECKED = 40
 
-/** What a column can be, by what is imported: its words, and how its heading may begin. */
+/** What a column can be, by what is imported: the message with its words, and how its heading may begin, in any language. */
 const COLUMNS = {
   formulas: {
-    formula: ['Formula', /^(formula|recipe|color|name)/],
-    material: ['Material', /^(material|ingredient|colorant)/],
-    amount: ['Amount', /^(amount|dose|qty|quantity)/],
-    unit: ['Unit', /^(unit|measure)/],
-    per: ['Per, of base', /^per\b/],
-    base: ['Base', /^base/],
-    notes: ['Notes', /^note/],
+    formula: ['csv.colFormula', /^(formula|recipe|color|name|rezept|farbe)/],
+    material: ['csv.colMaterial', /^(material|ingredient|colorant|zutat)/],
+    amount: ['csv.colAmount', /^(amount|dose|qty|quantity|menge|dosis)/],
+    unit: ['csv.colUnit', /^(unit|measure|einheit)/],
+    per: ['csv.colPer', /^(per|je|pro)\b/],
+    base: ['csv.colBase', /^(base|plastisol)/],
+    notes: ['csv.colNotes', /^(note|notiz|bemerkung)/],
   },
   orders: {
-    order: ['Order', /^(order|no\b|number)/],
-    product: ['Product', /^(product|item|article)/],
-    mold: ['Mold', /^mold/],
-    formulas: ['Formulas, with + between', /^(formula|color)/],
-    shape: ['Shape', /^shape/],
-    pieces: ['Pieces', /^(piece|pcs|qty|quantity|count)/],
-    packs: ['Packs', /^packs?$/],
-    pack_of: ['Pieces in a pack', /^(pack of|per pack|pack size|pack_of)/],
-    promised: ['Promised', /^(promised|due|date|deliver)/],
+    order: ['csv.colOrder', /^(order|no\b|number|bestellung|auftrag|nr\b|nummer)/],
+    product: ['csv.colProduct', /^(product|item|article|produkt|artikel)/],
+    mold: ['csv.colMold', /^(mold|gießform|giessform|form$)/],
+    formulas: ['csv.colFormulas', /^(formula|color|rezept|farbe)/],
+    shape: ['csv.colShape', /^(shape|gestalt)/],
+    pieces: ['csv.colPieces', /^(piece|pcs|qty|quantity|count|stück$|stueck$|anzahl|menge)/],
+    packs: ['csv.colPacks', /^(packs?|packungen|packung)$/],
+    pack_of: ['csv.colPackOf', /^(pack of|per pack|pack size|pack_of|stück je|stück pro|packungsgröße)/],
+    promised: ['csv.colPromised', /^(promised|due|date|deliver|zugesagt|datum|termin|liefer)/],
   },
 }
 
-const SEPARATORS = { ',': 'comma', ';': 'semicolon', '\t': 'tab' }
-const NUMBERS = { point: 'point: 1.5', comma: 'comma: 1,5' }
-const DATES = { iso: '2027-03-04', month: '3/4/2027, the month first', day: '4.3.2027, the day first' }
+const SEPARATORS = { ',': 'csv.comma', ';': 'csv.semicolon', '\t': 'csv.tab' }
+const NUMBERS = { point: 'csv.pointDecimal', comma: 'csv.commaDecimal' }
+const DATES = { iso: 'csv.dateIso', month: 'csv.dateMonth', day: 'csv.dateDay' }
+
+const columnOf = (kind, key) => say(COLUMNS[kind][key][0])
 
 /** The file that is being looked at; null if none is. */
 let file = null
@@ -53,17 +56,21 @@ export const isImporting = () => file !== null
 
 /** Keys that open a file of formulas or of orders. */
 export function importKeys() {
-  return html`${opener('formulas', 'Formulas from CSV')} ${opener('orders', 'Orders from CSV')}`
+  return html`${opener('formulas')} ${opener('orders')}`
 }
 
-function opener(kind, label) {
+function opener(kind) {
   const take = (event) => {
     const [chosen] = event.target.files
     if (chosen) takeIn(async () => look(kind, chosen.name, new Uint8Array(await chosen.arrayBuffer())))
     event.target.value = ''
   }
   return html`<label class="button quiet"
-    >${label}<input type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" class="out-of-sight" @change=${take}
+    >${say(kind === 'formulas' ? 'csv.formulas' : 'csv.orders')}<input
+      type="file"
+      accept=".csv,.txt,.tsv,text/csv,text/plain"
+      class="out-of-sight"
+      @change=${take}
   /></label>`
 }
 
@@ -103,40 +110,38 @@ const leave = () => {
 
 /** The view of the file. */
 export function importView(bookFaults) {
-  if (!isReady()) return html`<p role="status">Loading the form …</p>`
+  if (!isReady()) return html`<p role="status">${say('form.loading')}</p>`
   const { kind, name, read, map } = file
   const [heading, ...body] = read.rows
   if (!body.length) {
     return html`<section class="import">
       <h2>${name}</h2>
-      <p class="fault">
-        <strong>The file has no rows below its first one.</strong> The first row has the names of the columns.
-      </p>
-      <div class="buttons"><button type="button" @click=${leave}>Back</button></div>
+      <p class="fault"><strong>${say('csv.noRows')}</strong> ${say('csv.firstRow')}</p>
+      <div class="buttons"><button type="button" @click=${leave}>${say('csv.back')}</button></div>
     </section>`
   }
   const made = checked(bookFaults)
   const { faults, count, left } = made
   const wide = Math.max(...read.rows.map(({ cells }) => cells.length))
-  const what = (count) => counted(count, kind === 'formulas' ? 'formula' : 'order line')
-  return html`<section class="import" aria-label="Import from CSV">
-    <h2>${kind === 'formulas' ? 'Formulas' : 'Orders'} from ${name}</h2>
-    ${file.encoding === 'windows-1252' ? html`<p class="notice">The file is not UTF-8; it is read as Windows-1252. Check letters such as ¼ and é below.</p>` : nothing}
+  const what = (count) => counted(kind, count)
+  return html`<section class="import" aria-label=${say('csv.title')}>
+    <h2>${say(kind === 'formulas' ? 'csv.formulasFrom' : 'csv.ordersFrom', { name })}</h2>
+    ${file.encoding === 'windows-1252' ? html`<p class="notice">${say('csv.encoding')}</p>` : nothing}
     <div class="fields">
-      ${select('Between cells', 'separator', SEPARATORS, read.delimiter, (delimiter) => {
+      ${select(say('csv.between'), 'separator', SEPARATORS, read.delimiter, (delimiter) => {
         separate(readCsv(file.text, delimiter))
         change()
       })}
-      ${select('Decimal', 'numbers', NUMBERS, file.numbers, (numbers) => set({ numbers }))}
-      ${map.includes('promised') ? select('Days are written', 'dates', DATES, file.dates, (dates) => set({ dates })) : nothing}
+      ${select(say('csv.decimal'), 'numbers', NUMBERS, file.numbers, (numbers) => set({ numbers }))}
+      ${map.includes('promised') ? select(say('csv.days'), 'dates', DATES, file.dates, (dates) => set({ dates })) : nothing}
       ${kind === 'formulas' && !map.includes('unit') ? unitless() : nothing}
     </div>
-    <h3>What each column is</h3>
-    <div class="wide" tabindex="0" role="region" aria-label="The first rows of ${name}">
+    <h3>${say('csv.columns')}</h3>
+    <div class="wide" tabindex="0" role="region" aria-label=${say('csv.firstRows', { name })}>
       <table class="preview">
         <thead>
           <tr>
-            <th scope="col">Row</th>
+            <th scope="col">${say('csv.rowHead')}</th>
             ${Array.from({ length: wide }, (_, at) => html`<th scope="col">${columnChoice(heading.cells[at] ?? '', at)}</th>`)}
           </tr>
         </thead>
@@ -151,25 +156,25 @@ export function importView(bookFaults) {
         </tbody>
       </table>
     </div>
-    <p class="hint">${counted(body.length, 'row')}, of which the first ${Math.min(SEEN, body.length)} are shown.</p>
+    <p class="hint">${say('csv.rows', { count: body.length, shown: Math.min(SEEN, body.length) })}</p>
     ${faults.length ? faultRows(faults) : nothing}
     <div class="fields">
       ${
         kind === 'formulas' && made.same.length
           ? select(
-              'Formulas that are in the book already',
+              say('csv.same'),
               'same',
-              { replace: `replace ${made.same.length} of them`, keep: 'keep those of the book' },
+              { replace: ['csv.replace', { count: made.same.length }], keep: 'csv.keep' },
               file.same,
               (same) => set({ same }),
             )
           : nothing
       }
-      ${kind === 'orders' && state.orders.lines?.length ? select('The lines that are there', 'into', { after: 'stay: add to them', instead: 'go: replace them' }, file.into, (into) => set({ into })) : nothing}
+      ${kind === 'orders' && state.orders.lines?.length ? select(say('csv.into'), 'into', { after: 'csv.after', instead: 'csv.instead' }, file.into, (into) => set({ into })) : nothing}
     </div>
     <p class="outcome-of" role="status">
-      ${count ? html`<strong>${what(count)}</strong> to take.` : 'Nothing to take yet.'}
-      ${left ? `${what(left)} with faults${file.without ? ' left out' : ''}.` : nothing}
+      ${count ? say('csv.toTake', { what: html`<strong>${what(count)}</strong>` }) : say('csv.nothingYet')}
+      ${left ? say(file.without ? 'csv.withoutFaulty' : 'csv.withFaults', { what: what(left) }) : nothing}
     </p>
     <div class="buttons">
       <button
@@ -177,16 +182,16 @@ export function importView(bookFaults) {
         ?disabled=${!count || (faults.length > 0 && !file.without)}
         @click=${once('take these', () => take(made))}
       >
-        Take these
+        ${say('csv.take')}
       </button>
       ${
         left && !file.without && count
           ? html`<button type="button" class="quiet" @click=${() => set({ without: true })}>
-              Leave out what has faults
+              ${say('csv.leaveOut')}
             </button>`
           : nothing
       }
-      <button type="button" class="quiet" @click=${leave}>Take nothing</button>
+      <button type="button" class="quiet" @click=${leave}>${say('csv.takeNothing')}</button>
     </div>
   </section>`
 }
@@ -196,61 +201,77 @@ function select(label, id, words, value, set) {
   return html`<div class="field">
     <label for="import:${id}">${label}</label>
     <select id="import:${id}" @change=${(event) => set(event.target.value)}>
-      ${options.map((one) => html`<option value=${one} ?selected=${one === value}>${words[one]}</option>`)}
+      ${options.map((one) => html`<option value=${one} ?selected=${one === value}>${say(...[words[one]].flat())}</option>`)}
     </select>
   </div>`
 }
+
+/** So many formulas or order lines. */
+const counted = (kind, count) => say(kind === 'formulas' ? 'csv.countFormulas' : 'csv.countOrders', { count })
 
 /** The unit of amounts that are written without one. */
 function unitless() {
   const names = unitsOf(state.book.measures)
   return field(
-    'Amounts without a unit are',
+    say('csv.unitless'),
     'import:unit',
-    choice({ id: 'import:unit', value: file.unit, names, set: (unit) => set({ unit }), none: 'a fault' }),
+    choice({
+      id: 'import:unit',
+      value: file.unit,
+      names,
+      set: (unit) => set({ unit }),
+      none: say('csv.aFault'),
+      lang: inEnglish(),
+    }),
   )
 }
 
 function columnChoice(heading, at) {
-  const words = Object.fromEntries(Object.entries(COLUMNS[file.kind]).map(([key, [title]]) => [key, title]))
   const doses = file.kind === 'formulas' ? Object.keys(state.book.materials ?? {}) : []
   const value = file.map[at] ?? ''
   const change_ = (event) => set({ map: Object.assign([...file.map], { [at]: event.target.value }) })
-  return html`<select aria-label="Column ${heading || at + 1} is" @change=${change_}>
-    <option value="" ?selected=${!value}>left out</option>
-    ${Object.entries(words).map(([key, title]) => html`<option value=${key} ?selected=${key === value}>${title}</option>`)}
-    ${doses.map((name) => html`<option value="dose ${name}" ?selected=${value === `dose ${name}`}>dose of ${name}</option>`)}
+  return html`<select aria-label=${say('csv.columnIs', { name: heading || at + 1 })} @change=${change_}>
+    <option value="" ?selected=${!value}>${say('csv.leftOut')}</option>
+    ${Object.keys(COLUMNS[file.kind]).map((key) => html`<option value=${key} ?selected=${key === value}>${columnOf(file.kind, key)}</option>`)}
+    ${doses.map((name) => html`<option value="dose ${name}" ?selected=${value === `dose ${name}`}>${say('csv.doseOf', { material: name })}</option>`)}
   </select>`
 }
 
 function faultRows(faults) {
-  return html`<section class="fault-list" role="alert" aria-label="Faults of the file">
-    <h3>${counted(faults.length, 'fault')} in the file</h3>
+  return html`<section class="fault-list" role="alert" aria-label=${say('csv.faultsTitle')}>
+    <h3>${say('csv.faults', { count: faults.length })}</h3>
     <ul>
-      ${faults
-        .slice(0, LISTED)
-        .map(
-          ({ row, message, help }) =>
-            html`<li>
-              ${row ? html`<strong>Row ${row}.</strong> ` : nothing}${message} <span class="help">${help}</span>
-            </li>`,
-        )}
+      ${faults.slice(0, LISTED).map(
+        (fault) =>
+          html`<li>
+            ${fault.row ? html`<strong>${say('csv.row', { row: fault.row })}</strong> ` : nothing}${said(fault, 'message')}
+            <span class="help">${said(fault, 'help')}</span>
+          </li>`,
+      )}
     </ul>
-    ${faults.length > LISTED ? html`<p>… and ${faults.length - LISTED} others.</p>` : nothing}
+    ${faults.length > LISTED ? html`<p>${say('csv.others', { count: faults.length - LISTED })}</p>` : nothing}
   </section>`
 }
+
+/** A fault that the page has found in a row, by its message; row 0 is the file. */
+const fault = (row, key, values = {}, of = undefined) => ({
+  row,
+  of,
+  message: say(key, values),
+  help: say(`${key}Help`),
+  own: true,
+})
 
 let memo = { of: [], made: null }
 
 /** What the file gives: entries, faults by row, counts. Made again only if the file, its columns or a document changed. */
 function checked(bookFaults) {
-  const of = [file, state.book, state.orders]
+  const of = [file, state.book, state.orders, language()]
   if (!of.every((one, at) => one === memo.of[at])) {
     const made = file.kind === 'formulas' ? formulas() : lines()
-    const faults = bookFaults.length
-      ? [{ row: 0, message: 'The book has faults.', help: 'Fix them first: then its library can check every row.' }]
-      : []
-    const all = [...faults, ...file.read.faults, ...made.faults].sort((one, other) => one.row - other.row)
+    const faults = bookFaults.length ? [fault(0, 'csv.bookFaults')] : []
+    const ofFile = file.read.faults.map((one) => ({ ...one, own: true }))
+    const all = [...faults, ...ofFile, ...made.faults].sort((one, other) => one.row - other.row)
     memo = { of, made: { ...made, faults: all, count: bookFaults.length || file.read.faults.length ? 0 : made.count } }
   }
   return memo.made
@@ -265,13 +286,7 @@ function records() {
       const cell = cells[at] ?? ''
       const isAmount = /^(amount|per|base|pieces|packs|pack_of|dose )/.test(map[at])
       if (numbers !== 'comma' || !isAmount) return cell
-      if (/\d\.\d/.test(cell)) {
-        faults.push({
-          row,
-          message: `“${cell}” has a point, and the file's decimals are commas.`,
-          help: 'Write it without a point, or choose the decimal point above.',
-        })
-      }
+      if (/\d\.\d/.test(cell)) faults.push(fault(row, 'csv.hasPoint', { cell }))
       return withPoint(cell)
     }
     const entries = map.map((key, at) => [key, value(at)]).filter(([key]) => key)
@@ -281,17 +296,10 @@ function records() {
 
 const twiceIn = (map) => map.find((key, at) => key && map.indexOf(key) !== at)
 
-const missing = (key) => ({
-  row: 0,
-  message: `No column is “${COLUMNS[file.kind][key][0]}”.`,
-  help: 'Choose it above its column.',
-})
+const missing = (key) => fault(0, 'csv.missing', { column: columnOf(file.kind, key) })
 
-const doubled = (twice) => ({
-  row: 0,
-  message: `Two columns are “${COLUMNS[file.kind][twice]?.[0] ?? twice}”.`,
-  help: 'Leave one of them out.',
-})
+const doubled = (twice) =>
+  fault(0, 'csv.doubled', { column: twice in COLUMNS[file.kind] ? columnOf(file.kind, twice) : twice })
 
 /** An amount as the library reads it: with its unit, if that has a column of its own or is chosen for all. */
 function withUnit(amount, unit) {
@@ -316,37 +324,30 @@ function formulas() {
     const name = of.formula || last
     last = name
     if (!name) {
-      faults.push({ row, message: 'The row has no formula, and none is above it.', help: 'Write its name.' })
+      faults.push(fault(row, 'csv.noFormula'))
       continue
     }
     const entry = found.get(name) ?? { doses: {}, row, rows: {} }
     found.set(name, entry)
     const add = (material, amount) => {
       if (Object.hasOwn(entry.doses, material)) {
-        faults.push({
-          row,
-          of: name,
-          message: `“${material}” is in “${name}” twice, here and in row ${entry.rows[`doses/${material}`]}.`,
-          help: 'Write it once, with the whole amount.',
-        })
+        const first = entry.rows[`doses/${material}`]
+        faults.push(fault(row, 'csv.twice', { material, formula: name, row: first }, name))
       }
       entry.doses[material] = amount
       entry.rows[`doses/${material}`] = row
     }
     if (of.material || of.amount) {
       if (of.material) add(of.material, withUnit(of.amount, of.unit))
-      else faults.push({ row, of: name, message: `“${of.amount}” has no material.`, help: 'Write of what it is.' })
+      else faults.push(fault(row, 'csv.noMaterial', { amount: of.amount }, name))
     }
     for (const key of doses) if (of[key]) add(key.slice('dose '.length), withUnit(of[key], ''))
     for (const key of ['per', 'base', 'notes']) {
       if (!of[key]) continue
       if (entry[key] !== undefined && entry[key] !== of[key]) {
-        faults.push({
-          row,
-          of: name,
-          message: `“${name}” has “${of[key]}” here and “${entry[key]}” in row ${entry.rows[key]}: ${COLUMNS.formulas[key][0].toLowerCase()}.`,
-          help: 'Write the one that is meant.',
-        })
+        const column = columnOf('formulas', key)
+        const values = { formula: name, here: of[key], there: entry[key], row: entry.rows[key], column }
+        faults.push(fault(row, 'csv.unlike', values, name))
       }
       entry[key] = of[key]
       entry.rows[key] = row
@@ -435,16 +436,13 @@ function asDay(text) {
 /** Takes what was imported, as one change. */
 function take({ good }) {
   const { kind, name, into } = file
+  const words = say('csv.taken', { name, what: counted(kind, good.length) })
   file = null
   if (kind === 'formulas') {
     const changes = good.map(([formula, entry]) => ({ of: 'book', path: ['formulas', formula], value: entry }))
-    editAll(
-      [...changes, { of: 'form', path: ['part'], value: 'formulas' }],
-      `Taken from ${name}: ${counted(good.length, 'formula')}.`,
-    )
+    editAll([...changes, { of: 'form', path: ['part'], value: 'formulas' }], words)
     return
   }
-  const words = `Taken from ${name}: ${counted(good.length, 'order line')}.`
   const { lines = [] } = state.orders
   if (into === 'after')
     editAll(

@@ -6,36 +6,44 @@ import { faultsOfName, giveName } from './book-form.js'
 import { isReady, schemaOf } from './book-words.js'
 import { FORMAT } from './core.js'
 import { editBook, editOrders } from './edits.js'
-import { faultsAt, fieldId, keys, messages } from './faults.js'
+import { faultsAt, fieldId, keys, messages, said } from './faults.js'
 import { field, number, textInput } from './fields.js'
+import { inEnglish } from './library.js'
 import { change, state, valueAt } from './state.js'
+import { local, say } from './words.js'
 
-/** Usual values that a new book begins with, by their places. Everything else is the maker's to fill in. */
-const STARTERS = {
-  '/measures': 'us-customary',
-  '/formulas/formula 1/per': '1 cup',
-  '/bench/spoons': ['1 tbsp', '1 tsp', '1/2 tsp', '1/4 tsp'],
-  '/bench/balance/reads': '0.1 g',
+/** Usual values that a new book begins with. Everything else is the maker's to fill in. */
+const USUAL = {
+  measures: 'us-customary',
+  per: '1 cup',
+  spoons: ['1 tbsp', '1 tsp', '1/2 tsp', '1/4 tsp'],
+  reads: '0.1 g',
 }
 
 /** The documents of a shop that is begun from nothing. */
 export function nothingYet() {
+  const [base, color, formula, mold] = ['start.base', 'start.color', 'start.formula', 'start.mold'].map((name) =>
+    say(name),
+  )
+  const { measures, per, spoons, reads } = USUAL
+  // The places of the usual values are marked.
+  const starter = {
+    '/measures': measures,
+    [fieldId('', ['formulas', formula, 'per'])]: per,
+    '/bench/spoons': spoons,
+    '/bench/balance/reads': reads,
+  }
   const book = {
     format: FORMAT,
-    measures: STARTERS['/measures'],
-    default_base: 'base',
-    materials: { base: { kind: 'plastisol', density: '' }, 'color 1': { kind: 'colorant' } },
-    formulas: { 'formula 1': { per: STARTERS['/formulas/formula 1/per'], doses: { 'color 1': '' } } },
-    molds: { 'mold 1': { cavities: '', cavity: '' } },
-    bench: {
-      cups: [{ holds: '' }],
-      injector: { holds: '' },
-      balance: { reads: STARTERS['/bench/balance/reads'] },
-      spoons: STARTERS['/bench/spoons'],
-    },
-    ext: { starter: STARTERS },
+    measures,
+    default_base: base,
+    materials: { [base]: { kind: 'plastisol', density: '' }, [color]: { kind: 'colorant' } },
+    formulas: { [formula]: { per, doses: { [color]: '' } } },
+    molds: { [mold]: { cavities: '', cavity: '' } },
+    bench: { cups: [{ holds: '' }], injector: { holds: '' }, balance: { reads }, spoons },
+    ext: { starter },
   }
-  const orders = { format: FORMAT, lines: [{ order: '1', mold: 'mold 1', formulas: ['formula 1'], pieces: '' }] }
+  const orders = { format: FORMAT, lines: [{ order: '1', mold, formulas: [formula], pieces: '' }] }
   return { book, orders }
 }
 
@@ -51,31 +59,26 @@ function things() {
 
 const isEmpty = (of, path) => [undefined, '', null].includes(valueAt(state[of], path))
 
-/** The ten things: a title, the fields that must be filled in, what is drawn. */
+/** The ten things: the message that is their title, the fields that must be filled in, what is drawn. */
 const THINGS = [
   {
-    title: 'Your measures',
+    title: 'start.measures',
     needs: () => [['book', 'measures']],
     draw: (_, faults) =>
-      fieldAt(
-        ['measures'],
-        { $ref: '#/$defs/System', description: 'How much a cup, a spoon and a fluid ounce hold.' },
-        faults,
-        { required: true },
-      ),
+      fieldAt(['measures'], { $ref: '#/$defs/System' }, faults, { required: true, means: say('start.measuresHint') }),
   },
   {
-    title: 'The base plastisol, and its density',
+    title: 'start.basePart',
     needs: ({ base }) => [['book', 'materials', base, 'density']],
     draw: ({ base }, faults) => html`${nameField('materials', base)} ${part('materials', base, ['density'], faults)}`,
   },
   {
-    title: 'One colorant, and its drop',
+    title: 'start.colorPart',
     needs: () => [],
     draw: ({ color }, faults) => html`${nameField('materials', color)} ${part('materials', color, ['drop'], faults)}`,
   },
   {
-    title: 'One mold',
+    title: 'start.moldPart',
     needs: ({ mold }) => [
       ['book', 'molds', mold, 'cavities'],
       ['book', 'molds', mold, 'cavity'],
@@ -84,50 +87,55 @@ const THINGS = [
       html`${nameField('molds', mold)} ${part('molds', mold, ['cavities', 'cavity'], faults)}`,
   },
   {
-    title: 'The cups that you mix in',
+    title: 'start.cupsPart',
     needs: () => (state.book.bench.cups ?? []).map((_, at) => ['book', 'bench', 'cups', at, 'holds']),
     draw: (_, faults) => bench('cups', faults),
   },
   {
-    title: 'The scale',
+    title: 'start.balancePart',
     needs: () => [['book', 'bench', 'balance', 'reads']],
-    draw: (_, faults) => bench('balance', faults, 'Scale'),
+    draw: (_, faults) => bench('balance', faults, say('start.scale')),
   },
-  { title: 'The spoons', needs: () => [['book', 'bench', 'spoons']], draw: (_, faults) => bench('spoons', faults) },
   {
-    title: 'The injector',
+    title: 'start.spoonsPart',
+    needs: () => [['book', 'bench', 'spoons']],
+    draw: (_, faults) => bench('spoons', faults),
+  },
+  {
+    title: 'start.injectorPart',
     needs: () => [['book', 'bench', 'injector', 'holds']],
     draw: (_, faults) => bench('injector', faults),
   },
   {
-    title: 'One formula',
+    title: 'start.formulaPart',
     needs: ({ formula, color }) => [
       ['book', 'formulas', formula, 'per'],
       ['book', 'formulas', formula, 'doses', color],
     ],
     draw: ({ formula, color }, faults) =>
       html`${nameField('formulas', formula)}
-      ${amount(`${color} in it`, ['formulas', formula, 'doses', color], faults, color)}
-      ${amount('Per, of base', ['formulas', formula, 'per'], faults)} ${starterMark(['formulas', formula, 'per'])}`,
+      ${amount(say('start.inIt', { material: color }), ['formulas', formula, 'doses', color], faults, color)}
+      ${amount(say('formula.per'), ['formulas', formula, 'per'], faults)} ${starterMark(['formulas', formula, 'per'])}`,
   },
   {
-    title: 'One order',
+    title: 'start.orderPart',
     needs: () => [
       ['orders', 'lines', 0, 'order'],
       ['orders', 'lines', 0, 'pieces'],
     ],
-    draw: (_, __, faults) => html`${ordered('Order', 'order', faults)} ${ordered('Pieces', 'pieces', faults, true)}`,
+    draw: (_, __, faults) =>
+      html`${ordered(say('start.order'), 'order', faults)} ${ordered(say('start.pieces'), 'pieces', faults, true)}`,
   },
 ]
 
 /** The view; `plan` is that of the documents, if there is one. */
 export function startView(plan, bookFaults, ordersFaults) {
-  if (!isReady()) return html`<p role="status">Loading the form …</p>`
+  if (!isReady()) return html`<p role="status">${say('form.loading')}</p>`
   const all = things()
   if (!all) {
     return html`<p class="notice" role="status">
-      What a new shop begins with is no longer in the book: go on in its lists.
-      <button type="button" @click=${leave}>To the lists</button>
+      ${say('start.notThere')}
+      <button type="button" @click=${leave}>${say('start.toLists')}</button>
     </p>`
   }
   // What is empty has no fault yet: it is to be filled in.
@@ -136,19 +144,22 @@ export function startView(plan, bookFaults, ordersFaults) {
   const left = THINGS.map(({ needs }) => needs(all).filter(([of, ...path]) => isEmpty(of, path)).length)
   const open = left.filter(Boolean).length
   return html`<div class="start-shop">
-    <h2>A shop from nothing</h2>
+    <h2>${say('book.fromNothing')}</h2>
     <p class="hint">
-      Ten things, and your first day is planned. <strong>Starter values</strong> are usual ones: they stay marked until
-      you change them. Every amount is read as you would say it: <code>1 1/4 cup</code>, <code>30 drops</code>,
-      <code>9.5 mL</code>.
+      ${say('start.hint', {
+        starters: html`<strong>${say('start.starters')}</strong>`,
+        one: example('1 1/4 cup'),
+        other: example('30 drops'),
+        third: example('9.5 mL'),
+      })}
     </p>
     <ol class="ten">
       ${THINGS.map(
         ({ title, draw }, at) =>
           html`<li class="thing ${left[at] ? '' : 'filled'}">
             <h3>
-              ${at + 1}. ${title}
-              ${left[at] ? html`<small>to fill in</small>` : html`<span aria-hidden="true">✓</span>`}
+              ${say('start.thing', { number: at + 1, title: say(title) })}
+              ${left[at] ? html`<small>${say('start.toFill')}</small>` : html`<span aria-hidden="true">✓</span>`}
             </h3>
             <div class="thing-fields">${draw(all, own, ofOrders)}</div>
           </li>`,
@@ -158,28 +169,35 @@ export function startView(plan, bookFaults, ordersFaults) {
       ${
         plan
           ? html`<p>
-                <strong>Your first day is planned:</strong> ${plan.pots.length}
-                ${plan.pots.length === 1 ? 'pot' : 'pots'}, ${plan.lines[0]?.pieces} pieces.
+                <strong>${say('start.planned')}</strong>
+                ${say('start.pots', { count: plan.pots.length, pieces: plan.lines[0]?.pieces ?? 0 })}
               </p>
-              <div class="buttons"><a class="button" href="#bench" @click=${leave}>To the bench</a></div>`
+              <div class="buttons"><a class="button" href="#bench" @click=${leave}>${say('start.toBench')}</a></div>`
           : html`<p>
               ${
                 open
-                  ? `Still to fill in: ${THINGS.filter((_, at) => left[at])
-                      .map(({ title }) => title.toLowerCase())
-                      .join('; ')}.`
+                  ? say('start.still', {
+                      what: THINGS.filter((_, at) => left[at])
+                        .map(({ title }) => inSentence(say(title)))
+                        .join('; '),
+                    })
                   : why(own, ofOrders)
               }
             </p>`
       }
-      <div class="buttons"><button type="button" class="quiet" @click=${leave}>To the lists of the book</button></div>
+      <div class="buttons"><button type="button" class="quiet" @click=${leave}>${say('start.toBook')}</button></div>
     </div>
   </div>`
 }
 
 /** Why there is no plan although everything is filled in. */
 const why = (...faults) =>
-  html`${faults.flat().map(({ message, help }) => html`<span><strong>${message}</strong> ${help}</span> `)}`
+  html`${faults.flat().map((fault) => html`<span><strong>${said(fault, 'message')}</strong> ${said(fault, 'help')}</span> `)}`
+
+const example = (amount) => html`<code lang=${inEnglish()}>${local(amount)}</code>`
+
+/** A title inside a sentence: its first word is small, if it is no noun of a language that writes them large. */
+const inSentence = (title) => title[0].toLowerCase() + title.slice(1)
 
 const leave = () => change({ form: { ...state.form, start: false } })
 
@@ -239,7 +257,7 @@ function nameField(part, name) {
   const faults = isNaming ? naming.faults : []
   return html`<div class="entry-field">
     <div class="field">
-      <label for=${id}>What you call it</label>
+      <label for=${id}>${say('start.callIt')}</label>
       <input
         id=${id}
         size="18"

@@ -1,5 +1,6 @@
 // Where the names of the book are used: what is renamed is renamed there too, and what is used is not deleted.
 import { state, valueAt } from './state.js'
+import { say } from './words.js'
 
 /** Any key of an object, or any place of a list. */
 const ANY = Symbol('any')
@@ -92,11 +93,18 @@ export function partNamedAt(of, path) {
 export function wordsOfUse({ of, path }) {
   const [list, at] = path
   if (of === 'orders' && list === 'lines')
-    return `order ${valueAt(state.orders, ['lines', at, 'order'])}, line ${at + 1}`
-  if (of === 'orders') return { stock: 'the stock', shelf: 'leftovers on the shelf', pots: 'pots that are there' }[list]
-  if (list === 'default_base') return 'the default base'
-  return list === 'bench' ? 'the oven' : `${SINGULAR[list]} ${at}`
+    return say('form.useLine', { order: valueAt(state.orders, ['lines', at, 'order']) ?? '', line: at + 1 })
+  if (of === 'orders' || list === 'default_base' || list === 'bench') return say(WORDS[list])
+  return ofPart('form.use', list, { name: at })
 }
 
-/** One of a part of the book. */
-export const SINGULAR = { formulas: 'formula', materials: 'material', molds: 'mold', products: 'product' }
+const WORDS = {
+  stock: 'form.useStock',
+  shelf: 'form.useShelf',
+  pots: 'form.usePots',
+  default_base: 'form.useDefaultBase',
+  bench: 'form.useOven',
+}
+
+/** The message of a family, such as `form.new`, for an entry of a part of the book: `form.newFormulas`. */
+export const ofPart = (family, part, values) => say(`${family}${part[0].toUpperCase()}${part.slice(1)}`, values)

@@ -2,6 +2,7 @@
 import { FORMAT, faultsOfBook } from './core.js'
 import { loaded } from './files.js'
 import { change } from './state.js'
+import { say } from './words.js'
 
 let data = null
 let loading = null
@@ -11,7 +12,7 @@ export function isReady() {
   loading ??= fetched().catch((failure) => {
     loading = null
     change({
-      notice: `The form of the book could not be loaded (${failure.message}). Use “Advanced”, or load the page again.`,
+      notice: say('form.notLoaded', { why: failure.message }),
     })
   })
   return data !== null
@@ -48,6 +49,16 @@ export function typed(example) {
     return ''
   }
 }
+
+/** Whether a text that a schema takes is an amount or another quantity, which has a decimal sign. */
+export function isAmount(schema) {
+  const name = schema.$ref?.split('/').at(-1) ?? ''
+  const to = target(schema)
+  return AMOUNTS.test(name) || 'x-quantity' in to || [...(to.anyOf ?? []), ...(to.oneOf ?? [])].some(isAmount)
+}
+
+/** The definitions of the schema that are quantities in words. */
+const AMOUNTS = /^(Amount|MeasuredAmount|Percent|Share|Price|MostDose|Cut)$/
 
 const isTextual = (schema) => {
   const to = target(schema)

@@ -11,11 +11,13 @@ import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './fa
 import { field, number, textInput } from './fields.js'
 import { glovesSize } from './gloves.js'
 import { planned, settled } from './planning.js'
-import { counted } from './show.js'
+import { languageChoice } from './language.js'
+import { inEnglish } from './library.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
 import { isBegun, notBegun } from './progress.js'
 import { change, isInvented, scaleOf, state, valueAt } from './state.js'
+import { local, say, typed } from './words.js'
 
 /** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book and of the orders. */
 export function bookView(plan, faults, ordersFaults) {
@@ -23,12 +25,12 @@ export function bookView(plan, faults, ordersFaults) {
   if (isImporting()) return importView(faults)
   if (state.form.start) return startView(plan, faults, ordersFaults)
   return html`
-    ${faultList(`${counted(faults.length, 'fault')} in the book`, 'book', faults)}
+    ${faultList(say('book.faults', { count: faults.length }), 'book', faults)}
     ${
       isInvented()
         ? html`<p class="begin-own">
-            Your own book takes ten things to begin.
-            <button type="button" class="quiet" @click=${newShop}>Begin your own</button>
+            ${say('book.tenThings')}
+            <button type="button" class="quiet" @click=${newShop}>${say('book.beginOwn')}</button>
           </p>`
         : nothing
     }
@@ -38,28 +40,29 @@ export function bookView(plan, faults, ordersFaults) {
     })}
     <div class="book-tools">
       <section>
-        <h2>Files</h2>
-        <p class="hint">Book and orders stay in this browser. Save them as files too: a browser may lose its data.</p>
+        <h2>${say('book.files')}</h2>
+        <p class="hint">${say('book.filesHint')}</p>
         <div class="buttons">
-          ${opener('Open a book', openBook)}
-          <button type="button" @click=${() => saveFile('book.json', state.book)}>Save the book</button>
-          ${opener('Open orders', openOrders)}
-          <button type="button" @click=${() => saveFile('orders.json', state.orders)}>Save the orders</button>
-          ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>Save the plan</button>` : nothing}
+          ${opener(say('book.openBook'), openBook)}
+          <button type="button" @click=${() => saveFile('book.json', state.book)}>${say('book.saveBook')}</button>
+          ${opener(say('book.openOrders'), openOrders)}
+          <button type="button" @click=${() => saveFile('orders.json', state.orders)}>${say('book.saveOrders')}</button>
+          ${plan ? html`<button type="button" class="quiet" @click=${() => saveFile('plan.json', plan)}>${say('book.savePlan')}</button>` : nothing}
           ${importKeys()}
-          <button type="button" class="quiet" @click=${newShop}>A shop from nothing</button>
-          <button type="button" class="quiet" @click=${demoDay}>Demo book and orders</button>
-          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>Back to the documents before</button>` : nothing}
+          <button type="button" class="quiet" @click=${newShop}>${say('book.fromNothing')}</button>
+          <button type="button" class="quiet" @click=${demoDay}>${say('book.demo')}</button>
+          ${state.before ? html`<button type="button" class="quiet" @click=${takeBack}>${say('book.back')}</button>` : nothing}
         </div>
       </section>
       <section>
-        <h2>This page</h2>
+        <h2>${say('book.thisPage')}</h2>
+        ${languageChoice()}
         ${field(
-          'Hold a degassing for, minutes',
+          say('book.holdFor'),
           'hold',
           textInput({ id: 'hold', value: state.hold, set: (hold) => change({ hold }), size: 5, numeric: true }),
         )}
-        <p class="hint">If empty, the clock counts up until you stop it. The library does not know this time.</p>
+        <p class="hint">${say('book.holdHint')}</p>
         ${glovesSize()}
       </section>
     </div>
@@ -69,7 +72,7 @@ export function bookView(plan, faults, ordersFaults) {
 /** Every field of the book, as its document has them. */
 const tree = (faults) =>
   html`<section class="tree" id="book" tabindex="-1">
-    <h2>Every field of the book</h2>
+    <h2>${say('book.everyField')}</h2>
     ${messages('book', faultsJustAt(faults, []))}
     ${Object.entries(state.book).map(([key, value]) => branch([key], value, faults))} ${adder([], state.book)}
   </section>`
@@ -85,16 +88,16 @@ function cups() {
     const kept = { ...others, ...(put_away.length && { put_away }) }
     editBook(['bench'], { ...tools, cups, ...(Object.keys(kept).length && { ext: kept }) })
   }
-  const holds = (cup) => (typeof cup?.holds === 'string' ? cup.holds : JSON.stringify(cup?.holds ?? cup))
+  const holds = (cup) => (typeof cup?.holds === 'string' ? local(cup.holds) : JSON.stringify(cup?.holds ?? cup))
   const add = (event) => {
     event.preventDefault()
     const form = new FormData(event.target)
-    const marks = form.get('marks').trim()
-    move([...here, { holds: form.get('holds').trim(), ...(marks && { marks }) }], away)
+    const marks = typed(form.get('marks').trim())
+    move([...here, { holds: typed(form.get('holds').trim()), ...(marks && { marks }) }], away)
     event.target.reset()
   }
   return html`<section>
-    <h2>Cups on the shelf</h2>
+    <h2>${say('book.cupsOnShelf')}</h2>
     <div class="buttons cups">
       ${here.map(
         (cup, at) =>
@@ -121,9 +124,9 @@ function cups() {
       )}
     </div>
     <form class="fields" @submit=${add}>
-      ${field('Another cup, holds', 'cup:holds', html`<input id="cup:holds" name="holds" size="7" required placeholder="3 cup" autocomplete="off" />`)}
-      ${field('marked every', 'cup:marks', html`<input id="cup:marks" name="marks" size="7" placeholder="1/4 cup" autocomplete="off" />`)}
-      <button>Add</button>
+      ${field(say('book.anotherCup'), 'cup:holds', html`<input id="cup:holds" name="holds" size="7" required placeholder="3 cup" autocomplete="off" />`)}
+      ${field(say('book.marked'), 'cup:marks', html`<input id="cup:marks" name="marks" size="7" placeholder="1/4 cup" autocomplete="off" />`)}
+      <button>${say('book.add')}</button>
     </form>
   </section>`
 }
@@ -147,7 +150,7 @@ function openBook(text, name = null) {
   const book = parsed(text)
   const twice = faultsOfBook(text).filter(({ code }) => code === 'duplicate-key')
   if (book && 'lines' in book && !('materials' in book)) {
-    change({ notice: `“${name ?? 'This'}” is an order list, not a book. Open it with “Open orders”.` })
+    change({ notice: say('book.isOrders', { name: name ?? say('book.this') }) })
   } else if (book === undefined || twice.length) change({ bookText: text, notice: '' })
   else return replaceBook(book)
 }
@@ -168,15 +171,15 @@ async function replaceBook(book) {
     orders: { format: FORMAT, lines: [] },
     edits: noEdits(),
     opened: state.opened + 1,
-    notice: 'The orders were made for another book, and are put aside. Open orders for this book, or add lines.',
+    notice: say('book.putAside'),
   })
 }
 
 function openOrders(text, name) {
   const orders = parsed(text)
   if (orders && Array.isArray(orders.lines) && orders.lines.every(isObject)) replace({ orders })
-  else if (orders && 'materials' in orders) change({ notice: `“${name}” is a book. Open it with “Open a book”.` })
-  else change({ notice: `“${name}” is not an order list, which is a JSON object with a list “lines” of objects.` })
+  else if (orders && 'materials' in orders) change({ notice: say('book.isBook', { name }) })
+  else change({ notice: say('book.isNoOrders', { name }) })
 }
 
 /** The parts of the state that belong to a day's documents. */
@@ -186,7 +189,7 @@ const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
 /** Replaces the documents; the present ones are put aside with their ticks and clocks. */
 function replace(documents) {
-  if (isBegun() && !confirm('This removes the ticks and clocks of the day. Go on?')) return false
+  if (isBegun() && !confirm(say('book.removesTicks'))) return false
   // A book that cannot be read does not displace the one put aside.
   const reads = !state.before || !planned().bookFaults.length
   const before = reads ? present() : state.before
@@ -225,7 +228,7 @@ function parsed(text) {
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
 function demoDay() {
-  if (!isInvented() && !confirm('This replaces your book and orders. Have you saved them?')) return
+  if (!isInvented() && !confirm(say('book.replaces'))) return
   takeIn(async () => {
     const { book, orders } = await demo()
     replace({ book, orders, bookText: null, scale: scaleOf(book) })
@@ -244,9 +247,9 @@ export function newShop() {
 function broken() {
   const faults = faultsOfBook(state.bookText)
   return html`<section>
-    <h2>This book cannot be read yet</h2>
+    <h2>${say('book.broken')}</h2>
     ${messages('book-text', faults)}
-    <label for="book-text">Its text</label>
+    <label for="book-text">${say('book.text')}</label>
     <textarea
       id="book-text"
       rows="24"
@@ -257,8 +260,8 @@ function broken() {
       @input=${(event) => change({ bookText: event.target.value })}
     ></textarea>
     <div class="buttons">
-      <button type="button" @click=${() => openBook(state.bookText)}>Read it again</button>
-      <button type="button" class="quiet" @click=${() => change({ bookText: null })}>Back to the book before</button>
+      <button type="button" @click=${() => openBook(state.bookText)}>${say('book.readAgain')}</button>
+      <button type="button" class="quiet" @click=${() => change({ bookText: null })}>${say('book.backToBook')}</button>
     </div>
   </section>`
 }
@@ -283,7 +286,7 @@ function branch(path, value, faults) {
   return html`<details class=${all.length ? 'faulty' : ''} ?open=${open} @toggle=${toggled}>
     <summary id=${id}>
       ${name(key)}${all.length ? html` <span class="fault-count">${all.length}</span>` : nothing}
-      <small>${gist(value)}</small>
+      <small lang=${inEnglish()}>${gist(value)}</small>
     </summary>
     ${
       open
@@ -304,7 +307,8 @@ const opened = new Set()
 
 const hidden = (path, at) => valueAt(state.book, at.slice(0, path.length + 1)) === undefined
 
-const name = (key) => (typeof key === 'number' ? `no. ${key + 1}` : key)
+const name = (key) =>
+  typeof key === 'number' ? say('faults.place', { number: key + 1 }) : html`<span lang=${inEnglish()}>${key}</span>`
 
 /** The content of a closed group in a few words: its names, or the entries of a list. */
 function gist(value) {
@@ -339,7 +343,7 @@ function leaf(path, value, faults) {
     <button
       type="button"
       class="quiet remove"
-      aria-label="Remove ${path.join(' ')}"
+      aria-label=${say('book.remove', { what: path.join(' ') })}
       @click=${once(`remove ${id}`, () => editBook(path, undefined))}
     >
       <span aria-hidden="true">✕</span>
@@ -356,7 +360,7 @@ function adder(path, value) {
       class="quiet"
       @click=${once(`more ${path}`, () => editBook(path, [...value, value.at(-1) ?? '']))}
     >
-      One more like the last
+      ${say('book.oneMore')}
     </button>`
   }
   const add = (event) => {
@@ -369,24 +373,24 @@ function adder(path, value) {
     )
     event.target.reset()
   }
-  const where = path.join(' ') || 'the book'
+  const where = path.join(' ') || say('book.theBook')
   return html`<form class="adder" @submit=${add}>
     <input
       name="key"
       required
       size="12"
-      placeholder="new field"
-      aria-label="Name of a new field in ${where}"
+      placeholder=${say('book.newField')}
+      aria-label=${say('book.nameOfField', { where })}
       autocomplete="off"
     />
     <input
       name="value"
       size="16"
-      placeholder="value"
-      aria-label="Value of a new field in ${where}"
+      placeholder=${say('book.value')}
+      aria-label=${say('book.valueOfField', { where })}
       autocomplete="off"
     />
-    <button class="quiet">Add</button>
+    <button class="quiet">${say('book.add')}</button>
   </form>`
 }
 

@@ -8,25 +8,27 @@ import { choice, field, number, textInput } from './fields.js'
 import { once } from './press.js'
 import { short } from './show.js'
 import { editBook } from './edits.js'
+import { ofLibrary } from './library.js'
 import { change, state, valueAt } from './state.js'
+import { local, say } from './words.js'
 
-const COUNTED = { weighed_count: 'How many', weighed_mass: 'Together, g' }
+const COUNTED = { weighed_count: 'calibrate.count', weighed_mass: 'calibrate.together' }
 
 /**
- * What can be calibrated: for which kinds of material, the likeliest first; the columns of a weighing; and the field of the
- * request for the weighings.
+ * What can be calibrated: for which kinds of material, the likeliest first; the columns of a weighing, with their messages; and the
+ * field of the request for the weighings.
  */
 const KINDS = {
   drop: {
-    title: 'a drop',
+    title: 'calibrate.drop',
     kinds: ['colorant', 'stabilizer', 'softener', 'hardener', 'scent', 'plastisol', 'other'],
     columns: COUNTED,
     weighings: 'drops_weighed',
     request: (material) => ({ calculate: 'calibrate-drop', calibrated_material: material }),
-    answer: ({ drop, scatter }) => [drop, `one drop differs from the next by ${scatter.text}`],
+    answer: ({ drop, scatter }) => [drop, say('calibrate.dropMore', { scatter: local(scatter.text) })],
   },
   spoon: {
-    title: 'a level spoonful',
+    title: 'calibrate.spoon',
     kinds: ['salt', 'pearl', 'flake', 'other'],
     columns: COUNTED,
     weighings: 'scoops_weighed',
@@ -37,18 +39,18 @@ const KINDS = {
     }),
     answer: ({ as_scooped, spoonful, scatter }) => [
       as_scooped,
-      `a spoonful is ${short(spoonful)}, and differs from the next by ${scatter.text}`,
+      say('calibrate.spoonMore', { spoonful: short(spoonful), scatter: local(scatter.text) }),
     ],
   },
   injector: {
-    title: 'what stays in the injector',
+    title: 'calibrate.injector',
     kinds: ['plastisol'],
-    columns: { clean_mass: 'Clean, g', emptied_mass: 'Emptied, g' },
+    columns: { clean_mass: 'calibrate.clean', emptied_mass: 'calibrate.emptied' },
     weighings: 'injector_weighed',
     request: (material) => ({ calculate: 'calibrate-injector', residue_density: hotDensity(material) }),
     answer: ({ keeps, mass, deviation }) => [
       keeps,
-      `${short(mass)}; one emptying differs from the next by ${deviation.text}`,
+      say('calibrate.injectorMore', { mass: short(mass), scatter: local(deviation.text) }),
     ],
   },
 }
@@ -84,16 +86,16 @@ export function calibration() {
   const whole = rows.filter((row) => Object.keys(columns).every((key) => row[key]?.trim()))
   const result = material && whole.length > 1 ? resultOf(kind, material, spoon, whole) : null
   const faults = result?.faults ?? []
-  const titles = Object.keys(KINDS).map((name) => KINDS[name].title)
+  const titles = Object.keys(KINDS).map((name) => say(KINDS[name].title))
   const setKind = (title) => edit({ kind: Object.keys(KINDS)[titles.indexOf(title)], rows: [] })
   return html`<section class="calibrate" aria-labelledby="calibrate">
-    <h2 id="calibrate">Calibrate</h2>
+    <h2 id="calibrate">${say('calibrate.title')}</h2>
     <div class="fields">
-      ${chosen('Weigh', 'kind', KINDS[kind].title, titles, setKind)}
-      ${chosen('of', 'material', material, names, (material) => edit({ material, rows: [] }))}
+      ${chosen(say('calibrate.weigh'), 'kind', say(KINDS[kind].title), titles, setKind)}
+      ${chosen(say('calibrate.of'), 'material', material, names, (material) => edit({ material, rows: [] }))}
       ${
         kind === 'spoon'
-          ? chosen('with the spoon', 'spoon', spoon, spoons, (spoon) => edit({ spoon, rows: [] }), faults)
+          ? chosen(say('calibrate.withSpoon'), 'spoon', spoon, spoons, (spoon) => edit({ spoon, rows: [] }), faults)
           : nothing
       }
     </div>
@@ -115,7 +117,7 @@ function chosen(label, name, value, names, set, faults = []) {
   return field(label, id, choice({ id, value, names, faults: own, set }), own)
 }
 
-const tooFew = () => html`<p class="hint">Weigh at least twice, better five times, each time from the start.</p>`
+const tooFew = () => html`<p class="hint">${say('calibrate.tooFew')}</p>`
 
 /** The fields of a weighing; the count is that of the one before, unless another is written. */
 function weighing(columns, row, at, faults) {
@@ -126,7 +128,8 @@ function weighing(columns, row, at, faults) {
     edit({ rows: at < rows.length ? rows.with(at, written) : [...rows, written] })
   }
   return html`<li class="fields">
-    ${Object.entries(columns).map(([key, label]) => {
+    ${Object.entries(columns).map(([key, title]) => {
+      const label = say(title)
       const id = `calibrate/${at}/${key}`
       const own = faults.filter(({ path }) => keys(path).at(-1) === key)
       const control = textInput({
@@ -136,7 +139,7 @@ function weighing(columns, row, at, faults) {
         set: (text) => set(key, text),
         size: 7,
         placeholder: key === 'weighed_count' ? (weighed_count ?? '') : '',
-        label: `${label}, weighing ${at + 1}`,
+        label: say('calibrate.weighing', { label, number: at + 1 }),
         numeric: true,
       })
       return field(label, id, control, own)
@@ -147,7 +150,7 @@ function weighing(columns, row, at, faults) {
             <button
               type="button"
               class="quiet"
-              aria-label="Remove weighing ${at + 1}"
+              aria-label=${say('calibrate.remove', { number: at + 1 })}
               @click=${once(`weighing ${at}`, () => edit({ rows: rows.toSpliced(at, 1) }))}
             >
               <span aria-hidden="true">✕</span>
@@ -178,9 +181,9 @@ function resultOf(kind, material, spoon, rows) {
 }
 
 const NEEDED = {
-  balance_readability: 'the readability of the scale',
-  residue_density: 'the density of the plastisol',
-  spoon_volume: 'any spoons',
+  balance_readability: 'calibrate.readability',
+  residue_density: 'calibrate.density',
+  spoon_volume: 'calibrate.spoons',
 }
 
 const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)
@@ -188,7 +191,8 @@ const inGrams = (text) => (/[a-z]/i.test(text) ? text : `${text} g`)
 /** The result in words, with a button that writes it into the book; or why there is none. */
 function outcome({ request, missing, answer, faults }, words) {
   if (missing.length) {
-    return html`<p class="fault">The book lacks ${missing.map((key) => NEEDED[key]).join(' and ')}.</p>`
+    const what = missing.map((key) => say(NEEDED[key])).reduce((one, other) => say('calibrate.and', { one, other }))
+    return html`<p class="fault">${say('calibrate.lacks', { what })}</p>`
   }
   if (!answer) {
     return messages(
@@ -201,19 +205,21 @@ function outcome({ request, missing, answer, faults }, words) {
   const path = keys(written.path)
   const now = valueAt(state.book, path)
   const kept = now?.value ?? now
-  return html`<p class="say"><strong>${text}</strong>, one standard uncertainty; ${more}.</p>
+  return html`<p class="say">${say('calibrate.result', { value: html`<strong>${local(text)}</strong>`, more })}</p>
     ${
       answer.questioned
         ? html`<p class="fault">
-            <strong>In question: ${answer.questioned}.</strong> It still counts; if it went wrong, remove it and weigh
-            again.
+            <strong>${say('calibrate.question', { what: ofLibrary(answer.questioned) })}</strong>
+            ${say('calibrate.questionHint')}
           </p>`
         : nothing
     }
-    <p class="hint">In the book: ${kept === undefined ? 'none' : kept}.</p>
+    <p class="hint">
+      ${say('calibrate.inBook', { value: kept === undefined ? say('calibrate.none') : local(String(kept)) })}
+    </p>
     <div class="buttons">
       <button type="button" ?disabled=${kept === text} @click=${() => editBook(path, written.value)}>
-        Write ${text} into the book
+        ${say('calibrate.write', { value: local(text) })}
       </button>
     </div>
     ${asked([request, answer])}`

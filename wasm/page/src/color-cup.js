@@ -8,8 +8,10 @@ import { faultsAt, keys, messages } from './faults.js'
 import { choice, field, number, textInput } from './fields.js'
 import { once } from './press.js'
 import { reply, variant } from './replies.js'
+import { ofLibrary } from './library.js'
 import { change, state, valueAt, withValue } from './state.js'
 import { apart, differenceText, hexOf, labOf, swatch } from './swatch.js'
+import { local, say } from './words.js'
 
 const edit = (parts) => change({ color: { ...state.color, ...parts } })
 
@@ -72,7 +74,7 @@ export function cupPart() {
   const request = start.trim() && target ? nextRequest() : null
   const { answer = null, faults = [] } = request ? reply(request, bookOfCup()) : {}
   return html`<section class="color-cup" aria-labelledby="color-cup">
-    <h2 id="color-cup" tabindex="-1">The cup</h2>
+    <h2 id="color-cup" tabindex="-1">${say('cup.title')}</h2>
     ${whatIsIn(faults)}
     ${messages(
       'color/cup',
@@ -84,9 +86,7 @@ export function cupPart() {
 }
 
 function waits() {
-  return html`<p class="hint">
-    ${state.color.target ? 'Say what the cup started from: then the next drops are here.' : 'The next drops are here once the target is read.'}
-  </p>`
+  return html`<p class="hint">${say(state.color.target ? 'cup.wantsStart' : 'cup.wantsTarget')}</p>`
 }
 
 function nextRequest() {
@@ -113,13 +113,14 @@ function whatIsIn(faults) {
   const faulty = faultsAt(faults, ['close_enough'])
   return html`<div class="fields">
     ${field(
-      'Started from, of base',
+      say('cup.start'),
       'color/start',
       textInput({
         id: 'color/start',
         value: start,
         size: 8,
         placeholder: '1/2 cup',
+        amount: true,
         faults: own,
         set: (start) => edit({ start }),
       }),
@@ -129,25 +130,25 @@ function whatIsIn(faults) {
       const id = `color/formula/${at}`
       const own = faultsAt(faults, ['trial', 'formulas', at])
       return field(
-        'Formula in it',
+        say('cup.formula'),
         id,
-        choice({ id, value: name, names, faults: own, set: (name) => set(at, name), none: 'none' }),
+        choice({ id, value: name, names, faults: own, set: (name) => set(at, name), none: say('cup.none') }),
         own,
       )
     })}
     ${field(
-      formulas.length ? 'Another formula' : 'Formula in it',
+      say(formulas.length ? 'cup.anotherFormula' : 'cup.formula'),
       'color/formula/more',
       choice({
         id: 'color/formula/more',
         value: '',
         names,
         set: (name) => name && edit({ formulas: [...formulas, name] }),
-        none: 'none',
+        none: say('cup.none'),
       }),
     )}
     ${field(
-      'Close enough at ΔE₀₀',
+      say('cup.close'),
       'color/close',
       textInput({
         id: 'color/close',
@@ -163,7 +164,7 @@ function whatIsIn(faults) {
     ${
       log.length
         ? html`<div class="field ends">
-            <button type="button" class="quiet" @click=${once('new cup', begin)}>New cup</button>
+            <button type="button" class="quiet" @click=${once('new cup', begin)}>${say('cup.new')}</button>
           </div>`
         : nothing
     }
@@ -171,7 +172,7 @@ function whatIsIn(faults) {
 }
 
 function begin() {
-  if (!confirm('This forgets the log of the cup. Go on?')) return
+  if (!confirm(say('cup.forgets'))) return
   forgetSample()
   edit({ ...newCup(), seen: null })
 }
@@ -197,20 +198,21 @@ function nextDrops(answer) {
     <div class="next-drops" aria-live="polite">
       ${
         unseen
-          ? html`<p class="outcome">Stir, cool a sample, and read it: the next drops follow what it shows.</p>
-              <p>By calculation: ${differenceText(answer.now)}</p>
-              <p>${answer.statement}</p>`
-          : html`${answer.text.map((line, at) => html`<p class=${at ? '' : 'outcome'}>${line}</p>`)} ${moreBase(answer)}`
+          ? html`<p class="outcome">${say('cup.stir')}</p>
+              <p>${say('cup.byCalculation', { what: differenceText(answer.now) })}</p>
+              <p>${ofLibrary(answer.statement)}</p>`
+          : html`${answer.text.map((line, at) => html`<p class=${at ? '' : 'outcome'}>${ofLibrary(line)}</p>`)}
+            ${moreBase(answer)}`
       }
     </div>
     <div class="looks">
-      ${seenAs(seen ? seen.hex : now && hexOf(labOf(now.expected)), seen ? 'Sample now' : 'Cup now, calculated')}
-      ${seenAs(target.hex, 'Target')}
-      ${some && then ? seenAs(hexOf(labOf(then.expected)), 'Then, calculated') : nothing}
+      ${seenAs(seen ? seen.hex : now && hexOf(labOf(now.expected)), say(seen ? 'cup.sampleNow' : 'cup.cupNow'))}
+      ${seenAs(target.hex, say('color.target'))}
+      ${some && then ? seenAs(hexOf(labOf(then.expected)), say('cup.then')) : nothing}
     </div>
     <p class="say then" role="status">
-      ${some && then ? html`With ${listed(some)}: ${differenceText(then.now)}` : nothing}
-      ${some ? nothing : 'No drops. Plus and minus show how others would look.'}
+      ${some && then ? say('cup.with', { what: listed(some), difference: differenceText(then.now) }) : nothing}
+      ${some ? nothing : say('cup.noDrops')}
     </p>
     ${messages('color/play', faults)}
     <ul class="drops">
@@ -218,12 +220,12 @@ function nextDrops(answer) {
     </ul>
     <div class="buttons">
       <button type="button" ?disabled=${!some || !then} @click=${once('poured', () => pour(some))}>
-        ${some ? `Poured this: ${listed(some)}` : 'Poured this'}
+        ${some ? say('cup.pouredWhat', { what: listed(some) }) : say('cup.poured')}
       </button>
       ${
         play
           ? html`<button type="button" class="quiet" @click=${() => edit({ play: null })}>
-              Back to what is suggested
+              ${say('cup.suggested')}
             </button>`
           : nothing
       }
@@ -234,7 +236,7 @@ function nextDrops(answer) {
 
 const listed = (step) =>
   Object.entries(step)
-    .map(([name, amount]) => `${amount} of ${name}`)
+    .map(([name, amount]) => say('cup.of', { amount: local(amount), material: name }))
     .join(', ')
 
 const seenAs = (hex, words) =>
@@ -255,22 +257,18 @@ function dropRow(name, amount, set) {
     value: isDrops ? count : amount,
     size: 3,
     numeric: isDrops,
+    amount: true,
     set: (text) => set(isDrops ? counted(text) : text),
   })
-  const key = (sign, more, to) =>
-    html`<button
-      type="button"
-      aria-label="A drop of ${name} ${more}"
-      ?disabled=${to < 0}
-      @click=${() => set(inDrops(to))}
-    >
+  const key = (sign, label, to) =>
+    html`<button type="button" aria-label=${label} ?disabled=${to < 0} @click=${() => set(inDrops(to))}>
       ${sign}
     </button>`
   return html`<li>
-    ${swatch(hexOf(strongest?.color ?? {}), `${name}, its last test piece`, 'small')}
+    ${swatch(hexOf(strongest?.color ?? {}), say('cup.lastPiece', { name }), 'small')}
     <label for=${id}>${name}</label>
-    <span class="keys" role="group" aria-label="${isDrops ? 'Drops' : 'Amount'} of ${name}">
-      ${isDrops ? html`${key('−', 'less', count - 1)} ${text} ${key('+', 'more', count + 1)}` : text}
+    <span class="keys" role="group" aria-label=${say(isDrops ? 'cup.dropsOf' : 'cup.amountOf', { name })}>
+      ${isDrops ? html`${key('−', say('cup.fewerDrops', { name }), count - 1)} ${text} ${key('+', say('cup.moreDrops', { name }), count + 1)}` : text}
     </span>
   </li>`
 }
@@ -283,7 +281,7 @@ function leftOut() {
   const turn = (name) =>
     edit({ out: left.includes(name) ? left.filter((one) => one !== name) : [...left, name], play: null })
   return html`<details>
-    <summary>Colorants not to use${left.length ? `: ${left.join(', ')}` : ''}</summary>
+    <summary>${left.length ? say('cup.leftOut', { names: left.join(', ') }) : say('cup.leaveOut')}</summary>
     <div class="buttons">
       ${there.map(
         (name) =>
@@ -319,7 +317,7 @@ function moreBase({ more_base: more }) {
   if (!more || !base) return nothing
   return html`<div class="buttons">
     <button type="button" @click=${once('poured', () => pour({ [base]: more.text }))}>
-      Poured this: ${more.text} of ${base}
+      ${say('cup.pouredWhat', { what: listed({ [base]: more.text }) })}
     </button>
   </div>`
 }
@@ -328,29 +326,34 @@ function moreBase({ more_base: more }) {
 function logPart() {
   const { log, taken } = state.color
   const take = () => edit({ log: [...log, { taken: taken.trim() }], taken: '' })
-  return html`<h3>Log</h3>
+  return html`<h3>${say('cup.log')}</h3>
     ${
       log.length
         ? html`<ol class="log">
             ${log.map((step) => html`<li>${stepWords(step)}</li>`)}
           </ol>`
-        : html`<p class="hint">Nothing was poured yet. What you pour is written here, and kept in this browser.</p>`
+        : html`<p class="hint">${say('cup.noLog')}</p>`
     }
     <div class="fields">
       ${field(
-        'Taken out for a sample',
+        say('cup.taken'),
         'color/taken',
-        textInput({ id: 'color/taken', value: taken, size: 6, placeholder: '4 g', set: (taken) => edit({ taken }) }),
+        textInput({
+          id: 'color/taken',
+          value: taken,
+          size: 6,
+          placeholder: '4 g',
+          amount: true,
+          set: (taken) => edit({ taken }),
+        }),
       )}
       <div class="field ends">
         <button type="button" class="quiet" ?disabled=${!taken.trim()} @click=${once('taken', take)}>
-          Write it down
+          ${say('cup.write')}
         </button>
         ${
           log.length
-            ? html`<button type="button" class="quiet" @click=${once('log', takeBack)}>
-                Take the last entry back
-              </button>`
+            ? html`<button type="button" class="quiet" @click=${once('log', takeBack)}>${say('cup.takeBack')}</button>`
             : nothing
         }
       </div>
@@ -359,11 +362,11 @@ function logPart() {
 
 function stepWords(step) {
   if (typeof step === 'string') return step
-  if (step.taken) return `Taken out: ${step.taken}`
-  if (!step.looks) return `Poured: ${listed(step)}`
+  if (step.taken) return say('cup.logTaken', { amount: local(step.taken) })
+  if (!step.looks) return say('cup.logPoured', { what: listed(step) })
   const { target } = state.color
   const difference = target && apart(target.color, step.looks)
-  return html`${swatch(hexOf(step.looks), 'how it looked', 'small')} Looked like this.
+  return html`${swatch(hexOf(step.looks), say('cup.howLooked'), 'small')} ${say('cup.looked')}
   ${difference ? differenceText(difference) : nothing}`
 }
 
@@ -383,7 +386,7 @@ const readAgain = (color) => kept(reply({ calculate: 'color-reading', instrument
 /** What the samples have shown of the strengths of the colorants, each for the book to accept. */
 function learned({ strengths }) {
   if (!strengths.length) return nothing
-  return html`<h3>What this cup has shown</h3>
+  return html`<h3>${say('cup.shown')}</h3>
     <ul class="learned">
       ${strengths.map(({ material, factors, common, write }) => {
         const [{ path, value }] = write
@@ -392,20 +395,23 @@ function learned({ strengths }) {
         const accept = () => {
           const { before } = state.color
           if (!(material in before)) edit({ before: { ...before, [material]: valueAt(state.book, place) ?? null } })
-          editBook(place, value, `The strength of ${material}, as a cup has shown it.`)
+          editBook(place, value, say('cup.strengthOf', { material }))
         }
         return html`<li>
           <p>
-            <strong>${material}</strong> is ${factors.join(', ')} times as strong as its test pieces in red, green and
-            blue (± ${common.text}).
+            ${say('cup.strength', {
+              material: html`<strong>${material}</strong>`,
+              factors: factors.map((factor) => local(String(factor))).join(', '),
+              common: local(common.text),
+            })}
           </p>
           <button type="button" class="quiet" ?disabled=${isThere} @click=${once(`learned ${material}`, accept)}>
-            ${isThere ? `In the book: ${material}` : `Write ${material} into the book`}
+            ${say(isThere ? 'cup.inBook' : 'cup.intoBook', { material })}
           </button>
         </li>`
       })}
     </ul>
-    <p class="hint">For this cup they count already. In the book they count for every later one.</p>`
+    <p class="hint">${say('cup.countsAlready')}</p>`
 }
 
 const sorted = (value) =>
@@ -430,28 +436,26 @@ function saveAs() {
       editBook(
         place,
         isColor && look ? { ...value, color: dated(look) } : value,
-        `The formula ${place[1]}, from a cup.`,
+        say('cup.formulaFrom', { name: place[1] }),
       )
     }
     edit({ save: '' })
   }
-  return html`<h3>Keep it as a formula</h3>
+  return html`<h3>${say('cup.keep')}</h3>
     <div class="fields">
       ${field(
-        'Name',
+        say('cup.name'),
         'color/save',
         textInput({ id: 'color/save', value: save, size: 12, faults, set: (save) => edit({ save }) }),
         faults,
       )}
       <div class="field ends">
         <button type="button" class="quiet" ?disabled=${!answer?.write.length} @click=${once('save', write)}>
-          Write the formula into the book
+          ${say('cup.keepInBook')}
         </button>
       </div>
     </div>
-    <p class="hint">
-      ${look ? 'With the color of the sample.' : 'Read a sample first, and its color is kept with it.'}
-    </p>`
+    <p class="hint">${say(look ? 'cup.withColor' : 'cup.readFirst')}</p>`
 }
 
 /** A color with today's date, as `2027-03-05`. */

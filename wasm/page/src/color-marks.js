@@ -19,33 +19,24 @@ import { field, textInput } from './fields.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { apart, differenceText } from './swatch.js'
-
-const WORDS = { target: 'target', seen: 'sample' }
+import { say } from './words.js'
 
 /** The section: keys that open pictures, and the pictures with their marks. */
 export function picturesPart() {
   return html`<section class="pictures" aria-labelledby="color-pictures">
-    <h2 id="color-pictures">Pictures</h2>
+    <h2 id="color-pictures">${say('pictures.title')}</h2>
     ${pictures.length ? nothing : howTo()}
-    <div class="buttons">${opener('Take a picture', true)} ${opener('Open pictures', false)}</div>
-    <p class="hint">
-      Or drop one here, or paste it. Pictures stay on this device, in this page: when it closes they are gone. What was
-      read from them is kept.
-    </p>
+    <div class="buttons">${opener(say('pictures.take'), true)} ${opener(say('pictures.open'), false)}</div>
+    <p class="hint">${say('pictures.hint')}</p>
     ${pictures.map((picture) => marked(picture))} ${pictures.length ? card() : nothing}
   </section>`
 }
 
 function howTo() {
   return html`<ol class="how-to">
-    <li>
-      Put a white or gray card of known reflectance next to the piece, in the same soft light. No flash, no shadow.
-    </li>
-    <li>
-      Take a picture of the target with the card. The sample can be in the same picture, or in one of its own with the
-      card.
-    </li>
-    <li>Tap the card, then the target, then the sample. Three pictures of each are surer than one.</li>
+    <li>${say('pictures.howCard')}</li>
+    <li>${say('pictures.howPicture')}</li>
+    <li>${say('pictures.howTap')}</li>
   </ol>`
 }
 
@@ -67,10 +58,11 @@ function opener(label, camera) {
 /** The names of the marks: the steps of the card, then what is read. */
 const names = () => [...state.color.steps.map((_, at) => stepName(at)), ...KINDS]
 
-function wordsOf(name) {
-  if (WORDS[name]) return WORDS[name]
+/** The words of a mark; `step` is the message for a further step of the card. */
+function wordsOf(name, step = 'pictures.step') {
+  if (KINDS.includes(name)) return say(name === 'target' ? 'pictures.target' : 'pictures.seen')
   const at = Number(name.split(' ')[1]) - 1
-  return at ? `step ${at + 1} of the card` : 'card'
+  return at ? say(step, { number: at + 1 }) : say('pictures.card')
 }
 
 function marked(picture) {
@@ -84,17 +76,15 @@ function marked(picture) {
   }
   const done = names().filter((one) => marks[one])
   return html`<details class="marked" ?open=${picture.open} @toggle=${(event) => (picture.open = event.target.open)}>
-    <summary>Picture ${id}: ${done.length ? done.map(wordsOf).join(', ') : 'nothing marked'}</summary>
-    <figure aria-label="Picture ${id}">
-      <div class="keys-of" role="group" aria-label="What to mark in picture ${id}">
+    <summary>
+      ${say('pictures.summary', { id, marks: done.map((one) => wordsOf(one)).join(', ') || say('pictures.unmarked') })}
+    </summary>
+    <figure aria-label=${say('pictures.picture', { id })}>
+      <div class="keys-of" role="group" aria-label=${say('pictures.whatToMark', { id })}>
         ${names().map((one) => nameKey(picture, one))}
       </div>
       <p class="say" id="mark:${id}" role="status">
-        ${
-          marks[next]
-            ? html`Tap to move the mark of the <strong>${wordsOf(next)}</strong>.`
-            : html`Tap the <strong>${wordsOf(next)}</strong>.`
-        }
+        ${say(marks[next] ? 'pictures.tapToMove' : 'pictures.tap', { what: html`<strong>${wordsOf(next)}</strong>` })}
       </p>
       <div class="frame">
         <marked-picture .bitmap=${picture.bitmap}></marked-picture>
@@ -102,7 +92,7 @@ function marked(picture) {
           role="application"
           tabindex="0"
           viewBox="0 0 ${width} ${height}"
-          aria-label="Picture ${id}, ${name}. Arrow keys move the cross, with Shift in small steps; Enter marks."
+          aria-label=${say('pictures.area', { id, name })}
           aria-describedby="mark:${id}"
           @click=${tap}
           @keydown=${(event) => moveByKey(event, picture)}
@@ -116,23 +106,27 @@ function marked(picture) {
       </div>
       ${messages(`picture/${id}`, faultsIn(picture))} ${outcome()}
       <div class="buttons">
-        <button type="button" class="quiet" aria-label="Smaller mark" @click=${() => resize(picture, 0.8)}>−</button>
-        <span class="of-size">mark</span>
-        <button type="button" class="quiet" aria-label="Larger mark" @click=${() => resize(picture, 1.25)}>+</button>
+        <button type="button" class="quiet" aria-label=${say('pictures.smaller')} @click=${() => resize(picture, 0.8)}>
+          −
+        </button>
+        <span class="of-size">${say('pictures.mark')}</span>
+        <button type="button" class="quiet" aria-label=${say('pictures.larger')} @click=${() => resize(picture, 1.25)}>
+          +
+        </button>
         ${
           marks[next]
             ? html`<button type="button" class="quiet" @click=${once('unmark', () => unmark(picture, next))}>
-                Remove mark
+                ${say('pictures.removeMark')}
               </button>`
             : nothing
         }
         <button
           type="button"
           class="quiet"
-          aria-label="Close picture ${id}"
+          aria-label=${say('pictures.closeOne', { id })}
           @click=${once('close picture', () => closePicture(picture))}
         >
-          Close
+          ${say('pictures.close')}
         </button>
       </div>
     </figure>
@@ -150,7 +144,7 @@ function outcome() {
     cup.scrollIntoView({ block: 'start' })
   }
   return html`<p class="say read-so">${differenceText(difference)}</p>
-    <button type="button" class="quiet go-on" @click=${goOn}>To the next drops</button>`
+    <button type="button" class="quiet go-on" @click=${goOn}>${say('pictures.toDrops')}</button>`
 }
 
 function nameKey(picture, name) {
@@ -172,7 +166,7 @@ function ring({ width, height }, name, x, y, radius) {
   return svg`<g class="ring">
     <circle class="under" cx=${x} cy=${y} r=${radius} vector-effect="non-scaling-stroke" />
     <circle cx=${x} cy=${y} r=${radius} vector-effect="non-scaling-stroke" />
-    <text x=${Math.min(width - size * 2, Math.max(size * 2, x))} y=${low} font-size=${size}>${WORDS[name] ?? name.replace(/ 1$/, '')}</text>
+    <text x=${Math.min(width - size * 2, Math.max(size * 2, x))} y=${low} font-size=${size}>${wordsOf(name, 'pictures.ringStep')}</text>
   </g>`
 }
 
@@ -213,16 +207,16 @@ function card() {
   return html`<div class="fields card-steps">
       ${steps.map((reflectance, at) => {
         const id = `color/card/${at}`
-        const label = at ? `Step ${at + 1} reflects` : 'The card reflects'
+        const label = at ? say('pictures.stepReflects', { number: at + 1 }) : say('pictures.cardReflects')
         return field(
           label,
           id,
-          textInput({ id, value: reflectance, size: 6, set: (text) => set(steps.with(at, text)) }),
+          textInput({ id, value: reflectance, size: 6, amount: true, set: (text) => set(steps.with(at, text)) }),
         )
       })}
       <div class="field ends">
         <button type="button" class="quiet" @click=${once('step', () => set([...steps, '18 %']))}>
-          Another gray step
+          ${say('pictures.anotherStep')}
         </button>
         ${
           steps.length > 1
@@ -234,13 +228,13 @@ function card() {
                   set(steps.slice(0, -1))
                 })}
               >
-                Remove the last step
+                ${say('pictures.removeStep')}
               </button>`
             : nothing
         }
       </div>
     </div>
-    <p class="hint">As stated on the card. Two steps or more take out the camera's curve.</p>`
+    <p class="hint">${say('pictures.cardHint')}</p>`
 }
 
 const imagesOf = ({ files }) => [...files].filter(({ type }) => type.startsWith('image/'))

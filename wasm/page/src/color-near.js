@@ -7,16 +7,18 @@ import { messages } from './faults.js'
 import { choice, field } from './fields.js'
 import { once } from './press.js'
 import { reply, variant } from './replies.js'
+import { ofLibrary } from './library.js'
 import { change, state } from './state.js'
 import { differenceText, hexOf, labOf, swatch } from './swatch.js'
+import { local, say } from './words.js'
 
 const edit = (parts) => change({ color: { ...state.color, ...parts } })
 
 /** The sections. */
 export function nearPart() {
   return html`<section class="near" aria-labelledby="color-near">
-      <h2 id="color-near">Which of my formulas is nearest?</h2>
-      ${state.color.target ? nearest() : html`<p class="hint">Read a target first.</p>`} ${keepColor()}
+      <h2 id="color-near">${say('near.title')}</h2>
+      ${state.color.target ? nearest() : html`<p class="hint">${say('near.noTarget')}</p>`} ${keepColor()}
     </section>
     ${testPieces()}`
 }
@@ -40,38 +42,40 @@ function nearest() {
   return html`<ol class="nearest">
       ${answer.formulas.map((one) => near(one, target, one.was_seen && calculated.find(({ formula }) => formula === one.formula)))}
     </ol>
-    ${answer.formulas.length ? nothing : html`<p class="hint">The book knows the color of no formula.</p>`}
+    ${answer.formulas.length ? nothing : html`<p class="hint">${say('near.knowsNone')}</p>`}
     ${
       answer.not_known.length
         ? html`<details>
-            <summary>${answer.not_known.length} of which no color is known</summary>
+            <summary>${say('near.unknown', { count: answer.not_known.length })}</summary>
             <ul>
-              ${answer.not_known.map(({ formula, why }) => html`<li><strong>${formula}</strong> ${why}</li>`)}
+              ${answer.not_known.map(({ formula, why }) => html`<li><strong>${formula}</strong> ${ofLibrary(why)}</li>`)}
             </ul>
           </details>`
         : nothing
     }
-    <p class="hint">${answer.statement}</p>
+    <p class="hint">${ofLibrary(answer.statement)}</p>
     ${asked([request, answer])}`
 }
 
 /** A formula next to the target; one that was seen also as it is calculated. */
 function near({ formula, color, was_seen, difference, notes }, target, calculated) {
-  const how = was_seen ? 'as seen' : 'as calculated'
+  const how = say(was_seen ? 'near.asSeen' : 'near.asCalculated')
   return html`<li>
-    <div class="pair">${swatch(target.hex, 'Target')}${swatch(hexOf(labOf(color)), `${formula}, ${how}`)}</div>
+    <div class="pair">
+      ${swatch(target.hex, say('color.target'))}${swatch(hexOf(labOf(color)), say('near.swatch', { formula, how }))}
+    </div>
     <div>
       <p><strong>${formula}</strong> <small>${how}</small></p>
       <p>${differenceText(difference)}</p>
       ${
         calculated
           ? html`<p class="also">
-              ${swatch(hexOf(labOf(calculated.color)), `${formula}, as calculated`, 'small')} As calculated:
-              ${differenceText(calculated.difference)}
+              ${swatch(hexOf(labOf(calculated.color)), say('near.swatch', { formula, how: say('near.asCalculated') }), 'small')}
+              ${say('near.also')} ${differenceText(calculated.difference)}
             </p>`
           : nothing
       }
-      ${notes.map(({ message }) => html`<p class="hint">${message}</p>`)}
+      ${notes.map(({ message }) => html`<p class="hint">${ofLibrary(message)}</p>`)}
     </div>
   </li>`
 }
@@ -80,10 +84,10 @@ function near({ formula, color, was_seen, difference, notes }, target, calculate
 function keepColor() {
   const { seen, piece } = state.color
   const names = Object.keys(state.book.formulas ?? {})
-  const keep = () => editBook(['formulas', piece, 'color'], dated(seen.color), `The color of ${piece}, as seen.`)
+  const keep = () => editBook(['formulas', piece, 'color'], dated(seen.color), say('near.colorOf', { formula: piece }))
   return html`<div class="fields">
       ${field(
-        'The sample is a piece of',
+        say('near.piece'),
         'color/piece',
         choice({
           id: 'color/piece',
@@ -99,11 +103,11 @@ function keepColor() {
           ?disabled=${!seen || !names.includes(piece)}
           @click=${once('keep color', keep)}
         >
-          Keep its color in the book
+          ${say('near.keep')}
         </button>
       </div>
     </div>
-    <p class="hint">Order lines and pots then show it, and next year's pot can be compared with it.</p>`
+    <p class="hint">${say('near.keepHint')}</p>`
 }
 
 /** The guided series: which test pieces of a colorant to pour, and their readings into the book. */
@@ -115,17 +119,15 @@ function testPieces() {
   const request = names.includes(series) ? { calculate: 'let-down-series', colorant: series } : null
   const { answer = null, faults = [] } = request ? reply(request, state.book) : {}
   return html`<section class="series" aria-labelledby="color-series">
-    <h2 id="color-series">Test pieces of a colorant</h2>
+    <h2 id="color-series">${say('near.series')}</h2>
     <div class="fields">
-      ${field('Colorant', 'color/series', choice({ id: 'color/series', value: request ? series : '', names, set: (series) => edit({ series }) }))}
+      ${field(say('near.colorant'), 'color/series', choice({ id: 'color/series', value: request ? series : '', names, set: (series) => edit({ series }) }))}
     </div>
     ${messages('color/series', faults)}
     ${
       answer
-        ? html`${answer.text.map((line) => html`<p>${line}</p>`)}
-            <p class="hint">
-              ${seen ? 'Which of them is the sample that was read?' : 'Read a piece as the sample: then it can be written into the book.'}
-            </p>
+        ? html`${answer.text.map((line) => html`<p>${ofLibrary(line)}</p>`)}
+            <p class="hint">${say(seen ? 'near.which' : 'near.readPiece')}</p>
             <div class="buttons">${answer.pieces.map((piece) => pieceKey(series, piece, seen))}</div>
             ${there(series)} ${asked([request, answer])}`
         : nothing
@@ -141,24 +143,26 @@ function pieceKey(colorant, { dose, base_mass }, seen) {
       ? editBook(
           ['materials', colorant, 'let_downs'],
           [...pieces, { dose, base_mass: base_mass.text, color: dated(seen.color) }],
-          `A test piece of ${colorant}: ${dose}.`,
+          say('near.testPiece', { colorant, dose: local(dose) }),
         )
-      : editBook(['materials', base, 'color'], dated(seen.color), `The color of ${base} alone.`)
+      : editBook(['materials', base, 'color'], dated(seen.color), say('near.baseColor', { base }))
   return html`<button type="button" class="quiet" ?disabled=${!seen || (!dose && !base)} @click=${once('piece', write)}>
-    ${dose ? `${dose} in ${base_mass.text}` : 'base alone'}
+    ${dose ? doseIn(dose, base_mass.text) : say('near.baseAlone')}
   </button>`
 }
+
+const doseIn = (dose, mass) => say('near.doseIn', { dose: local(String(dose)), mass: local(String(mass ?? '')) })
 
 /** The test pieces that the book has. */
 function there(colorant) {
   const pieces = state.book.materials[colorant].let_downs ?? []
-  if (!pieces.length) return html`<p class="hint">The book has none of ${colorant} yet.</p>`
+  if (!pieces.length) return html`<p class="hint">${say('near.hasNone', { colorant })}</p>`
   return html`<ul class="log">
     ${pieces.map(
       ({ dose, base_mass, color }) =>
         html`<li>
-          ${swatch(color ? hexOf(color) : null, `${dose} in ${base_mass}`, 'small')} In the book: ${dose} in
-          ${base_mass}
+          ${swatch(color ? hexOf(color) : null, doseIn(dose, base_mass), 'small')}
+          ${say('near.inBook', { piece: doseIn(dose, base_mass) })}
         </li>`,
     )}
   </ul>`

@@ -3,6 +3,7 @@
 import { reply } from './replies.js'
 import { change, state } from './state.js'
 import { takeIn } from './storage.js'
+import { say } from './words.js'
 
 /** The pictures that are open, each with its `marks` by name, the mark that is placed next, and the radius of a new one. */
 export const pictures = []
@@ -25,13 +26,13 @@ export function openPictures(files) {
 
 async function openOne(file) {
   if (pictures.length >= MOST) {
-    return change({ notice: `${MOST} pictures are open. Close one first.` })
+    return change({ notice: say('pictures.tooMany', { count: MOST }) })
   }
   let bitmap
   try {
     bitmap = await createImageBitmap(file)
   } catch {
-    return change({ notice: `“${file.name}” is not a picture that this browser can read. JPEG and PNG always are.` })
+    return change({ notice: say('pictures.unreadable', { name: file.name }) })
   }
   const { width, height } = bitmap
   count += 1

@@ -8,10 +8,16 @@ import { forget, kept, readingOf } from './color-pictures.js'
 import { choice, field, textInput } from './fields.js'
 import { once } from './press.js'
 import { reply } from './replies.js'
+import { inEnglish, ofLibrary } from './library.js'
 import { change, state } from './state.js'
 import { apart, differenceText, digit, swatch } from './swatch.js'
+import { local, say, typed as withPoint } from './words.js'
 
-const TITLES = { target: 'Target', seen: 'Sample' }
+/** What is read, with its messages: its title, and the others of it. */
+const READ = {
+  target: { title: 'color.target', none: 'color.noTarget', forget: 'color.forgetTarget', asRead: 'color.asReadTarget' },
+  seen: { title: 'color.seen', none: 'color.noSeen', forget: 'color.forgetSeen', asRead: 'color.asReadSeen' },
+}
 
 /** The view. */
 export function colorView() {
@@ -27,21 +33,21 @@ function sideBySide() {
   const difference = target && seen ? apart(target.color, seen.color) : null
   const found = pairs()
   return html`<section class="side-by-side" aria-labelledby="side-by-side">
-    <h2 id="side-by-side">Side by side</h2>
+    <h2 id="side-by-side">${say('color.sideBySide')}</h2>
     <div class="pair">
-      ${Object.keys(TITLES).map((kind) =>
+      ${Object.keys(READ).map((kind) =>
         state.color[kind]
-          ? swatch(state.color[kind].hex, TITLES[kind])
-          : html`<div class="swatch empty">no ${TITLES[kind].toLowerCase()} yet</div>`,
+          ? swatch(state.color[kind].hex, say(READ[kind].title))
+          : html`<div class="swatch empty">${say(READ[kind].none)}</div>`,
       )}
     </div>
     <p class="say" role="status">${difference ? differenceText(difference) : nothing}</p>
-    ${Object.keys(TITLES).map((kind) => readingPart(kind))}
+    ${Object.keys(READ).map((kind) => readingPart(kind))}
     ${
       target || seen
         ? html`<p class="hint">
-            As in daylight (D65)${target?.pictures || seen?.pictures ? ', balanced by the card' : ''}.
-            ${statementOf(target ?? seen)}
+            ${say(target?.pictures || seen?.pictures ? 'color.balanced' : 'color.daylight')}
+            ${ofLibrary(statementOf(target ?? seen) ?? '')}
           </p>`
         : nothing
     }
@@ -57,30 +63,29 @@ const typed = { target: { text: '', light: 'D65', faults: [] }, seen: { text: ''
 /** A reading: its numbers, or why there are none; and what would make it better. */
 function readingPart(kind) {
   const now = state.color[kind]
-  const title = TITLES[kind]
   const faults = readingOf(kind)?.faults ?? []
   if (!now && !faults.length) return nothing
   return html`<div class="reading-of">
     <h3>
-      ${title}
+      ${say(READ[kind].title)}
       ${
         now
           ? html`<button
               type="button"
               class="quiet"
-              aria-label="Forget the ${title.toLowerCase()}"
+              aria-label=${say(READ[kind].forget)}
               @click=${once(`forget ${kind}`, () => forget(kind))}
             >
-              Forget
+              ${say('color.forget')}
             </button>`
           : nothing
       }
     </h3>
-    ${faults.slice(0, 1).map(({ message }) => html`<p class="bad">Not read: ${message}</p>`)}
+    ${faults.slice(0, 1).map(({ message }) => html`<p class="bad">${say('color.notRead', { why: ofLibrary(message) })}</p>`)}
     ${
       now
-        ? html`${numbersOf(now)} ${now.notes.map(({ message }) => html`<p class="better">${message}</p>`)}
-          ${now.hex ? nothing : html`<p class="hint">No screen shows this color.</p>`}`
+        ? html`${numbersOf(now)} ${now.notes.map(({ message }) => html`<p class="better">${ofLibrary(message)}</p>`)}
+          ${now.hex ? nothing : html`<p class="hint">${say('color.noScreen')}</p>`}`
         : nothing
     }
   </div>`
@@ -88,20 +93,22 @@ function readingPart(kind) {
 
 /** The numbers of a reading, with the largest of their uncertainties and where they are from. */
 function numbersOf({ color, lab, pictures }) {
-  const [l, a, b] = [lab.lightness, lab.a, lab.b].map(digit)
-  const sure = color.uncertainty ? `± ${digit(Math.max(...color.uncertainty))}, ` : ''
-  return html`<p>L* ${l}, a* ${a}, b* ${b} <small>${sure}${fromWhere(pictures)}</small></p>`
+  const [lightness, a, b] = [lab.lightness, lab.a, lab.b].map(digit)
+  const where = fromWhere(pictures)
+  const most = color.uncertainty && digit(Math.max(...color.uncertainty))
+  return html`<p>
+    ${say('color.lab', { lightness, a, b })} <small>${most ? say('color.sure', { most, where }) : where}</small>
+  </p>`
 }
 
 function fromWhere(pictures) {
-  if (!pictures) return 'read before, or by an instrument'
-  if (pictures === 1) return 'from one picture; three are surer'
-  return `from ${pictures} pictures`
+  if (!pictures) return say('color.byInstrument')
+  return pictures === 1 ? say('color.fromOne') : say('color.fromPictures', { count: pictures })
 }
 
 /** The requests that were made of pictures, with their answers. */
 const pairs = () =>
-  Object.keys(TITLES)
+  Object.keys(READ)
     .map((kind) => readingOf(kind))
     .filter((found) => found?.answer)
     .map(({ request, answer }) => [request, answer])
@@ -109,11 +116,14 @@ const pairs = () =>
 /** Readings of an instrument, or colors in digits. */
 function instruments() {
   return html`<details class="instrument">
-    <summary>Read by an instrument</summary>
-    ${Object.keys(TITLES).map((kind) => instrument(kind))}
+    <summary>${say('color.instrument')}</summary>
+    ${Object.keys(READ).map((kind) => instrument(kind))}
     <p class="hint">
-      L*, a*, b*: <q>52, 41, 18</q>. Six hexadecimal digits: <q>#b85e5a</q>. Bands, each wavelength with its reflectance
-      from 0 to 1: <q>400 0.31 420 0.33 …</q>
+      ${say('color.instrumentHint', {
+        lab: html`<q>52, 41, 18</q>`,
+        hex: html`<q>#b85e5a</q>`,
+        bands: html`<q>${local('400 0.31 420 0.33 …')}</q>`,
+      })}
     </p>
   </details>`
 }
@@ -122,7 +132,7 @@ function instrument(kind) {
   const own = typed[kind]
   const id = `color/${kind}/typed`
   const set = (text) => {
-    own.text = text
+    own.text = withPoint(text)
     const request = { calculate: 'color-reading', instrument: entryOf(own) }
     const { answer = null, faults = [] } = text.trim() ? reply(request) : {}
     own.faults = faults
@@ -137,9 +147,9 @@ function instrument(kind) {
       set(own.text)
     },
   })
-  const text = textInput({ id, value: own.text, size: 14, placeholder: '52, 41, 18', faults: own.faults, set })
+  const text = textInput({ id, value: local(own.text), size: 14, placeholder: '52, 41, 18', faults: own.faults, set })
   return html`<div class="fields">
-    ${field(`${TITLES[kind]}, as read`, id, text, own.faults)} ${field('in the light', `${id}/light`, light)}
+    ${field(say(READ[kind].asRead), id, text, own.faults)} ${field(say('color.inLight'), `${id}/light`, light)}
   </div>`
 }
 
@@ -162,7 +172,9 @@ function otherLights(target, seen) {
   }
   const { answer, faults } = reply(request)
   return html`<details>
-    <summary>In other lights</summary>
-    ${answer ? answer.text.map((line) => html`<p>${line}</p>`) : html`<p>${faults[0].message} ${faults[0].help}</p>`}
+    <summary>${say('color.otherLights')}</summary>
+    <div lang=${inEnglish()}>
+      ${(answer ? answer.text : [`${faults[0].message} ${faults[0].help}`]).map((line) => html`<p>${local(line)}</p>`)}
+    </div>
   </details>`
 }

@@ -1,7 +1,9 @@
 // What salt does to a piece: every point is an answer of the library to the requests `salt` and `sink`, for the mix that
 // the piece is shot from, cold and at the temperature of the shot.
 import { FORMAT, ask } from './core.js'
+import { ofLibrary } from './library.js'
 import { state } from './state.js'
+import { local, say } from './words.js'
 
 /** Salt goes up in half teaspoons for the base of the formula, as a spoon doses it. */
 const STEP = 0.5
@@ -52,7 +54,7 @@ export function curveOf(piece, salt) {
     }
     points.push(next)
   }
-  if (points.length < 2) return { fault: end ?? { message: 'No salt can go in.', help: '' } }
+  if (points.length < 2) return { fault: end ?? { message: say('salt.noneFits'), help: '', own: true } }
   const dosed = base.dosed && askFor({ per_volume: base.dosed })
   // The place of the book's dose on the scale; a step within rounding is taken as a step.
   const exact = dosed?.salt ? dosed.salt.as_scooped.value / (points[1].salt.as_scooped.value || 1) : null
@@ -73,10 +75,12 @@ const OUT_OF_REACH = 'salt-out-of-reach'
 
 /** Why the plot ends where it does. */
 function endOf(fault, { salt }) {
-  const refused = `More than ${salt.as_scooped.text} is refused`
-  if (fault.code !== OUT_OF_REACH) return `${refused}: ${fault.message} ${fault.help}`
+  const most = local(salt.as_scooped.text)
+  if (fault.code !== OUT_OF_REACH) {
+    return say('salt.refused', { salt: most, why: ofLibrary(`${fault.message} ${fault.help}`) })
+  }
   const limit = state.book.limits?.solids
-  return `${refused}: the salt would exceed the limit on solids by volume${limit ? `, ${limit}` : ''}.`
+  return limit ? say('salt.solidsOf', { salt: most, limit: local(String(limit)) }) : say('salt.solids', { salt: most })
 }
 
 /** The mix without its salt, cold and at the temperature of the shot, and the piece. */
@@ -129,7 +133,7 @@ function basisOf(piece, salt, must) {
     per,
     dose: held?.dose,
     dosed: dosed && same(dosed.mass),
-    noSink: !piece.cavity.body ? 'the mold has no "body"' : !book.limits?.water ? 'the book has no water' : '',
+    noSink: !piece.cavity.body ? say('salt.noBody') : !book.limits?.water ? say('salt.noWater') : '',
     request: {
       calculate: 'salt',
       measures,
@@ -175,7 +179,7 @@ function point(piece, base, loading) {
   if (base.noSink) return { salt, sink: null, why: base.noSink, said }
   const sinks = { ...sinking(piece, salt), piece_density: same(salt.density) }
   const answered = ask(sinks)
-  if (!answered.answer) return { salt, sink: null, why: answered.faults[0].message, said }
+  if (!answered.answer) return { salt, sink: null, why: ofLibrary(answered.faults[0].message), said }
   return { salt, sink: answered.answer, said: [...said, [sinks, answered.answer]] }
 }
 
@@ -194,7 +198,7 @@ function sinking(piece, salt) {
   }
 }
 
-/** The salt for a wanted weight or sink rate; a `note` if it is refused. */
+/** The salt for a wanted weight or sink rate; if it is refused a `note`, which is the library's or the page's `own`. */
 export function saltFor(curve, kind, wanted) {
   if (kind === 'piece') return noted(curve.ask({ piece_mass: wanted }))
   // The volume of a piece depends slightly on its salt: ask again with the salt that results.
@@ -211,7 +215,11 @@ export function saltFor(curve, kind, wanted) {
 /** The sink rates in reach, for one that is not. */
 function speedsOf({ points }, wanted) {
   const [none, max] = [points[0], points.at(-1)]
-  return `${wanted} is out of reach by adding salt. In reach: ${none.sink.sink_rate.text} (no salt) to ${max.sink.sink_rate.text} (${max.salt.as_scooped.text}).`
+  const [slow, fast, salt] = [none.sink.sink_rate, max.sink.sink_rate, max.salt.as_scooped].map(({ text }) =>
+    local(text),
+  )
+  return { message: say('salt.outOfReach', { wanted: local(wanted), slow, fast, salt }), own: true }
 }
 
-const noted = (answered) => (answered.fault ? { note: `${answered.fault.message} ${answered.fault.help}` } : answered)
+const noted = (answered) =>
+  answered.fault ? { note: { message: `${answered.fault.message} ${answered.fault.help}` } } : answered

@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { spoken } from './faults.js'
 import { once } from './press.js'
 import { change, state, valueAt, withValue } from './state.js'
+import { say } from './words.js'
 
 /** The changes that are kept, and the characters that they may take together in the store. */
 const MOST = { changes: 100, characters: 200_000 }
@@ -74,9 +75,9 @@ const isAt = (one, other) => one.of === other.of && one.path.join('\n') === othe
 
 /** What a change was, by its place: "Changed: lines › no. 2 › pieces". */
 function wordsOf(of, path, value) {
-  const there = path.map((key) => spoken(String(key))).join(' › ') || (of === 'book' ? 'the book' : 'the orders')
-  if (value === undefined) return `Removed: ${there}.`
-  return `${valueAt(state[of], path) === undefined ? 'Added' : 'Changed'}: ${there}.`
+  const there = path.map((key) => spoken(String(key))).join(' › ') || say(of === 'book' ? 'edits.book' : 'edits.orders')
+  if (value === undefined) return say('edits.removed', { there })
+  return say(valueAt(state[of], path) === undefined ? 'edits.added' : 'edits.changed', { there })
 }
 
 /** The last changes, as many as are kept. */
@@ -153,14 +154,14 @@ export function editsBar() {
       type="button"
       class="quiet"
       ?disabled=${!one}
-      aria-label=${one ? `${words}: ${one.words}` : words}
+      aria-label=${one ? say('edits.key', { key: words, what: one.words }) : words}
       @click=${once(words, press)}
     >
       ${words}
     </button>`
   return html`<div class="next edits">
-    <p class="say">${back ? back.words : `Undone: ${again.words}`}</p>
-    ${key('Undo', back, undoEdit)} ${key('Redo', again, redoEdit)}
+    <p class="say">${back ? back.words : say('edits.undone', { what: again.words })}</p>
+    ${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}
   </div>`
 }
 

@@ -1,8 +1,10 @@
 // Faults of the documents, each next to its field. A fault's path is a JSON Pointer; the fault is shown at the field that
 // has the longest part of the path, and in the list above.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { ofLibrary } from './library.js'
 import { LINES, part, reveal } from './part.js'
 import { change } from './state.js'
+import { say } from './words.js'
 
 /** The faults that are listed at once. */
 const LISTED = 50
@@ -41,15 +43,18 @@ export function faultsJustAt(faults, path) {
 export function messages(id, faults) {
   return faults.length
     ? html`<div class="fault" id="${id}:fault">
-        ${faults.map((fault) => html`<p><strong>${fault.message}</strong> ${fault.help}</p>`)}
+        ${faults.map((fault) => html`<p><strong>${said(fault, 'message')}</strong> ${said(fault, 'help')}</p>`)}
       </div>`
     : nothing
 }
 
+/** The message or the help of a fault: the library's, or one of the page, which is `own`. */
+export const said = (fault, part) => (fault.own ? fault[part] : ofLibrary(fault[part] ?? ''))
+
 /** All faults of a document, each with a link to its field. */
 export function faultList(title, document, faults) {
   if (!faults.length) return nothing
-  const { shown, keys: others } = part(`faults of ${document}`, faults, LISTED, 'Faults')
+  const { shown, keys: others } = part(`faults of ${document}`, faults, LISTED, say('faults.list'))
   return html`<section class="fault-list" role="alert" aria-label=${title}>
     <h2>${title}</h2>
     <ul>
@@ -57,9 +62,9 @@ export function faultList(title, document, faults) {
         (fault) =>
           html`<li>
             <a href="#${document}" @click=${(event) => goTo(event, document, keys(fault.path))}
-              ><code>${keys(fault.path).map(spoken).join(' › ') || 'the document'}</code></a
+              ><code>${keys(fault.path).map(spoken).join(' › ') || say('faults.document')}</code></a
             >
-            ${fault.message} <span class="help">${fault.help}</span>
+            ${said(fault, 'message')} <span class="help">${said(fault, 'help')}</span>
           </li>`,
       )}
     </ul>
@@ -68,7 +73,8 @@ export function faultList(title, document, faults) {
 }
 
 /** A key in words: places in a list are counted from 1. */
-export const spoken = (key) => (/^\d+$/.test(key) ? `no. ${Number(key) + 1}` : key.replaceAll('_', ' '))
+export const spoken = (key) =>
+  /^\d+$/.test(key) ? say('faults.place', { number: Number(key) + 1 }) : key.replaceAll('_', ' ')
 
 /** What makes a field of a document visible that its view does not show, by the document. */
 const ways = {}

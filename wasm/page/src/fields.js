@@ -2,6 +2,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { messages } from './faults.js'
+import { local, typed } from './words.js'
 
 /** Links a control to its faults for screen readers. */
 const described = (id, faults) => (faults.length ? `${id}:fault` : nothing)
@@ -11,24 +12,41 @@ export function field(label, id, control, faults = [], kind = '') {
   return html`<div class="field ${kind}"><label for=${id}>${label}</label>${control}${messages(id, faults)}</div>`
 }
 
-/** A line of text; `set` gets the text. */
-export function textInput({ id, value, faults = [], set, size = 10, placeholder = '', label = null, numeric = false }) {
+/**
+ * A line of text; `set` gets the text. If it is an amount or a number, it is shown and typed with the decimal sign of the locale,
+ * and `set` gets it as the library reads it.
+ */
+export function textInput({
+  id,
+  value,
+  faults = [],
+  set,
+  size = 10,
+  placeholder = '',
+  label = null,
+  numeric = false,
+  amount = numeric,
+}) {
+  const [shown, read] = amount ? [local, typed] : [String, String]
   return html`<input
     id=${id}
     size=${size}
-    placeholder=${placeholder}
+    placeholder=${shown(String(placeholder))}
     autocomplete="off"
     inputmode=${numeric ? 'decimal' : nothing}
     aria-label=${label ?? nothing}
     aria-invalid=${faults.length ? 'true' : nothing}
     aria-describedby=${described(id, faults)}
-    .value=${live(String(value ?? ''))}
-    @input=${(event) => set(event.target.value)}
+    .value=${live(shown(String(value ?? '')))}
+    @input=${(event) => set(read(event.target.value))}
   />`
 }
 
-/** A choice among names. A value that is not among them stays, shown with its fault. `none` is the text for no choice. */
-export function choice({ id, value, names, faults = [], set, none = null, label = null }) {
+/**
+ * A choice among names, in the language `lang` if it is not that of the page. A value that is not among them stays, shown with its
+ * fault. `none` is the text for no choice.
+ */
+export function choice({ id, value, names, faults = [], set, none = null, label = null, lang = nothing }) {
   const all = value && !names.includes(value) ? [...names, value] : names
   return html`<select
     id=${id}
@@ -39,7 +57,7 @@ export function choice({ id, value, names, faults = [], set, none = null, label 
     @change=${(event) => set(event.target.value)}
   >
     ${none !== null || !value ? html`<option value="" ?selected=${!value}>${none ?? '—'}</option>` : nothing}
-    ${all.map((name) => html`<option value=${name} ?selected=${name === value}>${name}</option>`)}
+    ${all.map((name) => html`<option value=${name} lang=${lang} ?selected=${name === value}>${name}</option>`)}
   </select>`
 }
 

@@ -3,6 +3,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { once } from './press.js'
 import { change, onChange, state } from './state.js'
+import { say } from './words.js'
 
 /** Pixels of a millimeter: what style sheets assume, and how far a screen may be from it. */
 const [USUAL, LEAST, MOST] = [96 / 25.4, 2, 14]
@@ -46,14 +47,11 @@ export function glovesSize() {
         aria-checked=${on ? 'true' : 'false'}
         @click=${once('gloves', turn)}
       >
-        Gloves size
+        ${say('gloves.size')}
       </button>
-      ${mm === null ? nothing : html`<button type="button" class="quiet" @click=${begin}>Set by the ruler again</button>`}
+      ${mm === null ? nothing : html`<button type="button" class="quiet" @click=${begin}>${say('gloves.again')}</button>`}
     </div>
-    <p class="hint">
-      Keys of 20 mm, and the step in letters that are read from a meter away. It is set once by a ruler or a card, for
-      this screen and this zoom.
-    </p>
+    <p class="hint">${say('gloves.hint')}</p>
     ${setting === null ? nothing : ruler()}
   </div>`
 }
@@ -74,28 +72,27 @@ function ruler() {
   requestAnimationFrame(() =>
     document.querySelector('.ruler-bar')?.style.setProperty('width', `${EDGE * (setting ?? 0)}px`),
   )
-  return html`<div class="ruler" role="group" aria-label="Ruler">
+  return html`<div class="ruler" role="group" aria-label=${say('gloves.ruler')}>
     <p>
-      Hold the <strong>short edge of a bank card</strong> or a ruler to the bar, and make the bar as long:
-      <strong>54 mm</strong>.
+      ${say('gloves.hold', { edge: html`<strong>${say('gloves.edge')}</strong>`, length: html`<strong>54 mm</strong>` })}
     </p>
     <div class="ruler-bar" aria-hidden="true"></div>
-    <label for="ruler">Length of the bar</label>
+    <label for="ruler">${say('gloves.length')}</label>
     <input
       id="ruler"
       type="range"
       min=${LEAST}
       max=${MOST}
       step="0.01"
-      aria-valuetext="${Math.round(EDGE * setting)} pixels"
+      aria-valuetext=${say('gloves.pixels', { count: Math.round(EDGE * setting) })}
       .value=${String(setting)}
       @input=${(event) => to(Number(event.target.value))}
     />
     <div class="buttons">
-      <button type="button" class="quiet" @click=${() => to(setting - 0.02)}>Shorter</button>
-      <button type="button" class="quiet" @click=${() => to(setting + 0.02)}>Longer</button>
-      <button type="button" @click=${once('ruler', () => done(true))}>It is as long</button>
-      <button type="button" class="quiet" @click=${once('ruler', () => done(false))}>Leave it</button>
+      <button type="button" class="quiet" @click=${() => to(setting - 0.02)}>${say('gloves.shorter')}</button>
+      <button type="button" class="quiet" @click=${() => to(setting + 0.02)}>${say('gloves.longer')}</button>
+      <button type="button" @click=${once('ruler', () => done(true))}>${say('gloves.done')}</button>
+      <button type="button" class="quiet" @click=${once('ruler', () => done(false))}>${say('gloves.leave')}</button>
     </div>
   </div>`
 }

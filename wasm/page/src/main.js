@@ -6,10 +6,11 @@ import { bookView } from './book.js'
 import { colorView } from './color.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
-import { keys, spoken } from './faults.js'
+import { keys, said, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { followLanguage } from './language.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
@@ -24,7 +25,7 @@ import { shownPlan, shownPots, shownSteps } from './shown.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
-import { language, languageFor, say, speak } from './words.js'
+import { say } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
 
 const VIEWS = ['orders', 'bench', 'one', 'salt', 'color', 'book']
@@ -48,10 +49,10 @@ function page({ made, plan, book }) {
   const shown = view()
   const faults = { orders: ordersFaults.length, book: bookFaults.length, day: made.dayFaults }
   return html`
-    <a class="skip" href="#main" @click=${(event) => skip(event)}>To the work</a>
+    <a class="skip" href="#main" @click=${(event) => skip(event)}>${say('page.toWork')}</a>
     <header class="top">
       <div class="shop"><strong>${state.book.shop ?? 'pourwright'}</strong> <span>${day(state.orders.day)}</span></div>
-      <nav class="views" aria-label="Views">
+      <nav class="views" aria-label=${say('page.views')}>
         ${VIEWS.map(
           (name) =>
             html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
@@ -60,12 +61,12 @@ function page({ made, plan, book }) {
         )}
       </nav>
       <fieldset class="scale">
-        <legend class="out-of-sight">Measures shown</legend>
+        <legend class="out-of-sight">${say('page.measuresShown')}</legend>
         ${['us', 'metric'].map(
           (scale) =>
             html`<label
               ><input type="radio" name="scale" .checked=${state.scale === scale} @change=${() => change({ scale })} />
-              <span>${scale === 'us' ? 'US' : 'Metric'}</span></label
+              <span>${say(`page.${scale}`)}</span></label
             >`,
         )}
       </fieldset>
@@ -88,7 +89,7 @@ function guarded(draw) {
     return draw()
   } catch (failure) {
     console.error(failure)
-    return html`<p class="stale" role="alert">This cannot be shown: ${failure.message}</p>`
+    return html`<p class="stale" role="alert">${say('page.cannotShow', { why: failure.message })}</p>`
   }
 }
 
@@ -119,19 +120,22 @@ function staleNotice(plan, { orders, book, day }, shown) {
     return shown === 'orders'
       ? nothing
       : html`<p class="notice" role="status">
-          There are no orders yet. <a class="button" href="#orders">Add a line</a>
-          <a class="button quiet" href="#book">Open orders</a>
+          ${say('page.noOrders')} <a class="button" href="#orders">${say('page.addLine')}</a>
+          <a class="button quiet" href="#book">${say('page.openOrders')}</a>
         </p>`
   }
   const begun = state.work
-    ? html`<strong>The plan before the change is kept: pots that are begun can be finished by it.</strong>`
-    : html`<strong>The plan shown here is an earlier one.</strong>`
+    ? html`<strong>${say('page.planKept')}</strong>`
+    : html`<strong>${say('page.planEarlier')}</strong>`
   if (day.length) {
     return html`<div class="stale" role="alert">
-      <p><strong>The day cannot go on with this change.</strong></p>
+      <p><strong>${say('page.cannotGoOn')}</strong></p>
       ${day.map(
-        ({ path, message, help }) =>
-          html`<p>${path ? html`<code>${keys(path).map(spoken).join(' › ')}</code> ` : nothing}${message} ${help}</p>`,
+        (fault) =>
+          html`<p>
+            ${fault.path ? html`<code>${keys(fault.path).map(spoken).join(' › ')}</code> ` : nothing}${said(fault, 'message')}
+            ${said(fault, 'help')}
+          </p>`,
       )}
       ${begun}
     </div>`
@@ -139,21 +143,19 @@ function staleNotice(plan, { orders, book, day }, shown) {
   if (shown === 'orders' || shown === 'book') return nothing
   return html`<p class="stale" role="alert">
     ${book ? say('page.faultsInBook', { count: book }) : say('page.faultsInOrders', { count: orders })}
-    ${plan ? begun : 'There is no plan yet.'}
-    <a class="button" href="#${book ? 'book' : 'orders'}">Fix it</a>
+    ${plan ? begun : say('page.noPlan')}
+    <a class="button" href="#${book ? 'book' : 'orders'}">${say('page.fix')}</a>
   </p>`
 }
 
 /** Why there is no plan of the present documents yet, and the keys that go on. */
 function underWay(made, plan, shown) {
   const earlier =
-    plan && shown !== 'orders' && shown !== 'book'
-      ? html`<strong>The plan shown here is an earlier one.</strong>`
-      : nothing
+    plan && shown !== 'orders' && shown !== 'book' ? html`<strong>${say('page.planEarlier')}</strong>` : nothing
   if (made.status === 'working') {
     return html`<p class="notice under-way" role="status">
-      Calculating the plan … ${earlier}
-      <button type="button" @click=${() => stopPlanning()}>Stop</button>
+      ${say('page.calculating')} ${earlier}
+      <button type="button" @click=${() => stopPlanning()}>${say('page.stop')}</button>
     </p>`
   }
   const [words, key] = WAITS[made.status](made)
@@ -162,7 +164,7 @@ function underWay(made, plan, shown) {
     <button type="button" @click=${once('plan now', planNow)}>${key}</button>
     ${
       shown !== 'orders' && (made.status === 'asked' || made.status === 'unfinished')
-        ? html`<a class="button quiet" href="#orders">Change the orders</a>`
+        ? html`<a class="button quiet" href="#orders">${say('page.changeOrders')}</a>`
         : nothing
     }
   </p>`
@@ -171,16 +173,16 @@ function underWay(made, plan, shown) {
 const WAITS = {
   asked: ({ orders, pieces, pots }) => {
     const { number, pieces: most } = largestLine(orders)
-    const many = (count) => count.toLocaleString('en-US')
+    const values = { pieces, most, number }
     return [
-      `The day has ${many(pieces)} pieces, ${many(most)} of them in line ${number}${pots ? `: about ${many(Number(about(pots)))} pots` : ''}. Is that right?`,
-      `Keep ${many(pieces)} pieces`,
+      pots ? say('page.askedPots', { ...values, pots: about(pots) }) : say('page.asked', values),
+      say('page.keepPieces', { pieces }),
     ]
   },
-  unfinished: () => ['The last visit ended before its plan was calculated.', 'Calculate it now'],
-  stopped: () => ['The calculation of the plan was stopped.', 'Calculate it again'],
-  slow: () => ['The plan was not ready after 30 s, and was stopped. Check the number of pieces.', 'Calculate it again'],
-  failed: ({ failure }) => [`The plan could not be calculated (${failure}).`, 'Calculate it again'],
+  unfinished: () => [say('page.unfinished'), say('page.calculateNow')],
+  stopped: () => [say('page.stopped'), say('page.again')],
+  slow: () => [say('page.slow'), say('page.again')],
+  failed: ({ failure }) => [say('page.failed', { why: failure }), say('page.again')],
 }
 
 const isEditing = (shown) => shown === 'orders' || shown === 'book'
@@ -192,12 +194,12 @@ function foot(shown, plan, stale, status) {
   const isBench = shown === 'bench' && plan
   const steps = isBench ? shownSteps() : []
   const now = isBench && !stale ? next(steps) : null
-  return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>
+  return html`<aside class="foot" aria-label=${say(edits === nothing ? 'page.clocksAndNext' : 'page.clocksAndChange')}>
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
         ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
-            ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
+            ${now ? nextThing(plan, now, steps) : html`<p class="say">${say(stale ? (WAITING[status] ?? 'page.seeAbove') : 'page.allDone')}</p>`}
             ${now ? besides(now) : nothing}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}
@@ -222,12 +224,8 @@ function nextThing(plan, now, steps) {
     ${asked ? asked.keys : mainKey(now, steps)}`
 }
 
-/** What the next step waits for. */
-const WAITING = {
-  done: 'Fix the faults first.',
-  working: 'Calculating the plan …',
-  ...Object.fromEntries(Object.keys(WAITS).map((status) => [status, 'There is no plan yet: see above.'])),
-}
+/** What the next step waits for, if it is not said above. */
+const WAITING = { done: 'page.fixFirst', working: 'page.calculating' }
 
 /** The button for the next thing: starts its clock, or ticks it. One that ends a running clock looks different. */
 function mainKey(now, steps) {
@@ -248,7 +246,7 @@ function mainKey(now, steps) {
     class="done-next ${early ? 'early' : ''}"
     @click=${once('foot', () => doneNext(now, steps))}
   >
-    ${early ? 'Done early' : 'Done'}
+    ${say(early ? 'page.early' : 'page.done')}
   </button>`
 }
 
@@ -265,20 +263,20 @@ function skip(event) {
 
 /** What is kept of earlier visits, or the demo; then the words. */
 async function documents() {
-  let before = null
+  let [before, unread] = [null, null]
   try {
     before = await keptLast()
   } catch (failure) {
-    state.notice = `The data kept from an earlier visit cannot be read (${failure.message}): this is the demo.`
+    unread = failure
   }
   const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
   Object.assign(state, parts)
-  await speak(languageFor(state.language))
+  await followLanguage()
+  if (unread) state.notice = say('store.earlier', { why: unread.message })
 }
 
 async function begin() {
   await Promise.all([load(), documents(), lookForOthers()])
-  document.documentElement.lang = language()
   begun()
   followGloves()
   onChange(draw)
@@ -307,7 +305,7 @@ async function firstVisit() {
 
 begin()
   .catch((failure) => {
-    document.getElementById('starting').textContent = `The page could not start: ${failure.message}`
+    document.getElementById('starting').textContent = say('page.noStart', { why: failure.message })
     throw failure
   })
   // The first visit loads the page before what is stored for later ones; a version that cannot start may be replaced by a new one.

@@ -2,6 +2,7 @@
 // them are drawn.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { change } from './state.js'
+import { say } from './words.js'
 
 /** The order lines that are shown at once. */
 export const LINES = 25
@@ -34,10 +35,14 @@ export function part(name, list, size, what) {
     firsts.set(name, place)
     change()
   }
-  const keys = html`<nav class="parts" aria-label="Parts of the list: ${what}">
-    <button type="button" class="quiet" ?disabled=${from === 0} @click=${() => go(from - size)}>Earlier</button>
-    <button type="button" class="quiet" ?disabled=${to === list.length} @click=${() => go(to)}>Later</button>
-    <span>${what} ${from + 1} to ${to} of ${list.length}</span>
+  const keys = html`<nav class="parts" aria-label=${say('lists.parts', { what })}>
+    <button type="button" class="quiet" ?disabled=${from === 0} @click=${() => go(from - size)}>
+      ${say('lists.earlier')}
+    </button>
+    <button type="button" class="quiet" ?disabled=${to === list.length} @click=${() => go(to)}>
+      ${say('lists.later')}
+    </button>
+    <span>${say('lists.range', { what, from: from + 1, to, all: list.length })}</span>
   </nav>`
   return { shown: list.slice(from, to), from, keys }
 }

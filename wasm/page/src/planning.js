@@ -4,6 +4,7 @@
 import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
 import { addressOf } from './files.js'
 import { change, state } from './state.js'
+import { say } from './words.js'
 import { isSame, nowRequest } from './work.js'
 
 /** Pieces of a day above which the page asks back. */
@@ -194,7 +195,7 @@ function send(longest) {
   }
   worker.onerror = (event) => {
     event.preventDefault()
-    fail(event.message ?? 'the browser could not start it')
+    fail(event.message ?? say('page.noWorker'))
   }
   if (longest < Infinity) timeout = setTimeout(() => stopPlanning('slow'), longest)
   const { book, orders, base = null, request } = job()

@@ -1,5 +1,6 @@
 // The drawing of the curves, with the line to drag along them.
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
+import { local, locale, say } from './words.js'
 
 const [HEIGHT, LEFT, RIGHT, TOP, BOTTOM] = [150, 80, 30, 16, 24]
 
@@ -12,10 +13,10 @@ export function plot(points, at, drag) {
   const numbered = points.map((point, step) => ({ ...point, step }))
   const sinking = numbered.filter(({ sink }) => sink)
   const panels = [
-    { name: 'g', title: 'weight of a piece', list: numbered, of: ({ salt: { piece } }) => [piece, piece, piece] },
+    { name: 'g', title: say('salt.titleWeight'), list: numbered, of: ({ salt: { piece } }) => [piece, piece, piece] },
     {
       name: 'cm/s',
-      title: 'sink rate, with its bounds',
+      title: say('salt.titleSpeed'),
       list: sinking,
       of: ({ sink }) => [sink.slowest, sink.sink_rate, sink.fastest],
     },
@@ -63,13 +64,13 @@ function panelOf({ name, title, list, of }, top, x, at) {
   </g>`
 }
 
-const rounded = (value) => new Intl.NumberFormat('en-US', { maximumSignificantDigits: 3 }).format(value)
+const rounded = (value) => new Intl.NumberFormat(locale(), { maximumSignificantDigits: 3 }).format(value)
 
 function xAxis(points, x, bottom) {
   const every = points.length > (innerWidth < 640 ? 30 : 60) ? 12 : 6
   const steps = [...points.keys()].filter((step) => step % every === 0)
   return steps.map(
     (step) => svg`<line class="axis" x1=${x(step)} x2=${x(step)} y1=${bottom - BOTTOM + 4} y2=${bottom - BOTTOM + 10} />
-      <text class="below" x=${x(step)} y=${bottom + 24}>${step === 0 ? 'none' : points[step].salt.as_scooped.text}</text>`,
+      <text class="below" x=${x(step)} y=${bottom + 24}>${step === 0 ? say('salt.none') : local(points[step].salt.as_scooped.text)}</text>`,
   )
 }

@@ -4,11 +4,14 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
 import { asked } from './asked.js'
 import { curveOf, piecesOf, saltFor, saltOf, teaspoons } from './curve.js'
+import { said } from './faults.js'
 import { choice, field } from './fields.js'
+import { ofLibrary } from './library.js'
 import { plot } from './plot.js'
 import { short } from './show.js'
 import { editBook } from './edits.js'
 import { change, state } from './state.js'
+import { language, local, say, typed } from './words.js'
 
 const edit = (parts) => change({ salt: { ...state.salt, ...parts } })
 
@@ -18,13 +21,13 @@ export function saltView() {
   const piece = pieces.find(({ name }) => name === state.salt.product) ?? pieces.find(saltOf) ?? pieces[0]
   const salts = Object.keys(state.book.materials).filter((name) => state.book.materials[name].kind === 'salt')
   if (!piece || !salts.length) {
-    return html`<p class="say">This needs a product of one color and a material of the kind “salt” in the book.</p>`
+    return html`<p class="say">${say('salt.needs')}</p>`
   }
   const salt = salts.includes(state.salt.salt) ? state.salt.salt : (saltOf(piece)?.salt ?? salts[0])
   return html`
     <div class="fields">
       ${field(
-        'Piece',
+        say('salt.piece'),
         'salt:piece',
         choice({
           id: 'salt:piece',
@@ -34,7 +37,7 @@ export function saltView() {
         }),
       )}
       ${field(
-        'Salt',
+        say('salt.salt'),
         'salt:salt',
         choice({ id: 'salt:salt', value: salt, names: salts, set: (salt) => edit({ salt, at: null, note: {} }) }),
       )}
@@ -46,11 +49,11 @@ export function saltView() {
 let curve = { key: null }
 
 function look(piece, salt) {
-  const key = [state.book, piece.name, salt]
+  const key = [state.book, piece.name, salt, language()]
   if (!curve.key || key.some((part, at) => part !== curve.key[at])) curve = { key, ...curveOf(piece, salt) }
   if (curve.fault) {
     return html`<div class="fault">
-      <p><strong>${curve.fault.message}</strong> ${curve.fault.help}</p>
+      <p><strong>${said(curve.fault, 'message')}</strong> ${said(curve.fault, 'help')}</p>
     </div>`
   }
   const { points, ask: askFor, per, formula } = curve
@@ -58,23 +61,23 @@ function look(piece, salt) {
   const here = Number.isInteger(at) ? points[at] : askFor({ as_scooped: teaspoons(at) })
   const none = !(here.salt.mass.value > 0)
   const dose = doseOf(here, at)
-  const words = `${dose} of salt per ${per}: ${short(here.salt.piece)} a piece${
-    here.sink ? `, sinks at ${short(here.sink.sink_rate)}` : ''
-  }`
+  const shown = { dose: local(dose), per: local(String(per)), piece: short(here.salt.piece) }
+  const words = here.sink
+    ? say('salt.valueTextSinks', { ...shown, speed: short(here.sink.sink_rate) })
+    : say('salt.valueText', shown)
   return html`
     <div class="readout">
       <p>
-        <small>salt per ${per} of base</small><strong>${dose}</strong>
-        ${dose === here.salt.mass.text ? nothing : html`${short(here.salt.mass)}, `}${here.salt.of_base.text} of base
+        <small>${say('salt.perBase', { per: shown.per })}</small><strong>${shown.dose}</strong>
+        ${ofBase(here.salt, dose)}
       </p>
-      <p><small>a piece weighs</small><strong>${short(here.salt.piece)}</strong> ${short(here.salt.density)}</p>
+      <p><small>${say('salt.weighs')}</small><strong>${short(here.salt.piece)}</strong> ${short(here.salt.density)}</p>
       ${
         here.sink
           ? html`<p>
-              <small>and sinks at</small><strong>${short(here.sink.sink_rate)}</strong> ${short(here.sink.slowest)} to
-              ${short(here.sink.fastest)}${here.sink.motion === 'straight' ? '' : `, ${here.sink.motion.replace('-', ' ')}`}
+              <small>${say('salt.sinks')}</small><strong>${short(here.sink.sink_rate)}</strong> ${bounds(here.sink)}
             </p>`
-          : html`<p><small>sink rate</small>${here.why}</p>`
+          : html`<p><small>${say('salt.sinkRate')}</small>${here.why}</p>`
       }
     </div>
     ${plot(points, at, (at) => edit({ at }))}
@@ -84,44 +87,55 @@ function look(piece, salt) {
       min="0"
       max=${points.length - 1}
       step="1"
-      aria-label="Salt per ${per} of base"
+      aria-label=${say('salt.along', { per: shown.per })}
       aria-valuetext=${words}
       .value=${live(String(Math.round(at)))}
       @input=${(event) => edit({ at: Number(event.target.value) })}
     />
     <p class="hint">${curve.end}</p>
     <div class="fields wishes">
-      ${wish('Weight of a piece', 'g', 'piece')} ${here.sink ? wish('Sink rate', 'cm/s', 'speed') : nothing}
+      ${wish(say('salt.wishWeight'), 'g', 'piece')}
+      ${here.sink ? wish(say('salt.wishSpeed'), 'cm/s', 'speed') : nothing}
     </div>
     <div class="buttons">
       <button type="button" ?disabled=${at === (curve.now ?? 0)} @click=${() => write(curve, salt, none ? null : dose)}>
-        ${none ? takenOut(curve) : `Write ${dose} into “${formula}”`}
+        ${none ? takenOut(curve) : say('salt.write', { dose: shown.dose, formula })}
       </button>
       ${
         curve.now !== null && at !== curve.now
           ? html`<button type="button" class="quiet" @click=${() => edit({ at: null })}>
-              Back to ${curve.dose}, as in the book
+              ${say('salt.back', { dose: local(String(curve.dose)) })}
             </button>`
           : nothing
       }
     </div>
-    <p class="hint">
-      This changes the book, and with it the day's plan. Salt settles: stir before every load. Sink rates are from a
-      model, with its bounds, for the piece with its hook.
-    </p>
+    <p class="hint">${say('salt.hint')}</p>
     ${asked(...here.said)}
   `
+}
+
+const ofBase = ({ mass, of_base }, dose) =>
+  dose === mass.text
+    ? say('salt.ofBase', { share: local(of_base.text) })
+    : say('salt.massOfBase', { mass: short(mass), share: local(of_base.text) })
+
+/** How fast a piece sinks at least and at most, and how if not straight down. */
+function bounds({ slowest, fastest, motion }) {
+  const values = { slowest: short(slowest), fastest: short(fastest) }
+  return motion === 'straight'
+    ? say('salt.bounds', values)
+    : say('salt.boundsMotion', { ...values, motion: ofLibrary(motion.replace('-', ' ')) })
 }
 
 /** A field for a target, and the salt that reaches it. */
 function wish(label, unit, kind) {
   const wished = (event) => {
-    const text = event.target.value.trim()
+    const text = typed(event.target.value.trim())
     const answered = text ? saltFor(curve, kind, /[a-z]/i.test(text) ? text : `${text} ${unit}`) : { note: '' }
     const tsp = answered.salt && curve.points[1].salt.as_scooped.value
     edit({ note: { [kind]: answered.note ?? '' }, ...(tsp && { at: answered.salt.as_scooped.value / tsp }) })
   }
-  const note = state.salt.note?.[kind]
+  const note = state.salt.note?.[kind] || null
   const id = `wish:${kind}`
   return html`<div class="field">
     <label for=${id}>${label}</label>
@@ -136,7 +150,7 @@ function wish(label, unit, kind) {
       />
       ${unit}</span
     >
-    ${note ? html`<p class="fault" id="${id}:fault">${note}</p>` : nothing}
+    ${note ? html`<p class="fault" id="${id}:fault">${said(note, 'message')}</p>` : nothing}
   </div>`
 }
 
@@ -145,7 +159,7 @@ function doseOf({ salt }, at) {
   return Number.isInteger(at) && !/\b(mL|L)$/.test(salt.as_scooped.text) ? salt.as_scooped.text : salt.mass.text
 }
 
-const takenOut = ({ now, formula }) => (now ? `Take the salt out of “${formula}”` : `“${formula}” has no salt`)
+const takenOut = ({ now, formula }) => say(now ? 'salt.takeOut' : 'salt.hasNone', { formula })
 
 /** Writes the salt of a formula into the book (null removes it); the piece stays in view. */
 function write({ formula, per, piece }, salt, dose) {

@@ -3,6 +3,7 @@
 import { dates } from './formats.js'
 import { state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { local, locale } from './words.js'
 
 const METRIC = /(°C|kPa|\b(mL|L|g|kg|mm|cm|m|cm\/s|g\/mL))$/
 const US = /(°F|inHg|\b(cup|tbsp|tsp|fl oz|gal|lb|in))$/
@@ -15,24 +16,24 @@ function scales({ text, other = '' }) {
 
 /** The text on the scale that is shown. */
 export function short(quantity) {
-  return scales(quantity)[0]
+  return local(scales(quantity)[0])
 }
 
 /** The text on both scales, the other one smaller. */
 export function both(quantity) {
-  const [shown, other] = scales(quantity)
+  const [shown, other] = scales(quantity).map(local)
   return html`<span class="quantity">${shown}${other ? html` <small>${other}</small>` : nothing}</span>`
 }
 
 /** A sentence of the library that gives temperatures on the bench's scale, with these of them on the scale that is shown. */
 export function onScale(sentence, temperatures) {
   const shown = new Map(temperatures.map((one) => [one.text, short(one)]))
-  return sentence.replaceAll(/\d[\d.]* °[CF]/g, (found) => shown.get(found) ?? found)
+  return local(sentence.replaceAll(/\d[\d.]* °[CF]/g, (found) => shown.get(found) ?? found))
 }
 
 /** A deviation, with a true minus sign; empty if there is none. */
 export function off(way) {
-  return way.off.text === '0 %' ? '' : way.off.text.replace('-', '−')
+  return way.off.text === '0 %' ? '' : local(way.off.text.replace('-', '−'))
 }
 
 /** `3 shots`, `1 shot`. */
@@ -42,7 +43,7 @@ export function counted(count, what) {
 
 /** A count to two significant digits: a nominal count is no more certain. */
 export function about(count) {
-  return new Intl.NumberFormat('en-US', { maximumSignificantDigits: 2, useGrouping: false }).format(count)
+  return Number(count.toPrecision(2))
 }
 
 /** A date as people say it: `Thu, Mar 4`. Any other text is returned unchanged. */
@@ -50,5 +51,5 @@ export function day(text) {
   if (!/^\d{4}-\d{2}-\d{2}$/.test(text ?? '')) return text ?? ''
   const date = new Date(`${text}T00:00:00Z`)
   if (Number.isNaN(date.valueOf())) return text
-  return dates('en-US', { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' }).format(date)
+  return dates(locale(), { weekday: 'short', month: 'short', day: 'numeric', timeZone: 'UTC' }).format(date)
 }

@@ -1,6 +1,7 @@
 // Storage in the browser between visits, and files. Nothing leaves this machine.
 import { loaded } from './files.js'
 import { KEPT, change, state } from './state.js'
+import { say } from './words.js'
 
 const KEY = 'pourwright'
 
@@ -108,8 +109,7 @@ async function onDisk() {
 /** Why changes are not on disk at once; empty if they are. */
 let late = ''
 
-const lateOnly = ({ name }) =>
-  `This browser stores changes late (${name}): if it crashes, those of the last seconds are lost.`
+const lateOnly = ({ name }) => say('store.late', { why: name })
 
 /** The text that is to be written to disk next, and whether one is being written. */
 let [waits, writes] = [null, false]
@@ -227,7 +227,7 @@ export function keepNow() {
     localStorage.setItem(KEY, text)
     Object.assign(stored, changed, own(SHARED))
   } catch (failure) {
-    unkept = `This browser does not store the page's data (${failure.name}): save the book and the orders as files.`
+    unkept = say('store.refused', { why: failure.name })
   }
   const news = Object.fromEntries(
     SHARED.filter((part) => part in together && differs(part, together, state)).map((part) => [part, together[part]]),
@@ -243,7 +243,7 @@ export function takeIn(read) {
   change({ reading: state.reading + 1 })
   turn = turn
     .then(read)
-    .catch((failure) => change({ notice: `This could not be read: ${failure.message}` }))
+    .catch((failure) => change({ notice: say('store.unreadable', { why: failure.message }) }))
     .finally(() => change({ reading: state.reading - 1 }))
 }
 

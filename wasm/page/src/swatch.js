@@ -1,7 +1,9 @@
 // Colors on the screen: swatches, and how far two readings are apart. What a screen shows of a color is the library's answer.
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 import { reply, variant } from './replies.js'
+import { ofLibrary } from './library.js'
 import { state } from './state.js'
+import { decimal, say } from './words.js'
 
 /** A color of an answer as requests take it. */
 export function labOf({ lightness, a, b }) {
@@ -29,7 +31,7 @@ export function swatchesOf(formulas) {
   const names = [...new Set(formulas)]
   return names.map((name) => {
     const color = state.book.formulas?.[name]?.color
-    return color ? swatch(hexOf(color), `the color of ${name}, as seen`, 'small') : nothing
+    return color ? swatch(hexOf(color), say('color.ofFormula', { name }), 'small') : nothing
   })
 }
 
@@ -55,9 +57,11 @@ export function apart(one, other) {
 
 /** A difference in the words of a person, with its number and band. */
 export function differenceText({ difference, low, high, looks }) {
-  return html`<strong>${looks[0].toUpperCase()}${looks.slice(1)}.</strong>
-    <span class="number">ΔE₀₀ ${digit(difference)} (${digit(low)} to ${digit(high)})</span>`
+  return html`<strong>${ofLibrary(`${looks[0].toUpperCase()}${looks.slice(1)}.`)}</strong>
+    <span class="number"
+      >${say('color.difference', { difference: digit(difference), low: digit(low), high: digit(high) })}</span
+    >`
 }
 
 /** A number to one decimal, with a true minus sign. */
-export const digit = (value) => (Math.abs(value) < 0.05 ? '0.0' : value.toFixed(1).replace('-', '−'))
+export const digit = (value) => decimal(Math.abs(value) < 0.05 ? 0 : value, 1)

@@ -3,6 +3,7 @@
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { AsyncDirective, directive } from '../vendor/lit-html/async-directive.js'
+import { local, say } from './words.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 
 const REPEAT = 4000
@@ -29,15 +30,17 @@ function holdSeconds() {
 
 /** The clock of an item before it starts: its label, its seconds and the words on its button. */
 export function clockOf(step, item) {
-  const pot = step.pots.join(' and ')
+  const pot = step.pots.reduce((one, other) => say('clock.and', { one, other }))
   if (item.burst) {
     const { value, text } = item.burst.burst
-    return { label: `Pot ${pot}, burst ${item.number} of ${item.of}`, seconds: value, words: text }
+    const label = say('clock.burst', { pot, number: item.number, of: item.of })
+    return { label, seconds: value, words: local(text) }
   }
   if (item.clock) return item.clock
   if (item.hold) {
     const seconds = holdSeconds()
-    return { label: `Pot ${pot}, ${item.hold}`, seconds, words: seconds ? clock(seconds) : 'clock' }
+    const label = say('clock.hold', { pot, what: item.hold })
+    return { label, seconds, words: seconds ? clock(seconds) : say('clock.clock') }
   }
   return null
 }
@@ -95,19 +98,19 @@ export function timerBar(goTo) {
       html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
         <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
           <span class="face">${running(timer)}</span>
-          <span class="of">${isOver(timer) ? 'Over: ' : nothing}${timer.label}</span>
+          <span class="of">${isOver(timer) ? say('clock.over', { label: timer.label }) : timer.label}</span>
         </a>
         <button
           type="button"
           class="quiet"
           @click=${once('stop', () => stop(timer.id))}
-          aria-label="Stop the clock: ${timer.label}"
+          aria-label=${say('clock.stopOf', { label: timer.label })}
         >
-          Stop
+          ${say('clock.stop')}
         </button>
       </div>`,
   )}
-  ${silent ? html`<p class="silent">Touch the page to let the clocks ring.</p>` : nothing}`
+  ${silent ? html`<p class="silent">${say('clock.silent')}</p>` : nothing}`
 }
 
 let rang = 0
@@ -134,7 +137,7 @@ export function runTimers() {
     const over = state.timers.filter(isOver)
     const ended = over.filter(({ started }) => !announced.has(started))
     if (ended.length) {
-      document.getElementById('said').textContent = ended.map(({ label }) => `Over: ${label}.`).join(' ')
+      document.getElementById('said').textContent = ended.map(({ label }) => say('clock.said', { label })).join(' ')
       for (const { started } of ended) announced.add(started)
     }
     if (over.length && Date.now() - rang > REPEAT) ring()
@@ -190,11 +193,6 @@ export async function keepAwake(on = state.timers.length > 0) {
 
 /** Why the screen may go dark while a clock runs, and what would help. */
 function whyItSleeps() {
-  const screen = 'The screen may go dark while a clock runs, and then it does not ring.'
-  if (isSecureContext) return `${screen} This browser does not keep it on: let the device itself keep it on.`
-  return (
-    `${screen} The page came over plain http from another machine, so that the browser neither keeps the screen on nor lets ` +
-    'the page work without its server. Let the device keep its screen on, or serve the page with a certificate: ' +
-    '“wasm/page/serve 8017 0.0.0.0 https”.'
-  )
+  if (isSecureContext) return say('clock.sleeps')
+  return say('clock.sleepsPlain', { command: 'wasm/page/serve 8017 0.0.0.0 https' })
 }

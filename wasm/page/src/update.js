@@ -4,6 +4,7 @@ import { endPlanning } from './planning.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { keepNow } from './storage.js'
+import { say } from './words.js'
 
 /** How often a page that stays open looks for a new version, in milliseconds. */
 const PAUSE = 3_600_000
@@ -53,7 +54,7 @@ export async function watchForUpdate() {
 export function updateNotice() {
   if (!state.update) return nothing
   return html`<p class="notice" role="status">
-    A new version of this page is here. Orders, book, ticks and clocks stay.
-    <button type="button" @click=${once('update', () => waiting?.postMessage('now'))}>Use it now</button>
+    ${say('update.here')}
+    <button type="button" @click=${once('update', () => waiting?.postMessage('now'))}>${say('update.use')}</button>
   </p>`
 }

@@ -54,6 +54,12 @@ function valueOf(values, name, key) {
   return typeof value === 'number' ? used.number.format(value) : value
 }
 
+/** A number with so many decimal places, and a true minus sign. */
+export const decimal = (value, places) =>
+  new Intl.NumberFormat(used.locale, { minimumFractionDigits: places, maximumFractionDigits: places })
+    .format(value)
+    .replace('-', '−')
+
 /** A text of the library with the decimal sign of the locale: the library writes a point, and groups no digits. */
 export const local = (text) => (used.decimal === '.' ? text : text.replaceAll(/(?<=\d)\.(?=\d)/g, used.decimal))
 

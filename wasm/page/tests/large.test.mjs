@@ -59,7 +59,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
     await ready(page)
   })
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   const count = await nodes(page)
@@ -72,12 +72,12 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
   const parts = page.getByRole('navigation', { name: 'Parts of the list: Pots' }).last()
   await parts.getByRole('button', { name: 'Later' }).click()
   await page
-    .getByText(/Pots 21 to 40 of 1\d\d\d/)
+    .getByText(/Pots 21 to 40 of 1,\d\d\d/)
     .first()
     .waitFor()
   await page.getByRole('button', { name: 'Done', exact: true }).click()
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   // They stay as they were kept, and are not asked again.
@@ -85,7 +85,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
   await page.locator('html[data-ready]').waitFor()
   await ready(page)
   await page
-    .getByText(/Pots 1 to 20 of 1\d\d\d/)
+    .getByText(/Pots 1 to 20 of 1,\d\d\d/)
     .first()
     .waitFor()
   await go(page, 'Orders')

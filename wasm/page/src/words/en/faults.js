@@ -1,0 +1,6 @@
+// Faults of the documents.
+export default {
+  list: 'Faults',
+  document: 'the document',
+  place: 'no. {number}',
+}

@@ -1,0 +1,138 @@
+// The page in another language: German, on the demo day. Its words, numbers and dates; what is typed; the choice of the language.
+import assert from 'node:assert/strict'
+import axe from 'axe-core'
+import { LANGUAGES } from '../src/words.js'
+import { chooseFile, person, picture } from './support.mjs'
+
+const [english, german] = await Promise.all([LANGUAGES.en.load(), LANGUAGES.de.load()])
+
+/** Views whose sources are not all converted yet: see `fixed-words.test.mjs`. */
+const LATER = ['orders', 'bench', 'one']
+
+/** The fixed parts of messages, each with some words. */
+const piecesOf = (messages) =>
+  Object.values(messages)
+    .flatMap((part) => Object.values(part))
+    .flatMap((message) => (typeof message === 'string' ? [message] : Object.values(message)))
+    .flatMap((form) => form.split(/\{\w+\}/))
+    .map((piece) => piece.replaceAll(/^[\s:;,.…]+|[\s:;,.…]+$/g, ''))
+    .filter((piece) => (piece.match(/\p{L}/gu) ?? []).length > 3)
+
+/** The names that a new book gives are data, and may be so in another book. */
+const NAMES = ['base', 'color', 'formula', 'mold'].map((thing) => english.start[thing])
+
+/** What is only in English messages: a text that has it was not translated. */
+const ENGLISH = [...new Set(piecesOf(english))].filter(
+  (piece) => !NAMES.includes(piece) && !piecesOf(german).some((own) => own.toLowerCase().includes(piece.toLowerCase())),
+)
+
+const isEnglish = (text) => ENGLISH.find((piece) => text === piece || (piece.includes(' ') && text.includes(piece)))
+
+/** The texts that a person sees or hears, but for those marked as another language; `all` with these. */
+const textsOf = (page, all = false) =>
+  page.evaluate((all) => {
+    const texts = []
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT)
+    for (let node = walk.currentNode; node; node = walk.nextNode()) {
+      const element = node.nodeType === Node.TEXT_NODE ? node.parentElement : node
+      if (element.closest('pre, script, style') || (!all && element.closest('[lang]').lang !== 'de')) continue
+      if (node.nodeType === Node.TEXT_NODE) texts.push(node.data)
+      else for (const name of ['aria-label', 'placeholder', 'aria-valuetext']) texts.push(element.getAttribute(name))
+    }
+    return texts.map((text) => (text ?? '').trim().replaceAll(/\s+/g, ' ')).filter(Boolean)
+  }, all)
+
+/** Goes to a view of a page in any language. */
+async function goTo(page, view) {
+  await page.locator(`nav.views a[href="#${view}"]`).click()
+  await page.locator(`nav.views a[href="#${view}"][aria-current="page"]`).waitFor()
+}
+
+/** Goes to each view, and in the book to each part; what is closed is opened. */
+async function everywhere(page, look) {
+  for (const view of ['orders', 'bench', 'one', 'salt', 'color', 'book']) {
+    await goTo(page, view)
+    const parts = view === 'book' ? await page.locator('.book-parts button').count() : 1
+    for (let at = 0; at < parts; at += 1) {
+      if (view === 'book') await page.locator('.book-parts button').nth(at).click()
+      const entry = page.locator('.entries > li h3 button').first()
+      if (await entry.count()) await entry.click()
+      await look(view, `${view}${view === 'book' ? ` ${at + 1}` : ''}`)
+    }
+  }
+}
+
+person('speaks German, on a phone', { locale: 'de-DE', viewport: { width: 390, height: 844 } }, async (page) => {
+  assert.equal(await page.evaluate(() => document.documentElement.lang), 'de')
+  await everywhere(page, async (view, place) => {
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+    assert.ok(wide <= 0, `${place} is ${wide} px too wide`)
+    const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
+    assert.deepEqual(
+      violations.map(({ id, nodes }) => `${place}: ${id} ${nodes[0].html}`),
+      [],
+    )
+    await picture(page, `german ${place} phone`)
+    if (LATER.includes(view)) return
+    assert.deepEqual((await textsOf(page)).filter(isEnglish), [], place)
+    // A point between digits groups thousands, or is in what the document has.
+    const points = (await textsOf(page, true)).filter((text) => /\d\.\d/.test(text) && !/\d\.\d{3}(?!\d)/.test(text))
+    if (place !== 'book 6') assert.deepEqual(points, [], place)
+  })
+})
+
+person('begins a shop and takes a file in German', { locale: 'de-DE', view: 'book' }, async (page) => {
+  await page.getByRole('button', { name: 'Eigenes Buch beginnen' }).click()
+  await page.getByRole('heading', { name: 'Werkstatt von null an' }).waitFor()
+  assert.deepEqual((await textsOf(page)).filter(isEnglish), [])
+  const fill = (name, text) => page.getByLabel(name, { exact: true }).fill(text)
+  const thing = (title) => page.locator('.thing', { hasText: title })
+  // What is typed with a comma is stored as the library reads it, and shown with a comma.
+  await thing('Das Plastisol').getByLabel('density', { exact: true }).fill('1,03 g/mL')
+  await thing('Eine Gießform').getByLabel('cavity', { exact: true }).fill('9,5 mL')
+  await thing('Eine Gießform').getByLabel('cavities', { exact: true }).fill('4')
+  await thing('Die Becher').getByLabel('holds', { exact: true }).fill('2 cup')
+  await thing('Der Injektor').getByLabel('holds', { exact: true }).fill('4 fl oz')
+  await fill('Farbe 1 darin', '1,5')
+  await page.getByLabel('Einheit: Farbe 1 darin').selectOption('g')
+  await fill('Stück', '12')
+  await page.locator('.ready', { hasText: 'Ihr erster Tag ist geplant: 1 Topf, 12 Stück.' }).waitFor()
+  const { materials, molds, formulas } = await page.evaluate(async () => (await import('./src/state.js')).state.book)
+  assert.equal(materials.Plastisol.density, '1.03 g/mL')
+  assert.equal(molds['Gießform 1'].cavity, '9.5 mL')
+  assert.equal(formulas['Rezeptur 1'].doses['Farbe 1'], '1.5 g')
+  assert.equal(await page.getByLabel('Farbe 1 darin', { exact: true }).inputValue(), '1,5')
+  assert.equal(await thing('Das Plastisol').getByLabel('density', { exact: true }).inputValue(), '1,03 g/mL')
+  await page.getByRole('button', { name: 'Zu den Listen des Buchs' }).click()
+  await chooseFile(page, 'Rezepturen aus CSV', 'rezepte.csv', 'Rezeptur;Farbe 1;je\nRegen;2,5 g;1 cup\n;3 g;\n')
+  await page.getByRole('heading', { name: 'Rezepturen aus rezepte.csv' }).waitFor()
+  assert.deepEqual((await textsOf(page)).filter(isEnglish), [])
+})
+
+person(
+  'speaks the language that is chosen, at once and after a reload',
+  { locale: 'de-DE', view: 'book' },
+  async (page) => {
+    await page.getByLabel('Sprache').selectOption('English')
+    await page.getByRole('heading', { name: 'This page' }).waitFor()
+    assert.equal(await page.evaluate(() => document.documentElement.lang), 'en')
+    await page.locator('html[data-stored]').waitFor()
+    await page.reload()
+    await page.getByRole('heading', { name: 'This page' }).waitFor()
+    assert.equal(await page.getByLabel('Language').inputValue(), 'en')
+    // The numbers are those of the language: English has a point.
+    await page.getByRole('button', { name: /^plain/ }).click()
+    assert.ok((await textsOf(page, true)).some((text) => /\d\.\d+ g\/mL/.test(text)))
+    await page.getByLabel('Language').selectOption({ index: 0 })
+    await page.getByRole('heading', { name: 'Diese Seite' }).waitFor()
+  },
+)
+
+person('asks what a comma means in American English', { view: 'book' }, async (page) => {
+  await page.getByRole('button', { name: /^dusk/ }).click()
+  const amount = page.getByLabel('Amount of plum', { exact: true })
+  await amount.fill('1,25 cup')
+  await page.getByText('1.25').first().waitFor()
+  assert.equal(await amount.getAttribute('aria-invalid'), 'true')
+  assert.equal(await amount.inputValue(), '1,25 cup')
+})
