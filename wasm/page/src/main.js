@@ -4,6 +4,7 @@ import { bench, goToItem } from './bench.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
+import { dayView } from './day.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, spoken } from './faults.js'
@@ -27,7 +28,7 @@ import { updateNotice, watchForUpdate } from './update.js'
 import { language, languageFor, say, speak } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
 
-const VIEWS = ['orders', 'bench', 'one', 'salt', 'color', 'book']
+const VIEWS = ['orders', 'bench', 'day', 'one', 'salt', 'color', 'book']
 
 const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice(1) : 'bench')
 
@@ -121,6 +122,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
   if (shown === 'salt') return saltView()
   if (shown === 'color') return colorView()
   if (shown === 'one') return oneView(pots, plan)
+  if (shown === 'day') return dayView(made)
   const changes = made.gone ? wordsOf(made.gone) : (state.work?.changes ?? [])
   return plan ? bench(plan, steps, changes) : nothing
 }
@@ -203,7 +205,7 @@ const isEditing = (shown) => shown === 'orders' || shown === 'book'
 
 /** The bar at the foot: the clocks, and the next thing to do with a large button; where the documents are written, the last change. */
 function foot(shown, plan, steps, stale, status) {
-  const edits = isEditing(shown) || shown === 'color' ? editsBar() : nothing
+  const edits = isEditing(shown) || shown === 'color' || shown === 'day' ? editsBar() : nothing
   if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
   const now = plan && !stale ? next(steps) : null
   return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>

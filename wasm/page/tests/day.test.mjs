@@ -1,0 +1,78 @@
+// The day's events, as a person does them: the record of a pot, pouring it again, what was learned.
+import assert from 'node:assert/strict'
+import { readFile } from 'node:fs/promises'
+import { ask, go, person, picture, planOf, pot } from './support.mjs'
+
+const PHONE = { width: 390, height: 844 }
+const TABLET = { width: 820, height: 1180 }
+
+/** Shows a part of the day's events. */
+async function dayPart(page, name) {
+  await go(page, 'Day')
+  const key = page.getByRole('navigation', { name: 'Parts of the day' }).getByRole('button', { name })
+  await key.click()
+  await key.and(page.locator('[aria-current="true"]')).waitFor()
+}
+
+/** Ticks all boxes of a pot, in its order. */
+async function tickAll(page, letter) {
+  await page.evaluate(async (letter) => {
+    const [{ planned }, { toggle, progress }, { steps }] = await Promise.all(
+      ['planning', 'progress', 'steps'].map((name) => import(`./src/${name}.js`)),
+    )
+    for (const step of steps(planned().plan).filter(({ pots }) => pots.includes(letter))) {
+      for (const item of step.items) if (progress(item) !== 'done') toggle(item)
+    }
+  }, letter)
+}
+
+/** The records that the page has kept. */
+const kept = (page) =>
+  page.evaluate(async () => {
+    const { records } = await import('./src/records.js')
+    return records()
+  })
+
+person('keeps the record of a pot as it was poured', { viewport: PHONE }, async (page) => {
+  await pot(page, 'D').waitFor()
+  await tickAll(page, 'D')
+  await dayPart(page, 'Record')
+  const notes = page.getByRole('region', { name: 'Pot D' })
+  await notes.getByLabel('Good of 56 (50 ordered)').fill('55')
+  await notes.getByLabel('Weighed', { exact: true }).fill('10')
+  await notes.getByLabel('Together, g').fill('21.4')
+  await notes.getByText('What went in').click()
+  await notes.getByLabel('What went in of rust').fill('38 drops')
+  await notes.getByLabel('What the scale showed for rust').fill('1.8')
+  await notes.getByText('Heat and injector').click()
+  await notes.getByLabel('Oven ran, all bursts').fill('124')
+  await notes.getByLabel('Reading before').fill('68 °F')
+  await notes.getByLabel('Reading after').fill('336 °F')
+  await notes.getByLabel('Injector kept').fill('4.1')
+  await notes.getByLabel('Left in the cup').fill('101,8,8')
+  await notes.getByText('can be read').or(notes.locator('.fault')).first().waitFor()
+  await notes.getByLabel('Left in the cup').fill('101.8')
+  await notes.getByLabel('Name on the jar').fill('ember, tin 4')
+  await notes.getByText('Its feed share is 73.2 %').waitFor()
+  await picture(page, 'record phone', { fullPage: true })
+  await notes.getByRole('button', { name: 'Keep the record of pot D' }).click()
+  await notes.getByText('Kept as it is here.').waitFor()
+  // The library's own record of the same notes, and it reads back what was kept.
+  const [entry] = await kept(page)
+  const actuals = JSON.parse(await readFile(new URL('../../../core/examples/demo/actuals.json', import.meta.url)))
+  const plan = await planOf(page)
+  const own = { ...actuals.pots.D, reheats: undefined, notes: undefined }
+  const wanted = await ask(page, {
+    calculate: 'record',
+    plan: { ...plan, pots: plan.pots.filter((one) => one.pot === 'D') },
+    actuals: { format: plan.format, pots: { D: own } },
+  })
+  assert.deepEqual(entry.record, wanted.answer)
+  assert.deepEqual((await ask(page, { calculate: 'learn', records: [entry.record] })).faults, [])
+  // It is still there after a reload, and its leftover goes to the shelf.
+  await page.reload()
+  await page.locator('html[data-ready]').waitFor()
+  await page.getByText('Tue, Mar 2').nth(1).waitFor()
+  await page.getByRole('button', { name: 'To the shelf: ember, tin 4' }).click()
+  await page.getByRole('button', { name: 'Take it off the shelf: ember, tin 4' }).waitFor()
+})
