@@ -64,6 +64,7 @@ function page({ plan, steps, pots, book }, made) {
   const stale = !made.plan
   const shown = view()
   const faults = { orders: ordersFaults.length, book: bookFaults.length, day: made.dayFaults }
+  const counts = { orders: faults.orders, book: faults.book }
   return html`
     <a class="skip" href="#main" @click=${(event) => skip(event)}>To the work</a>
     <header class="top">
@@ -72,7 +73,7 @@ function page({ plan, steps, pots, book }, made) {
         ${VIEWS.map(
           (name) =>
             html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
-              >${titleOf(name)}${faults[name] ? html` <span class="fault-count">${faults[name]}</span>` : nothing}</a
+              >${titleOf(name)}${counts[name] ? html` <span class="fault-count">${counts[name]}</span>` : nothing}</a
             >`,
         )}
       </nav>

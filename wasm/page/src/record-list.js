@@ -89,7 +89,7 @@ function potOf(id, record, pot) {
         html`<h3>${letter(pot.pot)} ${stage.formulas.join(' + ')}</h3>
           <p>
             ${say('record.per', { per: stage.per })}
-            ${stage.made.map(({ material, dose, off: by }) => html`<span class="dose">${material} ${dose}${isOff(by) ? html` <small>(${off({ off: by })})</small>` : nothing}</span>`)}
+            ${stage.made.map(({ material, dose, off: by }) => html`<span class="made-of">${material} ${dose}${isOff(by) ? html` <small>(${off({ off: by })})</small>` : nothing}</span>`)}
           </p>
           ${stage.draws.map((draw) => pieces(draw))} ${again(`${id} ${pot.pot} ${at}`, record, stage)}`,
     )}

@@ -9,7 +9,8 @@ const NAME = 'pourwright-records'
 /** The records, the latest first; null until they are read. */
 let held = null
 
-let reading = false
+/** The reading of them; null before it begins. */
+let reading = null
 
 /** Why they cannot be stored; empty if they can. */
 let failure = ''
@@ -36,25 +37,23 @@ async function open() {
 
 const isLater = (one, other) => (`${other.record.day ?? ''} ${other.at}` < `${one.record.day ?? ''} ${one.at}` ? -1 : 1)
 
-/** Reads the records, also those that another tab has stored since. */
-export async function readRecords() {
-  if (reading) return
-  reading = true
+/** Reads the records. */
+const readRecords = () => (reading ??= read())
+
+async function read() {
   try {
     const store = (await open()).transaction('records').objectStore('records')
     held = (await done(store.getAll())).sort(isLater)
-    failure = ''
   } catch (refused) {
-    held ??= []
+    held = []
     failure = say('record.unkept', { why: refused.name })
   }
-  reading = false
   change()
 }
 
 /** The records, the latest first; none until they are read. */
 export function records() {
-  if (held === null && !reading) readRecords()
+  if (held === null) readRecords()
   return held ?? NONE
 }
 
@@ -63,19 +62,27 @@ const NONE = []
 /** Whether the records are read. */
 export const areRead = () => held !== null
 
+// Another tab may have stored some meanwhile.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState !== 'visible' || held === null) return
+  reading = null
+  readRecords()
+})
+
 /** Why records are not stored; empty if they are. */
 export const unkept = () => failure
 
 /** Stores records, each `{ id, at, pots, record }`, in the place of those with the same ids. */
 export async function keepRecords(entries) {
+  await readRecords()
   const ids = new Set(entries.map(({ id }) => id))
-  held = [...entries, ...records().filter(({ id }) => !ids.has(id))].sort(isLater)
+  held = [...entries, ...held.filter(({ id }) => !ids.has(id))].sort(isLater)
   await write((store) => entries.forEach((entry) => store.put(entry)))
 }
 
 /** Takes a record out. */
 export async function removeRecord(id) {
-  held = records().filter((entry) => entry.id !== id)
+  held = held.filter((entry) => entry.id !== id)
   await write((store) => store.delete(id))
 }
 
@@ -103,7 +110,8 @@ export async function takeFile(text) {
   const { faults = [] } = ask({ calculate: 'learn', records: list, book: state.book })
   const wrong = faults.filter(({ code }) => code !== 'learn-no-day')
   if (wrong.length) return wrong.map(({ path, message, help }) => `${path}: ${message} ${help}`)
-  const known = new Set(records().map(({ record }) => JSON.stringify(record)))
+  await readRecords()
+  const known = new Set(held.map(({ record }) => JSON.stringify(record)))
   const entries = list
     .filter((record) => !known.has(JSON.stringify(record)))
     .map((record, at) => ({

@@ -76,3 +76,63 @@ person('keeps the record of a pot as it was poured', { viewport: PHONE }, async 
   await page.getByRole('button', { name: 'To the shelf: ember, tin 4' }).click()
   await page.getByRole('button', { name: 'Take it off the shelf: ember, tin 4' }).waitFor()
 })
+
+/** Keeps a record of pot D on each of these days: what so many drops of rust weighed. */
+const seed = (page, days) =>
+  page.evaluate(async (days) => {
+    const [core, { state }, { keepRecords }] = await Promise.all(
+      ['core', 'state', 'records'].map((name) => import(`./src/${name}.js`)),
+    )
+    const entries = days.map(([day, weighed], at) => {
+      const { plan } = core.plan(state.book, { ...state.orders, day })
+      const pots = { D: [{ went_in: { rust: { measured: '40 drops', weighed } } }] }
+      const { answer } = core.ask({
+        calculate: 'record',
+        book: state.book,
+        plan: { ...plan, pots: plan.pots.filter(({ pot }) => pot === 'D') },
+        actuals: { format: plan.format, pots },
+      })
+      return { id: `${day} 0`, at, pots: ['D'], record: answer }
+    })
+    await keepRecords(entries)
+  }, days)
+
+const DAYS = [
+  ['2027-02-02', '1.95 g'],
+  ['2027-02-09', '1.97 g'],
+  ['2027-02-16', '1.94 g'],
+  ['2027-02-23', '1.96 g'],
+]
+
+person('takes over what the records show, one number at a time', { viewport: TABLET }, async (page) => {
+  await pot(page, 'D').waitFor()
+  await seed(page, DAYS)
+  await dayPart(page, 'Learned')
+  const { answer } = await ask(page, { calculate: 'learn', records: (await kept(page)).map(({ record }) => record) })
+  const [offer] = answer.changes
+  assert.equal(offer.what, 'drop of rust')
+  const drop = () => page.evaluate(async () => (await import('./src/state.js')).state.book.materials.rust.drop)
+  const before = await drop()
+  await page.getByText(offer.after).waitFor()
+  await picture(page, 'learn tablet')
+  await page.getByRole('button', { name: 'Accept into the book: drop of rust' }).click()
+  await page.getByText('There is nothing to accept.').waitFor()
+  assert.equal(await drop(), offer.after)
+  await page.getByRole('button', { name: 'Undo: Learned: drop of rust.' }).click()
+  await page.getByText(offer.after).waitFor()
+  assert.equal(await drop(), before)
+})
+
+person('pours again what was poured on an earlier day', { viewport: PHONE }, async (page) => {
+  await pot(page, 'D').waitFor()
+  await seed(page, DAYS.slice(0, 1))
+  await dayPart(page, 'Record')
+  await page.getByText('Tue, Feb 2').click()
+  await picture(page, 'kept phone', { fullPage: true })
+  await page.getByRole('button', { name: 'Keep as made, and pour it' }).click()
+  const row = page.getByRole('row', { name: /^rust/ })
+  await row.getByText('40 drops').waitFor()
+  const formulas = await page.evaluate(async () => (await import('./src/state.js')).state.book.formulas)
+  const [{ record }] = await kept(page)
+  assert.deepEqual(formulas['ember, 2027-02-02'], record.pots[0].stages[0].color)
+})
