@@ -119,7 +119,7 @@ function viewOf(shown, { plan, steps, pots, book }, made) {
   if (shown === 'book') return bookView(made.plan, bookFaults, ordersFaults)
   // Until its plan is there, a changed book may have faults.
   const unread = made.status !== 'done' && made.book !== book
-  if ((bookFaults.length || unread) && shown !== 'bench') return nothing
+  if ((bookFaults.length || unread) && shown !== 'bench' && shown !== 'day') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'color') return colorView()
   if (shown === 'one') return oneView(pots, plan)

@@ -10,13 +10,15 @@ import { wordsOf } from './work.js'
 
 let product = ''
 
+/** The line that was changed last: what that means is shown below it. */
+let changed = null
+
 /** The part of the view. */
 export function morePart(made) {
   const { shown, from, keys } = part('more', state.orders.lines, LINES, say('more.lines'))
   return html`<section class="more-part">
     <h2>${say('more.title')}</h2>
-    <div class="means" aria-live="polite">${means(made)}</div>
-    ${keys}
+    ${changed === null || !state.orders.lines[changed] ? meaning(made) : nothing} ${keys}
     <ul class="more-lines">
       ${shown.map((line, at) => row(line, from + at, made))}
     </ul>
@@ -24,13 +26,18 @@ export function morePart(made) {
   </section>`
 }
 
+const meaning = (made) => html`<div class="means" role="status">${means(made)}</div>`
+
 const numberOf = (value) => (Number.isInteger(value) ? value : 0)
 
 function row(line, at, made) {
   const key = line.packs === undefined ? 'pieces' : 'packs'
   const count = numberOf(line[key])
   const what = `${line.order}, ${line.product ?? [line.mold, ...(line.formulas ?? [])].filter(Boolean).join(' · ')}${line.shape ? `, ${line.shape}` : ''}`
-  const go = (to) => editOrders(['lines', at, key], to, say('more.changed', { what, from: count, to }))
+  const go = (to) => {
+    changed = at
+    editOrders(['lines', at, key], to, say('more.changed', { what, from: count, to }))
+  }
   const now = made.gone ? made.gone.lines[at] : state.work?.lines?.[at]
   return html`<li>
     <p>${what} ${now?.made ? html`<small>${say('more.made', { made: now.made, owed: now.owed })}</small>` : nothing}</p>
@@ -48,6 +55,7 @@ function row(line, at, made) {
       >
       <button type="button" aria-label="${say('more.more')}: ${what}" @click=${() => go(count + 1)}>+</button>
     </div>
+    ${changed === at ? meaning(made) : nothing}
   </li>`
 }
 

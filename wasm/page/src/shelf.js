@@ -123,7 +123,7 @@ export function shelfPart(made) {
       <button type="button" @click=${once('next day', () => nextList(made))}>${say('shelf.begin')}</button>
       ${waiting().length ? html`<button type="button" class="quiet" @click=${once('put on list', putOnList)}>${say('shelf.today')}</button>` : nothing}
     </div>
-    <p class="hint">${say('shelf.todayWhat')}</p>
+    ${waiting().length ? html`<p class="hint">${say('shelf.todayWhat')}</p>` : nothing}
   </section>`
 }
 

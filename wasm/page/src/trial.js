@@ -97,7 +97,7 @@ export function trialPart() {
         'trial/other',
         faults.filter(({ path }) => !/^\/(trial\/(start|formulas)|save_as|body_as)/.test(path)),
       )}
-      ${isBegun() ? scoops() : html`<p class="hint">${say('trial.begin')}</p>`}
+      ${isBegun() ? scoops(answer) : html`<p class="hint">${say('trial.begin')}</p>`}
     </section>
     <section aria-live="polite">
       <h2>${say('trial.formula')}</h2>
@@ -115,7 +115,7 @@ const names = () => {
 
 /** What the cup started from. */
 function begin(faults) {
-  const { start, formulas, log } = now()
+  const { start, formulas } = now()
   const all = Object.keys(state.book.formulas ?? {})
   const own = faultsAt(faults, ['trial', 'start'])
   const wrong = faultsAt(faults, ['trial', 'formulas'])
@@ -148,19 +148,6 @@ function begin(faults) {
         }),
         wrong,
       )}
-      ${
-        log.length
-          ? html`<div class="field ends">
-              <button
-                type="button"
-                class="quiet"
-                @click=${once('new trial', () => confirm(say('trial.sure')) && set(NEW))}
-              >
-                ${say('trial.new')}
-              </button>
-            </div>`
-          : nothing
-      }
     </div>
     ${
       start.trim()
@@ -172,8 +159,8 @@ function begin(faults) {
 }
 
 /** The materials to choose from, and the keys that put one in. */
-function scoops() {
-  const { material, other, taken, log: steps } = now()
+function scoops(answer) {
+  const { material, other, taken } = now()
   const all = materials()
   const chosen = all.some(([name]) => name === material) ? material : (all[0]?.[0] ?? '')
   const amounts = chosen ? measures(chosen) : []
@@ -199,12 +186,14 @@ function scoops() {
             type="button"
             class="scoop"
             aria-label=${say('trial.put', { amount, material: chosen })}
-            @click=${once(`scoop ${amount} ${steps.length}`, () => log({ [chosen]: amount }))}
+            @click=${once(`scoop ${amount}`, () => log({ [chosen]: amount }))}
           >
             + ${local(amount)}
           </button>`,
       )}
     </div>
+    <p class="so-far" aria-live="polite">${answer ? soFar(answer) : nothing}</p>
+    ${logKeys()}
     <form
       class="fields"
       @submit=${(event) => {
@@ -288,6 +277,11 @@ function grown(answer) {
     <p class="hint">${say('trial.total')} ${short(answer.mass)}, ${both(answer.volume)}.</p>`
 }
 
+/** The formula in one line. */
+const soFar = ({ per, cup }) =>
+  html`${say('trial.per', { per })}:
+  ${cup.map(({ material, dose }) => html`<span>${material} <strong>${local(dose)}</strong></span>`)}`
+
 const stepWords = (step) => {
   if (typeof step === 'string') return say('trial.again')
   if (step.taken) return say('trial.tookOut', { amount: local(step.taken) })
@@ -296,11 +290,27 @@ const stepWords = (step) => {
     .join(', ')
 }
 
-/** The log; its last steps can be taken back, and put in again. */
-function logPart() {
+/** The keys that go over the log: once more, back, and in again. */
+function logKeys() {
   const { log: steps, undone } = now()
   const last = steps.at(-1)
   const isScoop = last && !last.taken
+  return html`<div class="buttons">
+    <button type="button" ?disabled=${!isScoop} @click=${once('again', () => log('again'))}>
+      ${say('trial.oncemore')}
+    </button>
+    <button type="button" class="quiet" ?disabled=${!steps.length} @click=${once('back', () => turn('log', 'undone'))}>
+      ${say('trial.back')}
+    </button>
+    <button type="button" class="quiet" ?disabled=${!undone.length} @click=${once('redo', () => turn('undone', 'log'))}>
+      ${say('trial.redo')}
+    </button>
+  </div>`
+}
+
+/** The log. */
+function logPart() {
+  const { log: steps } = now()
   return html`<h3>${say('trial.log')}</h3>
     ${
       steps.length
@@ -310,27 +320,13 @@ function logPart() {
         : html`<p class="hint">${say('trial.nothingIn')}</p>`
     }
     <div class="buttons">
-      <button type="button" ?disabled=${!isScoop} @click=${once(`again ${steps.length}`, () => log('again'))}>
-        ${say('trial.oncemore')}
-      </button>
-      <button
-        type="button"
-        class="quiet"
-        ?disabled=${!steps.length}
-        @click=${once(`back ${steps.length}`, () => turn('log', 'undone'))}
-      >
-        ${say('trial.back')}
-      </button>
-      <button
-        type="button"
-        class="quiet"
-        ?disabled=${!undone.length}
-        @click=${once(`redo ${steps.length}`, () => turn('undone', 'log'))}
-      >
-        ${say('trial.redo')}
+      <button type="button" class="quiet" ?disabled=${!steps.length} @click=${once('new trial', renew)}>
+        ${say('trial.new')}
       </button>
     </div>`
 }
+
+const renew = () => confirm(say('trial.sure')) && set(NEW)
 
 /** Keeps the cup as a formula of the book. */
 function keepPart(answer, faults) {

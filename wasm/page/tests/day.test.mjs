@@ -136,3 +136,97 @@ person('pours again what was poured on an earlier day', { viewport: PHONE }, asy
   const [{ record }] = await kept(page)
   assert.deepEqual(formulas['ember, 2027-02-02'], record.pots[0].stages[0].color)
 })
+
+person('finds a formula at the cup, scoop by scoop, and keeps it', { viewport: PHONE }, async (page) => {
+  await pot(page, 'A').waitFor()
+  await dayPart(page, 'Trial')
+  await page.getByRole('button', { name: '1/2 cup', exact: true }).click()
+  await page.getByLabel('Formula in it').selectOption('plain')
+  const put = async (material, ...amounts) => {
+    await page.getByRole('button', { name: material, exact: true }).click()
+    for (const amount of amounts) {
+      await page.getByRole('button', { name: `Put in ${amount} of ${material}`, exact: true }).click()
+    }
+  }
+  await put('plum', '10 drops', '1 drop')
+  await put('teal-flake', '1/8 tsp')
+  // A tap too many is taken back, and the last scoop is repeated.
+  await put('soot', '1 drop')
+  await page.getByRole('button', { name: 'Undo the last' }).click()
+  await page.getByRole('button', { name: 'Once more' }).click()
+  await page.getByLabel('Taken out for a sample').fill('6')
+  await page.getByText('is a number without a unit').or(page.locator('.fault')).count()
+  await page.getByLabel('Taken out for a sample').fill('6 g')
+  await page.getByRole('button', { name: 'Took it out' }).click()
+  await page.getByLabel('Another amount of soot').fill('2 drops')
+  await page.getByRole('button', { name: 'Put it in' }).click()
+  const log = [
+    { plum: '10 drops' },
+    { plum: '1 drop' },
+    { 'teal-flake': '1/8 tsp' },
+    'again',
+    { taken: '6 g' },
+    { soot: '2 drops' },
+  ]
+  const { answer } = await ask(page, {
+    calculate: 'trial',
+    trial: { start: '1/2 cup', formulas: ['plain'], log },
+    save_as: 'dusk, at noon',
+  })
+  for (const { material, dose } of answer.cup) {
+    await page.getByRole('row', { name: new RegExp(`^${material} ${dose}`) }).waitFor()
+  }
+  await picture(page, 'trial phone', { fullPage: true })
+  await page.getByLabel('Name of the formula').fill('dusk, at noon')
+  await page.getByRole('button', { name: 'Write it into the book' }).click()
+  const formula = () =>
+    page.evaluate(async () => (await import('./src/state.js')).state.book.formulas['dusk, at noon'] ?? null)
+  assert.deepEqual(await formula(), answer.write[0].value)
+  await page.getByRole('button', { name: 'Undo: The formula dusk, at noon, from a trial.' }).click()
+  assert.equal(await formula(), null)
+})
+
+person('makes more pieces at noon, and says what that means', { viewport: TABLET }, async (page) => {
+  const first = pot(page, 'A').getByRole('checkbox')
+  for (const at of [0, 1, 2]) await first.nth(at).click()
+  await go(page, 'Orders')
+  await page.getByRole('textbox', { name: 'Pieces' }).first().fill('30')
+  await dayPart(page, 'More pieces')
+  await page.getByRole('button', { name: 'One more: 31, dusk finger', exact: true }).click()
+  const means = page.getByRole('status').filter({ hasText: 'What it means' })
+  await means.getByText('Pot A: 1 more load of finger-5; clear-base: 43.4 g more; plum: 6 drops more.').waitFor()
+  await picture(page, 'more tablet')
+  await page.getByRole('button', { name: /^Undo: 31, dusk finger/ }).click()
+  await means.getByText('Pot A: 1 more load of finger-5.').waitFor()
+  // What cannot be done is said plainly.
+  await page.evaluate(async () => (await import('./src/edits.js')).editBook(['molds', 'grub-2'], undefined))
+  await page.getByText('This cannot be done today.').waitFor()
+})
+
+person("begins the next day's list with what is left", { viewport: PHONE }, async (page) => {
+  page.on('dialog', (dialog) => dialog.accept())
+  await pot(page, 'D').waitFor()
+  await dayPart(page, 'Record')
+  await page.getByRole('button', { name: 'Pot D: not begun' }).click()
+  await page.getByRole('button', { name: 'All went as the sheet says' }).click()
+  await page.getByRole('button', { name: 'Keep the record of pot D' }).click()
+  await page.getByText('Kept as it is here.').waitFor()
+  const [{ record }] = await kept(page)
+  const [{ value: left }] = record.shelf
+  await dayPart(page, 'Leftovers')
+  await page.getByRole('button', { name: `To the shelf: ${left[0].name}` }).click()
+  await picture(page, 'leftovers phone')
+  await page.getByRole('button', { name: 'Begin the list of the next day' }).click()
+  await page.getByRole('button', { name: 'Add a line' }).click()
+  const orders = await page.evaluate(async () => (await import('./src/state.js')).state.orders)
+  assert.deepEqual(orders.shelf, left)
+  assert.equal(orders.day, '2027-03-03')
+  // The next day's plan uses it.
+  await page.getByLabel('Product').selectOption('ember grub')
+  await page.getByRole('textbox', { name: 'Pieces' }).fill('50')
+  await go(page, 'Bench')
+  await page
+    .getByText(new RegExp(`${left[0].name}.* used`))
+    .first()
+    .waitFor()
+})
