@@ -63,14 +63,14 @@ export function openItems(plan, pot, done) {
 }
 
 /**
- * A pot with the stages that are begun, and their actuals; null if none is. `done` are the ticks, `notes` what was written; with
- * `isWhole`, all that has no tick counts as done.
+ * A pot with the stages that are begun, and their actuals; null if none is. `done` are the ticks, `good` the good pieces as counted
+ * at the bench, `notes` what was written; with `isWhole`, all that has no tick counts as done.
  */
-export function actualsOf(plan, pot, done, notes, isWhole) {
+export function actualsOf({ plan, done, good }, pot, notes, isWhole) {
   const count = begunStages(plan, pot, done, isWhole)
   if (!count) return null
   const stages = pot.stages.slice(0, count)
-  const of = { plan, pot, done, notes, isWhole }
+  const of = { plan, pot, done, good, notes, isWhole }
   return {
     pot: { ...pot, stages },
     actuals: stages.map((stage, at) => stageOf(of, stage, at + 1, at + 1 === count) ?? {}),
@@ -127,7 +127,9 @@ function wentIn({ done, notes, isWhole }, stage, number, steps) {
   stage.weigh.forEach((weigh, at) => {
     const items = steps.flatMap(({ items }) => items).filter((item) => item.weigh === at + 1)
     const isOpen = items.length > 0 && !items.every((item) => isTicked(done, item)) && !isNothing(weigh)
-    if (isOpen && !isWhole) found[weigh.material] = '0 g'
+    const poured = items.map((item) => isTicked(done, item) && done[item.id].poured).find(Boolean)
+    if (poured) found[weigh.material] = { measured: poured }
+    else if (isOpen && !isWhole) found[weigh.material] = '0 g'
   })
   for (const [kind, part] of Object.entries({ in: 'measured', on: 'weighed' })) {
     const start = `${kind}/${number}/`
@@ -161,7 +163,7 @@ function shots(of, stage, number, steps) {
   return molds
 }
 
-function shotsOf({ plan, pot, done, notes, isWhole }, draw, place, steps, at) {
+function shotsOf({ plan, pot, done, good, notes, isWhole }, draw, place, steps, at) {
   const items = steps
     .filter(({ kind, at: parts }) => kind === 'shoot' && parts.some((part) => part.pot === pot.pot && part.draw === at))
     .flatMap(({ items }) => items)
@@ -170,7 +172,8 @@ function shotsOf({ plan, pot, done, notes, isWhole }, draw, place, steps, at) {
   const counted = written ? countOf(written) : isWhole || made === draw.shots ? undefined : made
   const took = noteOf(notes, `took/${place}`)
   if (!isCounted(plan, pot, draw)) return some({ shots: counted })
-  const pieces = draw.pieces.map(({ shape }) => [shape, piecesOf(notes, `${place}/${shape ?? ''}`)])
+  const here = good[countedAt(plan, pot, place)] ?? {}
+  const pieces = draw.pieces.map(({ shape }) => [shape, piecesOf(notes, `${place}/${shape ?? ''}`, here[shape ?? ''])])
   const shapes = pieces.some(([shape]) => shape !== null)
   return some({
     shots: counted,
@@ -179,10 +182,19 @@ function shotsOf({ plan, pot, done, notes, isWhole }, draw, place, steps, at) {
   })
 }
 
-function piecesOf(notes, place) {
+/** The id of the step at which the bench counts the good pieces of a draw, by its place: the first that shoots them. */
+export function countedAt(plan, { pot }, place) {
+  const [stage, draw] = place.split('/').map(Number)
+  const isOf = (at) => at.pot === pot && at.stage === stage && at.draw === draw
+  const shoots = plan.steps.filter(({ kind }) => kind === 'shoot')
+  const work = shoots.find(({ at }) => at.some(isOf))?.work
+  return shoots.find((step) => step.work === work)?.id
+}
+
+function piecesOf(notes, place, counted) {
   const [good, count, weigh] = ['good', 'count', 'weigh'].map((kind) => noteOf(notes, `${kind}/${place}`))
   return some({
-    good: good && countOf(good),
+    good: good ? countOf(good) : counted,
     weights: weigh && [{ count: countOf(count ?? '1'), weigh: withUnit(weigh, 'g') }],
   })
 }

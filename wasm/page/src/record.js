@@ -1,6 +1,6 @@
 // The record as you go: what was poured, shot and weighed of a pot. The ticks have most of it; the maker adds what differed.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { actualsOf, begunStages, drawsOf, isCounted, keyOfFault, openItems } from './actuals.js'
+import { actualsOf, begunStages, countedAt, drawsOf, isCounted, keyOfFault, openItems } from './actuals.js'
 import { ask, plan } from './core.js'
 import { messages } from './faults.js'
 import { choice, field, textInput } from './fields.js'
@@ -30,11 +30,15 @@ export function plansOfDay({ base, plan }) {
   const found = []
   for (let past = state.work?.past; past; past = past.work.past) {
     const plan = planOf(past.work)
-    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, isPast: true })
+    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, good: state.good ?? {}, isPast: true })
   }
   const now = state.work ? base : plan
-  if (now) found.push({ id: state.work?.since ?? 0, plan: now, done: state.work ? state.done : {}, isPast: false })
-  return found
+  if (!now) return found
+  // Pieces of a step that both plans have are those of the present one.
+  const steps = new Set(now.steps.map(({ id }) => id))
+  for (const past of found) past.good = Object.fromEntries(Object.entries(past.good).filter(([id]) => !steps.has(id)))
+  const done = state.work ? state.done : {}
+  return [...found, { id: state.work?.since ?? 0, plan: now, done, good: state.good ?? {}, isPast: false }]
 }
 
 /** The notes of a pot of a plan. */
@@ -87,7 +91,7 @@ const isKept = (of, pot) => keptOf(of)?.pots.includes(pot.pot) ?? false
 /** The actuals of a pot of a plan; null if nothing of it is done. */
 const partOf = (of, pot) => {
   const notes = notesOf(of, pot)
-  return actualsOf(of.plan, pot, of.done, notes, isWhole(notes))
+  return actualsOf(of, pot, notes, isWhole(notes))
 }
 
 /** Keeps the record of a pot, together with those of its plan that are kept already. */
@@ -308,6 +312,7 @@ function drawNotes(of, draw, place) {
   if (!isCounted(plan.plan, pot, draw)) {
     return html`<p class="hint">${say('record.countedAt', { mold: draw.mold, pot: draw.together_with.join(', ') })}</p>`
   }
+  const counted = plan.good[countedAt(plan.plan, pot, place)] ?? {}
   const unlike = draw.pieces.some(({ shape }) => shape !== null)
   return html`<fieldset class="draw-notes">
     <legend>${draw.mold} <small>${say('record.shots', { count: draw.shots })}</small></legend>
@@ -315,7 +320,7 @@ function drawNotes(of, draw, place) {
       ${draw.pieces.map(({ shape, made, ordered }) => {
         const at = `${place}/${shape ?? ''}`
         return html`${unlike ? html`<p class="shape">${shape}</p>` : nothing}
-        ${noteField(of, `good/${at}`, say('record.good', { made, ordered }), { numeric: true, size: 4 })}
+        ${noteField(of, `good/${at}`, say('record.good', { made, ordered }), { numeric: true, size: 4, placeholder: counted[shape ?? ''] ?? '' })}
         ${noteField(of, `count/${at}`, say('record.weighed'), { numeric: true, size: 3, placeholder: '10' })}
         ${noteField(of, `weigh/${at}`, say('record.together'), { numeric: true, size: 6, placeholder: 'g' })}`
       })}
