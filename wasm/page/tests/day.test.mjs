@@ -228,3 +228,42 @@ person("begins the next day's list with what is left", { viewport: PHONE }, asyn
   assert.equal(plan.shelf[0].name, left[0].name)
   assert.ok(plan.shelf[0].used.value > 100)
 })
+
+person('records what was made before a change, and after it', { viewport: TABLET }, async (page) => {
+  await page.evaluate(async () => {
+    const [{ planned }, { toggle }, { steps }] = await Promise.all(
+      ['planning', 'progress', 'steps'].map((name) => import(`./src/${name}.js`)),
+    )
+    // Pot D is shot but for its last load.
+    const own = steps(planned().plan).filter(({ pots }) => pots.includes('D') && pots.length === 1)
+    const items = own.filter(({ kind }) => kind !== 'store').flatMap(({ items }) => items)
+    for (const item of items.slice(0, -1)) toggle(item)
+  })
+  await dayPart(page, 'Record')
+  const notes = page.getByRole('region', { name: 'Pot D' })
+  await notes.getByText('They count as not done.').waitFor()
+  await notes.getByRole('button', { name: 'Keep the record of pot D' }).click()
+  await notes.getByText('Kept as it is here.').waitFor()
+  const shots = async () =>
+    (await kept(page)).map(({ record }) => record.pots.map((pot) => pot.stages[0].draws[0].shots))
+  const all = (await planOf(page)).pots.find((one) => one.pot === 'D').stages[0].draws[0].shots
+  const [[[made]]] = [await shots()]
+  assert.ok(made > 0 && made < all)
+  // The day goes on with more pieces: the rest of pot D is a record of its own.
+  await dayPart(page, 'More pieces')
+  await page.getByRole('button', { name: 'One more: 37, night stick' }).click()
+  await page.evaluate(async () => {
+    const [{ planned }, { toggle }, { steps }] = await Promise.all(
+      ['planning', 'progress', 'steps'].map((name) => import(`./src/${name}.js`)),
+    )
+    for (const step of steps(planned().plan)) if (step.pots.includes('D')) for (const item of step.items) toggle(item)
+  })
+  await dayPart(page, 'Record')
+  await page.getByRole('button', { name: 'Pot D, before the change: kept' }).waitFor()
+  await page.getByRole('button', { name: 'Pot D: done' }).click()
+  await page.getByRole('button', { name: 'Keep the record of pot D' }).click()
+  await page.getByText('Kept as it is here.').waitFor()
+  const both = (await shots()).flat()
+  assert.equal(both.length, 2)
+  assert.equal(both[0] + both[1], all)
+})
