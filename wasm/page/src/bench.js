@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { stepCard } from './cards.js'
 import { runsOut } from './cost.js'
+import { dayKeys } from './day-keys.js'
 import { anything } from './generic.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
@@ -120,6 +121,7 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
     <div class="buttons">
       <button type="button" @click=${() => print()}>Print</button>
       <a class="button quiet" href="#book">Cups on hand</a>
+      ${dayKeys()}
       <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
     </div>
   </nav>`

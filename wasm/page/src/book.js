@@ -188,7 +188,7 @@ const DAY = ['book', 'orders', 'edits', 'scale', 'form', ...Object.keys(notBegun
 const present = () => Object.fromEntries(DAY.map((part) => [part, state[part]]))
 
 /** Replaces the documents; the present ones are put aside with their ticks and clocks. */
-function replace(documents) {
+export function replace(documents) {
   if (isBegun() && !confirm(say('book.removesTicks'))) return false
   // A book that cannot be read does not displace the one put aside.
   const reads = !state.before || !planned().bookFaults.length

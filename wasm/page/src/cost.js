@@ -2,15 +2,18 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { letter } from './letter.js'
 import { part } from './part.js'
-import { counted, short } from './show.js'
+import { short } from './show.js'
+import { local, say } from './words.js'
 
 const isZero = ({ amount }) => !/[1-9]/.test(amount)
 
 /** The cost and price of a line, in a few words. */
 export function costOfLine(cost) {
   if (!cost) return nothing
-  const [each, unit] = cost.per_pack ? [cost.per_pack, 'a pack'] : [cost.per_piece, 'a piece']
-  return html`${each.text} ${unit}${cost.price ? html`, sells at <strong>${cost.price.text}</strong>` : nothing}`
+  const each = cost.per_pack
+    ? say('cost.perPack', { cost: local(cost.per_pack.text) })
+    : say('cost.perPiece', { cost: local(cost.per_piece.text) })
+  return html`${each}${cost.price ? html`, ${say('cost.sells', { price: html`<strong>${local(cost.price.text)}</strong>` })}` : nothing}`
 }
 
 /** The costs by order line; empty if they are not known. */
@@ -22,23 +25,23 @@ export function lineCosts(plan) {
 export function costTable(plan) {
   const { known, unknown } = plan?.cost ?? {}
   if (unknown)
-    return html`<h2>What it costs</h2>
-      <p class="hint">Not known: ${unknown.message}</p>`
+    return html`<h2>${say('cost.title')}</h2>
+      <p class="hint">${say('cost.unknown', { why: local(unknown.message) })}</p>`
   if (!known) return nothing
-  const { shown, from, keys } = part('costs', plan.lines, 50, 'Lines')
+  const { shown, from, keys } = part('costs', plan.lines, 50, say('cost.lines'))
   const priced = known.lines.some(({ price }) => price)
-  return html`<h2>What it costs</h2>
+  return html`<h2>${say('cost.title')}</h2>
     ${keys}
-    <div class="wide" tabindex="0" role="region" aria-label="What it costs">
+    <div class="wide" tabindex="0" role="region" aria-label=${say('cost.title')}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Order</th>
-            <th scope="col">What</th>
-            <th scope="col">Cost</th>
-            <th scope="col">A piece</th>
-            <th scope="col">A pack</th>
-            ${priced ? html`<th scope="col">Price</th>` : nothing}
+            <th scope="col">${say('cost.order')}</th>
+            <th scope="col">${say('cost.what')}</th>
+            <th scope="col">${say('cost.cost')}</th>
+            <th scope="col">${say('cost.piece')}</th>
+            <th scope="col">${say('cost.pack')}</th>
+            ${priced ? html`<th scope="col">${say('cost.price')}</th>` : nothing}
           </tr>
         </thead>
         <tbody>
@@ -47,24 +50,32 @@ export function costTable(plan) {
             return html`<tr>
               <td>${line.order}</td>
               <th scope="row">${line.what}${line.shape ? `, ${line.shape}` : ''}</th>
-              <td>${cost.total.text}</td>
-              <td>${cost.per_piece.text}</td>
-              <td>${cost.per_pack?.text}</td>
-              ${priced ? html`<td><strong>${cost.price?.text}</strong></td>` : nothing}
+              <td>${local(cost.total.text)}</td>
+              <td>${local(cost.per_piece.text)}</td>
+              <td>${local(cost.per_pack?.text ?? '')}</td>
+              ${priced ? html`<td><strong>${local(cost.price?.text ?? '')}</strong></td>` : nothing}
             </tr>`
           })}
         </tbody>
       </table>
     </div>
     <p class="hint">
-      Materials for
-      ${known.materials.text}${isZero(known.from_shelf) ? nothing : ` and leftovers for ${known.from_shelf.text}`}${
-        isZero(known.credit) ? nothing : `, of which ${known.credit.text} is left over`
-      };
-      packing ${known.packing.text}; work ${known.work.text}: <strong>${known.total.text}</strong> in total.
-      ${priced ? 'Prices are per pack if sold by the pack, else per piece.' : nothing}
+      ${sums(known)} <strong>${say('cost.total', { cost: local(known.total.text) })}</strong>
+      ${priced ? say('cost.prices') : nothing}
     </p>`
 }
+
+/** What the day's cost consists of. */
+const sums = ({ materials, from_shelf: shelf, credit, packing, work }) =>
+  [
+    say('cost.materials', { cost: local(materials.text) }),
+    !isZero(shelf) && say('cost.fromShelf', { cost: local(shelf.text) }),
+    !isZero(credit) && say('cost.credit', { cost: local(credit.text) }),
+    say('cost.packing', { cost: local(packing.text) }),
+    say('cost.work', { cost: local(work.text) }),
+  ]
+    .filter(Boolean)
+    .join(' ')
 
 const isShort = ({ short }) => short.value > 0
 
@@ -74,10 +85,10 @@ export function runsOut(plan, pot = null) {
   return out.map(
     (entry) =>
       html`<p class="runs-out">
-        <strong>${entry.material} runs out</strong
-        >${entry.runs_out_in ? html` in pot ${letter(entry.runs_out_in)}` : nothing}. On hand ${short(entry.had)}, needs
-        ${short(entry.used)}. Short
-        ${short(entry.short)}${entry.packages ? `: buy ${counted(entry.packages, 'package')}` : ''}.
+        <strong>${say('cost.runsOut', { material: entry.material })}</strong
+        >${entry.runs_out_in ? html` ${say('cost.inPot', { pot: html`${letter(entry.runs_out_in)}` })}` : nothing}.
+        ${say('cost.onHand', { had: short(entry.had), used: short(entry.used), short: short(entry.short) })}
+        ${entry.packages ? say('cost.buy', { count: entry.packages }) : nothing}
       </p>`,
   )
 }
@@ -86,7 +97,7 @@ export function runsOut(plan, pot = null) {
 export function stockLeft(plan) {
   const enough = (plan.stock ?? []).filter((entry) => !isShort(entry))
   return enough.length
-    ? html`<h2>Left in stock after the day</h2>
+    ? html`<h2>${say('cost.left')}</h2>
         <p>${enough.map(({ material, left }) => `${material} ${short(left)}`).join(', ')}.</p>`
     : nothing
 }

@@ -4,6 +4,7 @@ import { bench, goToItem } from './bench.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
+import { dayView } from './day.js'
 import { editByKey, editsBar } from './edits.js'
 import { load } from './core.js'
 import { keys, said, spoken } from './faults.js'
@@ -28,7 +29,7 @@ import { updateNotice, watchForUpdate } from './update.js'
 import { say } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
 
-const VIEWS = ['orders', 'bench', 'one', 'salt', 'color', 'book']
+const VIEWS = ['orders', 'bench', 'day', 'one', 'salt', 'color', 'book']
 
 const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice(1) : 'bench')
 
@@ -48,6 +49,7 @@ function page({ made, plan, book }) {
   const stale = !made.plan
   const shown = view()
   const faults = { orders: ordersFaults.length, book: bookFaults.length, day: made.dayFaults }
+  const counts = { orders: faults.orders, book: faults.book }
   return html`
     <a class="skip" href="#main" @click=${(event) => skip(event)}>${say('page.toWork')}</a>
     <header class="top">
@@ -56,7 +58,7 @@ function page({ made, plan, book }) {
         ${VIEWS.map(
           (name) =>
             html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
-              >${titleOf(name)}${faults[name] ? html` <span class="fault-count">${faults[name]}</span>` : nothing}</a
+              >${titleOf(name)}${counts[name] ? html` <span class="fault-count">${counts[name]}</span>` : nothing}</a
             >`,
         )}
       </nav>
@@ -102,10 +104,11 @@ function viewOf(shown, { made, plan, book }) {
   if (shown === 'book') return bookView(made.plan, bookFaults, ordersFaults)
   // Until its plan is there, a changed book may have faults.
   const unread = made.status !== 'done' && made.book !== book
-  if ((bookFaults.length || unread) && shown !== 'bench') return nothing
+  if ((bookFaults.length || unread) && shown !== 'bench' && shown !== 'day') return nothing
   if (shown === 'salt') return saltView()
   if (shown === 'color') return colorView()
   if (shown === 'one') return oneView(shownPots(), plan)
+  if (shown === 'day') return dayView(made)
   const changes = made.gone ? wordsOf(made.gone) : (state.work?.changes ?? [])
   return plan ? bench(plan, shownSteps(), changes) : nothing
 }
@@ -189,7 +192,7 @@ const isEditing = (shown) => shown === 'orders' || shown === 'book'
 
 /** The bar at the foot: the clocks, and the next thing to do with a large button; where the documents are written, the last change. */
 function foot(shown, plan, stale, status) {
-  const edits = isEditing(shown) || shown === 'color' ? editsBar() : nothing
+  const edits = isEditing(shown) || shown === 'color' || shown === 'day' ? editsBar() : nothing
   if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
   const isBench = shown === 'bench' && plan
   const steps = isBench ? shownSteps() : []

@@ -5,6 +5,7 @@ import { costTable, stockLeft } from './cost.js'
 import { anything, words } from './generic.js'
 import { part } from './part.js'
 import { both, day, short } from './show.js'
+import { local, say } from './words.js'
 
 // The fields that have a place on the page; any other is listed.
 const PLAN =
@@ -17,20 +18,20 @@ const ROWS = 50
 
 /** The whole section. */
 export function toKnow(plan) {
-  const { shown, keys } = part('assumptions', plan.assumptions, ROWS, 'Notes')
+  const { shown, keys } = part('assumptions', plan.assumptions, ROWS, say('notes.notes'))
   return html`<section class="to-know">
     ${parcels(plan)} ${sinkRates(plan)} ${stockLeft(plan)} ${shelf(plan)}
     ${
       plan.assumptions.length
-        ? html`<h2>To know</h2>
+        ? html`<h2>${say('notes.toKnow')}</h2>
             ${keys}
             <ul>
-              ${shown.map((note) => html`<li>${note.message}</li>`)}
+              ${shown.map((note) => html`<li>${local(note.message)}</li>`)}
             </ul>`
         : nothing
     }
     ${borrowed(plan)} ${costTable(plan)} ${anything(plan, PLAN)}
-    <h2>Cautions</h2>
+    <h2>${say('notes.cautions')}</h2>
     ${cautionsInFull(plan)}
   </section>`
 }
@@ -38,13 +39,13 @@ export function toKnow(plan) {
 /** Numbers that the book lacks, those that would help most first. */
 function borrowed(plan) {
   if (!plan.borrowed.length) return nothing
-  return html`<h2>Borrowed numbers: measure the first of these first</h2>
+  return html`<h2>${say('notes.borrowed')}</h2>
     <ul>
       ${plan.borrowed.map(
         ({ material, property, value, source, gain, how }) =>
           html`<li>
-            ${material} ${words(property)}, taken as ${value} (${source}): makes the weight of a piece uncertain by
-            ${gain.text}. ${how}
+            ${say('notes.borrowedAs', { material, property: words(property), value: local(value), source, gain: local(gain.text) })}
+            ${local(how)}
           </li>`,
       )}
     </ul>`
@@ -52,17 +53,17 @@ function borrowed(plan) {
 
 /** What each order gets. */
 function parcels(plan) {
-  const { shown, keys } = part('parcels', plan.parcels, ROWS, 'Parcels')
-  return html`<h2>Parcels</h2>
+  const { shown, keys } = part('parcels', plan.parcels, ROWS, say('notes.parcels'))
+  return html`<h2>${say('notes.parcels')}</h2>
     ${keys}
     <ul>
       ${shown.map(({ order, promised, lines, takes, net }) => {
         const pieces = lines.map((place) => plan.lines[place - 1])
         const packed = takes.map(({ name, count }) => `${count} ${name}`).join(', ')
         return html`<li>
-          <strong>${order}</strong>${promised ? `, due ${day(promised)}` : nothing}:
+          <strong>${order}</strong>${promised ? `, ${say('notes.due', { day: day(promised) })}` : nothing}:
           ${pieces.map(({ what, shape, pieces }) => `${pieces} ${what}${shape ? `, ${shape}` : ''}`).join('; ')};
-          ${packed ? `${packed}; ` : nothing}pieces ${short(net)}.
+          ${packed ? `${packed}; ` : nothing}${say('notes.net', { mass: short(net) })}
         </li>`
       })}
     </ul>`
@@ -71,38 +72,40 @@ function parcels(plan) {
 /** Leftovers that go into the day's pots. */
 function shelf(plan) {
   if (!plan.shelf.length) return nothing
-  return html`<h2>From the shelf</h2>
+  return html`<h2>${say('notes.shelf')}</h2>
     <ul>
-      ${plan.shelf.map(
-        (one) =>
-          html`<li>
-            ${one.name}: ${short(one.used)} of ${short(one.had)}
-            used${one.pots.length ? `, in pot ${one.pots.join(' and ')}` : ''}; ${short(one.stays)} stays on the shelf.
-          </li>`,
-      )}
+      ${plan.shelf.map((one) => html`<li>${shelfWords(one)}</li>`)}
     </ul>`
+}
+
+function shelfWords({ name, pots, ...one }) {
+  const amounts = { name, used: short(one.used), had: short(one.had), stays: short(one.stays) }
+  return pots.length ? say('notes.usedIn', { ...amounts, pots: pots.join(', ') }) : say('notes.used', amounts)
 }
 
 function sinkRates(plan) {
   if (!plan.water) return nothing
   const { temperature, salinity } = plan.water
   const rows = new Map(plan.lines.map((line) => [`${line.what}${line.shape ? `, ${line.shape}` : ''}`, line]))
-  const { shown, keys } = part('sinks', [...rows], ROWS, 'Pieces')
-  return html`<h2>How the pieces sink</h2>
+  const { shown, keys } = part('sinks', [...rows], ROWS, say('notes.pieces'))
+  return html`<h2>${say('notes.sinks')}</h2>
     <p class="hint">
-      With hook, in ${salinity.value > 0 ? `water with ${salinity.text} of salt` : 'fresh water'} at
-      ${both(temperature)}. A model, with its bounds.
+      ${
+        salinity.value > 0
+          ? say('notes.saltWater', { salt: local(salinity.text), temperature: both(temperature) })
+          : say('notes.freshWater', { temperature: both(temperature) })
+      }
     </p>
     ${keys}
-    <div class="wide" tabindex="0" role="region" aria-label="How the pieces sink">
+    <div class="wide" tabindex="0" role="region" aria-label=${say('notes.sinks')}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Piece</th>
-            <th scope="col">Weighs</th>
-            <th scope="col">Density</th>
-            <th scope="col">Sinks</th>
-            <th scope="col">Between</th>
+            <th scope="col">${say('notes.piece')}</th>
+            <th scope="col">${say('notes.weighs')}</th>
+            <th scope="col">${say('notes.density')}</th>
+            <th scope="col">${say('notes.speed')}</th>
+            <th scope="col">${say('notes.between')}</th>
           </tr>
         </thead>
         <tbody>
@@ -118,8 +121,8 @@ function sinkRates(plan) {
                         <strong>${short(known.speed)}</strong
                         >${known.motion === 'straight' ? '' : `, ${known.motion.replace('-', ' ')}`}
                       </td>
-                      <td>${short(known.slowest)} and ${short(known.fastest)}</td>`
-                  : html`<td colspan="3">${unknown ? unknown.message : 'not known'}</td>`
+                      <td>${say('notes.range', { slowest: short(known.slowest), fastest: short(known.fastest) })}</td>`
+                  : html`<td colspan="3">${unknown ? local(unknown.message) : say('notes.unknown')}</td>`
               }
             </tr>`
           })}

@@ -10,9 +10,11 @@ import { choice, field, number, stepper, textInput } from './fields.js'
 import { LINES, part, reveal } from './part.js'
 import { once } from './press.js'
 import { ofBefore } from './progress.js'
-import { counted, short } from './show.js'
-import { state, valueAt } from './state.js'
+import { short } from './show.js'
+import { change, state, valueAt } from './state.js'
+import { waitingForList } from './shelf.js'
 import { formulasOf, swatchesOf } from './swatch.js'
+import { local, say } from './words.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
@@ -21,10 +23,10 @@ import { formulasOf, swatchesOf } from './swatch.js'
 export function ordersView(last, faults, present, now) {
   const { lines } = state.orders
   const plan = present ? last : null
-  const { shown, from, keys } = part('lines', lines, LINES, 'Lines')
+  const { shown, from, keys } = part('lines', lines, LINES, say('orders.lines'))
   return html`
-    ${faultList(`${counted(faults.length, 'fault')} in the orders`, 'orders', faults)} ${whole(faults)}
-    <div class="fields">${written('Day', ['day'], faults, { size: 12 })}</div>
+    ${faultList(say('orders.faults', { count: faults.length }), 'orders', faults)} ${whole(faults)}
+    <div class="fields of-day">${written(say('orders.day'), ['day'], faults, { size: 12 })}</div>
     ${ofBefore()} ${messages(fieldId('orders', ['lines']), faultsJustAt(faults, ['lines']))} ${keys}
     <ol class="orders" id=${fieldId('orders', ['lines'])} tabindex="-1">
       ${repeat(
@@ -34,7 +36,7 @@ export function ordersView(last, faults, present, now) {
       )}
     </ol>
     ${keys}
-    <div class="buttons"><button type="button" @click=${once('add', addLine)}>Add a line</button></div>
+    <div class="buttons"><button type="button" @click=${once('add', addLine)}>${say('orders.add')}</button></div>
     ${runsOut(plan)} ${stock(faults)} ${shelf(faults)} ${costTable(plan)}
   `
 }
@@ -48,45 +50,64 @@ function lineCard(line, index, plan, faults, now) {
   const place = now ? (now.line ?? 0) - 1 : index
   const planned = plan?.lines[place]
   const byPack = line.packs !== undefined || line.pack_of !== undefined
-  return html`<li class="line ${faultsAt(faults, path).length ? 'faulty' : ''}" id=${id} tabindex="-1">
+  return html`<li
+    class="line ${faultsAt(faults, path).length ? 'faulty' : ''} ${opened.has(index) ? 'open' : ''}"
+    id=${id}
+    tabindex="-1"
+  >
     <div class="fields">
-      ${written('Order', [...path, 'order'], faults, { size: 3 })} ${what(line, path, faults)}
+      ${written(say('orders.order'), [...path, 'order'], faults, { size: 3 })} ${what(line, path, faults)}
       ${shape(line, path, faults)}
-      ${
-        byPack
-          ? html`${count('Packs', [...path, 'packs'], faults)}${written('Each pack', [...path, 'pack_of'], faults, {
-              size: 3,
-              numeric: true,
-            })}`
-          : count('Pieces', [...path, 'pieces'], faults)
-      }
-      ${written('Promised', [...path, 'promised'], faults, { size: 9, placeholder: 'year-mm-dd' })}
-      <div class="field ends">
-        <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
-          ${byPack ? 'by piece' : 'in packs'}
-        </button>
-        <button
-          type="button"
-          class="quiet"
-          aria-label="Remove line ${index + 1}"
-          @click=${once(`remove ${index}`, () => removeLine(index))}
-        >
-          <span aria-hidden="true">✕</span>
-        </button>
+      ${byPack ? count(say('orders.packs'), [...path, 'packs'], faults) : count(say('orders.pieces'), [...path, 'pieces'], faults)}
+      <div class="rest">
+        ${byPack ? written(say('orders.packOf'), [...path, 'pack_of'], faults, { size: 3, numeric: true }) : nothing}
+        ${written(say('orders.promised'), [...path, 'promised'], faults, { size: 9, placeholder: say('orders.date') })}
+        <div class="field ends">
+          <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
+            ${byPack ? say('orders.byPiece') : say('orders.inPacks')}
+          </button>
+          <button
+            type="button"
+            class="quiet"
+            aria-label=${say('orders.remove', { line: index + 1 })}
+            @click=${once(`remove ${index}`, () => removeLine(index))}
+          >
+            <span aria-hidden="true">✕</span>
+          </button>
+        </div>
       </div>
+      <button
+        type="button"
+        class="quiet opens"
+        aria-expanded=${opened.has(index)}
+        aria-label=${say('orders.more', { line: index + 1 })}
+        @click=${once(`open ${index}`, () => turn(index))}
+      >
+        <span aria-hidden="true">⋯</span>
+      </button>
+      ${planned ? comesTo(line, planned, byPack && !now?.made, lineCosts(plan)[place]) : nothing}
     </div>
     ${messages(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
-    ${now?.made ? html`<p class="made"><strong>${now.made} made</strong>, ${now.owed} to make.</p>` : nothing}
-    ${
-      planned
-        ? html`<p class="comes-to">
-            ${swatchesOf(formulasOf(line))}
-            ${byPack && !now?.made ? html`<strong>${planned.pieces} pieces</strong>, ` : nothing}${short(planned.piece)}
-            each, from ${planned.pots.map((pot) => letter(pot))} ${costOfLine(lineCosts(plan)[place])}
-          </p>`
-        : nothing
-    }
+    ${now?.made ? html`<p class="made">${say('orders.made', { made: html`<strong>${now.made}</strong>`, owed: now.owed })}</p>` : nothing}
   </li>`
+}
+
+/** What a line comes to by the plan. */
+function comesTo(line, { pieces, piece, pots }, isCounted, cost) {
+  const from = pots.map((pot) => letter(pot))
+  return html`<p class="comes-to">
+    ${swatchesOf(formulasOf(line))}
+    ${isCounted ? html`<strong>${say('orders.inAll', { count: pieces })}</strong>, ` : nothing}
+    ${say('orders.each', { mass: short(piece), pots: html`${from}` })} <span class="price">${costOfLine(cost)}</span>
+  </p>`
+}
+
+/** The lines whose further fields are shown on a small screen. */
+let opened = new Set()
+
+function turn(index) {
+  opened = opened.has(index) ? new Set([...opened].filter((one) => one !== index)) : new Set([...opened, index])
+  change()
 }
 
 /** The thing ordered: a product, or a mold and formulas. */
@@ -97,9 +118,9 @@ function what(line, path, faults) {
   }
   const id = fieldId('orders', [...path, 'product'])
   const own = faultsAt(faults, [...path, 'product'])
-  const none = 'by mold and formulas'
+  const none = say('orders.byMold')
   const product = choice({ id, value: line.product, names: names('products'), faults: own, set, none })
-  return html`${field('Product', id, product, own, 'product')}
+  return html`${field(say('orders.product'), id, product, own, 'product')}
   ${line.product === undefined ? byMold(line, path, faults) : nothing}`
 }
 
@@ -110,21 +131,23 @@ const aMold = () => ({ mold: names('molds')[0], formulas: names('formulas').slic
 function byMold(line, path, faults) {
   const formulas = [...path, 'formulas']
   const layers = [...path, 'layers']
-  return html`${chosen('Mold', [...path, 'mold'], names('molds'), faults)}
+  return html`${chosen(say('orders.mold'), [...path, 'mold'], names('molds'), faults)}
   ${
     Array.isArray(line.layers)
       ? html`<div class="field" id=${fieldId('orders', layers)} tabindex="-1">
-          In layers: ${line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', ')}
+          ${say('orders.layers', {
+            layers: line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', '),
+          })}
           ${messages(fieldId('orders', layers), faultsAt(faults, layers))}
         </div>`
-      : html`${listOf(line.formulas).map((_, at) => chosen('Formula', [...formulas, at], names('formulas'), faults, 'none'))}
+      : html`${listOf(line.formulas).map((_, at) => chosen(say('orders.formula'), [...formulas, at], names('formulas'), faults, say('orders.none')))}
           <div class="field ends" id=${fieldId('orders', formulas)} tabindex="-1">
             <button
               type="button"
               class="quiet"
               @click=${once(fieldId('orders', formulas), () => editOrders(formulas, [...listOf(line.formulas), names('formulas')[0]]))}
             >
-              add another
+              ${say('orders.another')}
             </button>
             ${messages(fieldId('orders', formulas), faultsJustAt(faults, formulas))}
           </div>`
@@ -135,7 +158,7 @@ function shape(line, path, faults) {
   const mold = state.book.molds?.[state.book.products?.[line.product]?.mold ?? line.mold]
   const unlike = typeof mold?.cavities === 'object'
   if (!unlike && line.shape === undefined) return nothing
-  return chosen('Shape', [...path, 'shape'], unlike ? Object.keys(mold.cavities) : [], faults)
+  return chosen(say('orders.shape'), [...path, 'shape'], unlike ? Object.keys(mold.cavities) : [], faults)
 }
 
 function chosen(label, path, names, faults, none = null) {
@@ -163,9 +186,9 @@ function count(label, path, faults) {
     label,
     id,
     faults: own,
-    before: [['−', `One less: ${label}`, () => editOrders(path, now - 1), now <= 1]],
+    before: [['−', say('orders.less', { what: label }), () => editOrders(path, now - 1), now <= 1]],
     control: textInput({ id, value, faults: own, set, size: 3, numeric: true }),
-    after: [['+', `One more: ${label}`, () => editOrders(path, now + 1)]],
+    after: [['+', say('orders.oneMore', { what: label }), () => editOrders(path, now + 1)]],
   })
 }
 
@@ -185,7 +208,7 @@ function piecesIn(packs = 1, each = 1) {
 function removeLine(at) {
   const { order, product, mold } = state.orders.lines[at]
   const what = [order, product ?? mold].filter((word) => word !== undefined).join(' ')
-  editOrders(['lines', at], undefined, `Line ${at + 1} removed: ${what}.`)
+  editOrders(['lines', at], undefined, say('orders.removed', { line: at + 1, what }))
 }
 
 /** Fields that a line cannot have together with a product or with packs. */
@@ -210,10 +233,10 @@ function strays(object, path, fields, faults, opposites = []) {
         <button
           type="button"
           class="quiet"
-          aria-label="Remove ${at.join(' ')}"
+          aria-label=${say('orders.removeField', { field: at.join(' ') })}
           @click=${() => editOrders(at, undefined)}
         >
-          Remove
+          ${say('orders.removeIt')}
         </button>
         ${messages(id, own)}
       </div>`
@@ -229,7 +252,9 @@ function whole(faults) {
     ${
       wrong && state.orders.format !== FORMAT
         ? html`<div class="buttons">
-            <button type="button" @click=${() => editOrders(['format'], FORMAT)}>Write the format, ${FORMAT}</button>
+            <button type="button" @click=${() => editOrders(['format'], FORMAT)}>
+              ${say('orders.format', { format: FORMAT })}
+            </button>
           </div>`
         : nothing
     }
@@ -241,7 +266,7 @@ function addLine() {
   const product = names('products')[0]
   const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
   reveal('lines', lines.length, LINES)
-  editOrders(['lines', lines.length], line, `Line ${lines.length + 1} added.`)
+  editOrders(['lines', lines.length], line, say('orders.added', { line: lines.length + 1 }))
 }
 
 /** The stock of each material before the day. */
@@ -251,11 +276,11 @@ function stock(faults) {
   const more = names('materials').filter((name) => !(name in had))
   const set = (name) => name && editOrders(['stock', name], '')
   const id = fieldId('orders', ['stock'])
-  return html`<h2 id=${id} tabindex="-1">In stock before the day</h2>
+  return html`<h2 id=${id} tabindex="-1">${say('orders.stock')}</h2>
     ${messages(id, faultsJustAt(faults, ['stock']))}
     <div class="fields stock">
       ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7 }))}
-      ${field('Another', 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
+      ${field(say('orders.moreStock'), 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
     </div>`
 }
 
@@ -264,17 +289,19 @@ function shelf(faults) {
   const path = ['shelf']
   const left = listOf(state.orders.shelf)
   const own = faultsAt(faults, path)
-  if (!left.length && !own.length) return nothing
-  const words = ({ name, mass } = {}) => `${name}: ${typeof mass === 'string' ? mass : `${mass?.value} ${mass?.unit}`}`
-  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">Leftovers on the shelf</h2>
-    ${messages(fieldId('orders', path), own)}
+  const waits = waitingForList()
+  if (!left.length && !own.length && waits === nothing) return nothing
+  const words = ({ name, mass } = {}) =>
+    `${name}: ${local(typeof mass === 'string' ? mass : `${mass?.value} ${mass?.unit}`)}`
+  return html`<h2 id=${fieldId('orders', path)} tabindex="-1">${say('orders.shelf')}</h2>
+    ${messages(fieldId('orders', path), own)} ${waits}
     <ul>
       ${left.map((one) => html`<li>${words(one ?? {})}</li>`)}
     </ul>
     ${
       own.length
         ? html`<div class="buttons">
-            <button type="button" @click=${() => editOrders(path, undefined)}>Plan without leftovers</button>
+            <button type="button" @click=${() => editOrders(path, undefined)}>${say('orders.noLeftovers')}</button>
           </div>`
         : nothing
     }`

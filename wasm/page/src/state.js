@@ -60,6 +60,18 @@ export const state = {
     piece: '',
     series: '',
   },
+  /**
+   * The day's events: the part that is shown; the notes for the record, by plan and pot; the trial; what was learned up to which
+   * day; the leftovers that wait for the next day's list.
+   */
+  day: {
+    part: 'record',
+    pot: '',
+    notes: {},
+    trial: { start: '', formulas: [], log: [], spoon: '', save: '', notes: '' },
+    learned: {},
+    shelf: [],
+  },
   /** A message about a file that was opened, or about the data of an earlier visit. */
   notice: '',
   /** Why the browser stores nothing; empty if it does. */
@@ -76,7 +88,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale language hold one salt calibrate color form gloves'.split(
+  'book orders edits bookText work workAt done readings tickedOn timers before sure scale language hold one salt calibrate color form gloves day'.split(
     ' ',
   )
 

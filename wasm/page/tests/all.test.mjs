@@ -13,8 +13,10 @@ for (const colorScheme of ['light', 'dark']) {
     ['phone', { width: 390, height: 844 }],
   ]) {
     person(`is accessible, ${colorScheme}, ${name}`, { colorScheme, viewport }, async (page) => {
-      for (const view of ['Bench', 'Orders', 'One pot', 'Salt', 'Color', 'Book']) {
+      for (const view of ['Bench', 'Orders', 'Day', 'One pot', 'Salt', 'Color', 'Book']) {
         await go(page, view)
+        if (view === 'Day') await page.getByRole('button', { name: 'All went as the sheet says' }).click()
+        if (view === 'Day') for (const part of await page.locator('.pot-notes summary').all()) await part.click()
         if (view === 'One pot') await page.getByLabel('What went in of plum').fill('90 drops')
         if (view === 'Book') await page.getByRole('button', { name: 'Advanced' }).click()
         if (view === 'Book') await page.locator('summary').first().click()
@@ -47,7 +49,7 @@ person('holds long names', { viewport: { width: 820, height: 1180 } }, async (pa
       )
     change({ book: JSON.parse(long(state.book)), orders: JSON.parse(long(state.orders)) })
   })
-  for (const view of ['Orders', 'One pot', 'Salt', 'Color', 'Book', 'Bench']) {
+  for (const view of ['Orders', 'Day', 'One pot', 'Salt', 'Color', 'Book', 'Bench']) {
     await go(page, view)
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
     assert.ok(wide <= 0, `${view} is ${wide} px too wide`)
@@ -78,7 +80,7 @@ person('works by the keyboard alone', { view: 'orders' }, async (page) => {
 })
 
 person('has buttons large enough for a glove', {}, async (page) => {
-  for (const view of ['Bench', 'Orders', 'One pot', 'Salt', 'Color']) {
+  for (const view of ['Bench', 'Orders', 'Day', 'One pot', 'Salt', 'Color']) {
     await go(page, view)
     const small = await page
       .locator('main button:visible, main select:visible, .foot button:visible')

@@ -4,22 +4,31 @@ import book from './de/book.js'
 import calibrate from './de/calibrate.js'
 import clock from './de/clock.js'
 import color from './de/color.js'
+import cost from './de/cost.js'
 import csv from './de/csv.js'
 import cup from './de/cup.js'
+import day from './de/day.js'
 import edits from './de/edits.js'
 import faults from './de/faults.js'
 import form from './de/form.js'
 import formula from './de/formula.js'
 import gloves from './de/gloves.js'
 import language from './de/language.js'
+import learn from './de/learn.js'
 import lists from './de/lists.js'
+import more from './de/more.js'
 import near from './de/near.js'
+import notes from './de/notes.js'
+import orders from './de/orders.js'
 import page from './de/page.js'
 import pictures from './de/pictures.js'
+import record from './de/record.js'
 import salt from './de/salt.js'
+import shelf from './de/shelf.js'
 import show from './de/show.js'
 import start from './de/start.js'
 import store from './de/store.js'
+import trial from './de/trial.js'
 import update from './de/update.js'
 
 export default {
@@ -28,21 +37,30 @@ export default {
   calibrate,
   clock,
   color,
+  cost,
   csv,
   cup,
+  day,
   edits,
   faults,
   form,
   formula,
   gloves,
   language,
+  learn,
   lists,
+  more,
   near,
+  notes,
+  orders,
   page,
   pictures,
+  record,
   salt,
+  shelf,
   show,
   start,
   store,
+  trial,
   update,
 }

@@ -4,22 +4,31 @@ import book from './en/book.js'
 import calibrate from './en/calibrate.js'
 import clock from './en/clock.js'
 import color from './en/color.js'
+import cost from './en/cost.js'
 import csv from './en/csv.js'
 import cup from './en/cup.js'
+import day from './en/day.js'
 import edits from './en/edits.js'
 import faults from './en/faults.js'
 import form from './en/form.js'
 import formula from './en/formula.js'
 import gloves from './en/gloves.js'
 import language from './en/language.js'
+import learn from './en/learn.js'
 import lists from './en/lists.js'
+import more from './en/more.js'
 import near from './en/near.js'
+import notes from './en/notes.js'
+import orders from './en/orders.js'
 import page from './en/page.js'
 import pictures from './en/pictures.js'
+import record from './en/record.js'
 import salt from './en/salt.js'
+import shelf from './en/shelf.js'
 import show from './en/show.js'
 import start from './en/start.js'
 import store from './en/store.js'
+import trial from './en/trial.js'
 import update from './en/update.js'
 
 export default {
@@ -28,21 +37,30 @@ export default {
   calibrate,
   clock,
   color,
+  cost,
   csv,
   cup,
+  day,
   edits,
   faults,
   form,
   formula,
   gloves,
   language,
+  learn,
   lists,
+  more,
   near,
+  notes,
+  orders,
   page,
   pictures,
+  record,
   salt,
+  shelf,
   show,
   start,
   store,
+  trial,
   update,
 }

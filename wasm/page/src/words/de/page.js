@@ -2,6 +2,7 @@
 export default {
   orders: 'Bestellungen',
   bench: 'Werkbank',
+  day: 'Tag',
   one: 'Ein Topf',
   salt: 'Salz',
   color: 'Farbe',

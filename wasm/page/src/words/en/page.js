@@ -2,6 +2,7 @@
 export default {
   orders: 'Orders',
   bench: 'Bench',
+  day: 'Day',
   one: 'One pot',
   salt: 'Salt',
   color: 'Color',

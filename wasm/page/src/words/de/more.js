@@ -1,0 +1,32 @@
+// More pieces while the day is begun.
+export default {
+  title: 'Mehr Stück, oder weniger',
+  lines: 'Zeilen',
+  pieces: 'Stück',
+  packs: 'Packungen',
+  less: 'Eins weniger',
+  more: 'Eins mehr',
+  changed: '{what}: {from} → {to}.',
+  made: '{made} gemacht, {owed} noch zu machen',
+  choose: 'Anderes Produkt …',
+  add: 'Zeile dazu',
+  added: 'Eine Zeile für {product}.',
+  cannot: 'Das geht heute nicht.',
+  partly: 'Nicht alles geht:',
+  means: 'Was es bedeutet:',
+  asPlanned: 'Wie geplant. Plus und Minus zeigen, was eine andere Zahl bedeutet, bevor etwas dafür gegossen wird.',
+  notBegun: 'Der Tag ist nicht begonnen: der Plan folgt den Bestellungen.',
+  waits: 'Der Plan ist noch nicht fertig: siehe oben.',
+  undo: 'Mit dem nächsten Haken an der Werkbank geht der Tag so weiter; bis dahin lässt es sich zurücknehmen.',
+  pot: 'Topf {pot}: {parts}.',
+  loadsMore: {
+    one: '{count} Ladung {mold} mehr',
+    other: '{count} Ladungen {mold} mehr',
+  },
+  loadsLess: {
+    one: '{count} Ladung {mold} weniger',
+    other: '{count} Ladungen {mold} weniger',
+  },
+  shots: '{mold}: {to} Schüsse statt {from}',
+  amount: '{material} {to} statt {from}',
+}

@@ -1,0 +1,26 @@
+// Below the pots: parcels, sink rates, leftovers, assumptions, cautions.
+export default {
+  notes: 'Hinweise',
+  toKnow: 'Gut zu wissen',
+  cautions: 'Vorsicht',
+  borrowed: 'Geliehene Zahlen: miss die erste zuerst',
+  borrowedAs:
+    '{material} {property}, angenommen {value} ({source}): macht das Gewicht eines Stücks um {gain} unsicher.',
+  parcels: 'Pakete',
+  due: 'fällig {day}',
+  net: 'Stücke {mass}.',
+  shelf: 'Aus dem Regal',
+  used: '{name}: {used} von {had} verwendet; {stays} bleibt im Regal.',
+  usedIn: '{name}: {used} von {had} verwendet, in Topf {pots}; {stays} bleibt im Regal.',
+  pieces: 'Stücke',
+  sinks: 'Wie die Stücke sinken',
+  saltWater: 'Mit Haken, in Wasser mit {salt} Salz bei {temperature}. Ein Modell, mit seinen Grenzen.',
+  freshWater: 'Mit Haken, in Süßwasser bei {temperature}. Ein Modell, mit seinen Grenzen.',
+  piece: 'Stück',
+  weighs: 'Wiegt',
+  density: 'Dichte',
+  speed: 'Sinkt',
+  between: 'Zwischen',
+  range: '{slowest} und {fastest}',
+  unknown: 'nicht bekannt',
+}

@@ -1,0 +1,32 @@
+// More pieces while the day is begun.
+export default {
+  title: 'More pieces, or fewer',
+  lines: 'Lines',
+  pieces: 'Pieces',
+  packs: 'packs',
+  less: 'One less',
+  more: 'One more',
+  changed: '{what}: {from} → {to}.',
+  made: '{made} made, {owed} to make',
+  choose: 'Another product …',
+  add: 'Add a line',
+  added: 'A line for {product}.',
+  cannot: 'This cannot be done today.',
+  partly: 'Not all of it can be done:',
+  means: 'What it means:',
+  asPlanned: 'As planned. Plus and minus show what another number means, before anything is poured for it.',
+  notBegun: 'The day is not begun: the plan follows the orders.',
+  waits: 'The plan is not ready yet: see above.',
+  undo: 'With the next tick at the bench the day goes on like this; until then it can be undone.',
+  pot: 'Pot {pot}: {parts}.',
+  loadsMore: {
+    one: '{count} more load of {mold}',
+    other: '{count} more loads of {mold}',
+  },
+  loadsLess: {
+    one: '{count} load of {mold} less',
+    other: '{count} loads of {mold} less',
+  },
+  shots: '{mold}: {to} shots in place of {from}',
+  amount: '{material} {to} in place of {from}',
+}
