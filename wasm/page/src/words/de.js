@@ -1,4 +1,5 @@
 // German: the messages of `en.js`.
+import heat from './de/heat.js'
 import page from './de/page.js'
 
-export default { page }
+export default { heat, page }

@@ -1,4 +1,5 @@
 // American English, the language that messages are written in first.
+import heat from './en/heat.js'
 import page from './en/page.js'
 
-export default { page }
+export default { heat, page }
