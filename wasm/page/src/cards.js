@@ -47,7 +47,7 @@ export function stepCard(plan, pot, step, now, before) {
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
     <h3>${own.number === null ? nothing : `${own.number}. `}${own.text}</h3>
-    ${cautionsAt(step, before)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
+    ${cautionsAt(step, before, step.isFirstHeat)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
     ${CARDS[step.kind](plan, step, now, own)}
     ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
   </div>`
@@ -167,23 +167,29 @@ const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => too
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
 function degasCard(plan, step, now, { pot }) {
-  const { known } = pot.degas ?? {}
   const rows = step.items.map((item) =>
     holdRow(step, item, now, step.items.length > 1 ? `Fill ${item.number}` : 'Degassed'),
   )
-  if (!known) return rows
+  if (!pot.degas?.known) return rows
   return html`<div class="with-cup">
     <div>${rows}</div>
-    <figure>
-      ${cupDrawing({
-        book: plan.made_from.book,
-        cup: known.cup,
-        level: known.level,
-        swollen: known.swollen,
-        label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
-      })}
-    </figure>
+    ${swollen(plan, pot)}
   </div>`
+}
+
+/** The cup under vacuum, if how high the pot swells is known. */
+export function swollen(plan, pot) {
+  const { known } = pot.degas ?? {}
+  if (!known) return nothing
+  return html`<figure>
+    ${cupDrawing({
+      book: plan.made_from.book,
+      cup: known.cup,
+      level: known.level,
+      swollen: known.swollen,
+      label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+    })}
+  </figure>`
 }
 
 function holdRow(step, item, now, name) {
@@ -283,5 +289,14 @@ function toWrite({ shape, made }) {
   return html`<p class="on-paper to-write">
     ${shape ? `${shape}: ` : nothing}good <span class="blank"></span> of ${made}, weigh 3: <span class="blank"></span>
     <span class="blank"></span> <span class="blank"></span>
+  </p>`
+}
+
+/** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
+export function inIt({ mass, fills, hot, degassed }, steps) {
+  const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
+  return html`<p class="step say">
+    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
+    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
   </p>`
 }

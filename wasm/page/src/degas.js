@@ -82,7 +82,9 @@ export function degasNow(plan, step, item, at) {
         aria-invalid=${fault ? 'true' : nothing}
       />
       <span aria-hidden="true">${unit()}</span>
-      <button class="done-next ${early ? 'early' : ''}" @click=${onceSubmits(at)}>${early ? 'Done early' : 'Done'}</button>
+      <button class="done-next ${early ? 'early' : ''}" @click=${onceSubmits(at)}>
+        ${early ? 'Done early' : 'Done'}
+      </button>
     </form>`,
   }
 }

@@ -1,6 +1,6 @@
 // The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
-import { bench, goToItem } from './bench.js'
+import { bench, followPrinting, goToItem, isWhole } from './bench.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
@@ -13,11 +13,13 @@ import { degasNow, isUnderVacuum } from './degas.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
+import { isPadOpen } from './pad.js'
 import { headOfSheets } from './paper.js'
 import { isEmpty, largestLine, lookForOthers, planned, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
+import { measuredAs } from './single.js'
 import { about, day } from './show.js'
 import { change, isInvented, onChange, scaleOf, state } from './state.js'
 import { potsByLetter, steps } from './steps.js'
@@ -210,9 +212,11 @@ function foot(shown, plan, steps, stale, status) {
     <div class="timers">${timerBar(goToItem)}</div>
     ${
       shown === 'bench' && plan
-        ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
-            ${now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
-            ${now ? besides(now) : nothing}
+        ? html`<div
+            class="next ${isWhole() ? '' : 'one-step'} ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}"
+          >
+            ${now && !isWhole() && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
+            ${now && isWhole() ? besides(now) : nothing}
             <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}
             </button>
@@ -230,10 +234,13 @@ function nextThing(plan, now, steps) {
     : step.kind === 'degas'
       ? degasNow(plan, step, item, 'foot')
       : null
-  return html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
-      ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
-    </a>
-    ${asked ? asked.keys : mainKey(now, steps)}`
+  // With one step its words are in the view.
+  const words = isWhole()
+    ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
+        ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
+      </a>`
+    : nothing
+  return html`${words} ${asked ? asked.keys : mainKey(now, steps)}`
 }
 
 /** What the next step waits for. */
@@ -262,12 +269,12 @@ function mainKey(now, steps) {
     class="done-next ${early ? 'early' : ''}"
     @click=${once('foot', () => doneNext(now, steps))}
   >
-    ${early ? 'Done early' : 'Done'}
+    ${say(early ? 'step.early' : now.item.weigh && !isWhole() ? 'step.poured' : 'step.done')}
   </button>`
 }
 
 function doneNext(now, steps) {
-  toggle(now.item)
+  toggle(now.item, measuredAs(now.item))
   const after = next(steps)
   if (after) goToItem(null, after.item.id)
 }
@@ -291,6 +298,7 @@ async function begin() {
   document.documentElement.lang = language()
   begun()
   followGloves()
+  followPrinting()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {

@@ -190,7 +190,12 @@ for (const [name, viewport] of [
     // A burst that is not needed is skipped by one key.
     await foot(page).getByRole('button', { name: 'Skip: read again' }).click()
     assert.match(await words(), /What does the thermometer show\?/)
-    assert.equal(await foot(page).getByLabel(/The thermometer/).inputValue(), '')
+    assert.equal(
+      await foot(page)
+        .getByLabel(/The thermometer/)
+        .inputValue(),
+      '',
+    )
     assert.equal(await page.getByRole('timer').count(), 0)
     await page.clock.runFor(BOUNCE)
     await reads(page, '300')

@@ -3,7 +3,7 @@ import assert from 'node:assert/strict'
 import { BOUNCE, person, picture, planOf, pot } from './support.mjs'
 
 const foot = (page) => page.getByLabel('Clocks and next step')
-const rail = (page, letter) => page.getByRole('group', { name: 'Pots' }).getByRole('link', { name: `Pot ${letter}:` })
+const rail = (page, letter) => page.getByRole('group', { name: 'Pots' }).getByRole('link', { name: `Pot ${letter}` })
 
 /** Taps for pot A, at most; the number is printed. */
 const TAPS = 20
@@ -64,18 +64,21 @@ person(
     assert.ok(taps <= TAPS, `${taps} taps`)
     // The loads were ticked one by one: each can be taken back.
     await page.getByRole('button', { name: 'Undo' }).click()
-    assert.match(await rail(page, 'A').getAttribute('aria-label'), /11 of 12 steps done, hot/)
+    assert.match(await rail(page, 'A').getAttribute('aria-label'), /Pot A, hot: 11 of 12 steps done/)
   },
 )
 
-const name = (done, all, hot) => `Pot A: ${done} of ${all} steps done${hot ? ', hot' : ''}`
+const name = (done, all, hot) => `Pot A${hot ? ', hot' : ''}: ${done} of ${all} steps done`
 const hotSoFar = (steps, at) => steps.slice(0, at).some(({ kind }) => kind === 'heat')
 
 person('another amount is said from the foot', {}, async (page) => {
-  await foot(page).getByRole('link', { name: 'Other amount' }).click()
-  await page.getByText('Pot A of the day').waitFor()
-  await page.getByLabel('What went in of plum').fill('90 drops')
+  await foot(page).getByRole('button', { name: 'Other amount' }).click()
+  for (const digit of '700') await page.getByRole('button', { name: digit, exact: true }).click()
   await page.getByRole('heading', { name: 'Exactly right' }).waitFor()
+  // What did not belong, or is in another cup, is said at the pot.
+  await page.getByRole('link', { name: 'Something else went in' }).click()
+  await page.getByText('Pot A of the day').waitFor()
+  assert.equal(await page.getByLabel('What went in of clear-base').inputValue(), '700 g')
 })
 
 person('doubt is marked only where the scale would be surer', {}, async (page) => {

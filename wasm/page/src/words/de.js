@@ -1,5 +1,10 @@
 // German: the messages of `en.js`.
+import bench from './de/bench.js'
 import heat from './de/heat.js'
+import pad from './de/pad.js'
 import page from './de/page.js'
+import rail from './de/rail.js'
+import step from './de/step.js'
+import steps from './de/steps.js'
 
-export default { heat, page }
+export default { bench, heat, pad, page, rail, step, steps }

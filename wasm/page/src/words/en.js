@@ -1,5 +1,10 @@
 // American English, the language that messages are written in first.
+import bench from './en/bench.js'
 import heat from './en/heat.js'
+import pad from './en/pad.js'
 import page from './en/page.js'
+import rail from './en/rail.js'
+import step from './en/step.js'
+import steps from './en/steps.js'
 
-export default { heat, page }
+export default { bench, heat, pad, page, rail, step, steps }

@@ -1,0 +1,5 @@
+// The bench.
+export default {
+  wentOn: 'Der Tag geht weiter',
+  checkFirst: 'Zuerst prüfen',
+}

@@ -1,0 +1,5 @@
+// The bench.
+export default {
+  wentOn: 'The day goes on',
+  checkFirst: 'Check first',
+}
