@@ -15,7 +15,7 @@ import { isDone, progress, skip, unskip } from './progress.js'
 import { isHot } from './rail.js'
 import { off, short } from './show.js'
 import { change, state } from './state.js'
-import { start, timerOf } from './timers.js'
+import { clock, start, timerOf } from './timers.js'
 import { say } from './words.js'
 
 /** Shows one step, or the whole pot. */
@@ -219,8 +219,17 @@ function shooting(plan, step, item) {
               ▶ ${hot.clock.label}: ${hot.clock.words}
             </button>`,
         )}
-      ${loadsKey(step)} ${skipKey(item)}
+      ${moldKey(item)} ${loadsKey(step)} ${skipKey(item)}
     </div>`
+}
+
+/** The clock of a mold that sets between the shots of a load: each shot starts it over. */
+function moldKey({ starts, shots }) {
+  if (!starts?.clock.seconds || shots < 2) return nothing
+  const press = () => start(starts, starts.clock)
+  return html`<button type="button" class="quiet" @click=${once('mold', press)}>
+    ▶ ${starts.clock.label}: ${clock(starts.clock.seconds)}
+  </button>`
 }
 
 /** What was skipped, what that means, and the key that does it after all. */
