@@ -4,6 +4,7 @@ import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { inIt, stepCard } from './cards.js'
 import { runsOut } from './cost.js'
 import { anything } from './generic.js'
+import { keysKey } from './keys.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
@@ -76,7 +77,7 @@ function oneStep(plan, steps, { stepsOf }, now, changes) {
   return html`<div class="bench one-step">
     <div class="at-a-glance">
       ${rail(plan, stepsOf, goToItem)}
-      <div class="buttons">${wholeKey()}</div>
+      <div class="buttons">${wholeKey()} ${keysKey()}</div>
     </div>
     ${ofBefore()} ${wentOn(changes)} ${questions(plan)}
     ${single(plan, steps, now, own, now ? before(own)[own.indexOf(now.step)] : new Set())}
@@ -131,7 +132,7 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
   const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
   return html`<nav class="work" aria-label="Order of work">
     ${rail(plan, stepsOf, goToItem)}
-    <div class="buttons">${wholeKey()}</div>
+    <div class="buttons">${wholeKey()} ${keysKey()}</div>
     <h2>Order of work</h2>
     <ol>
       ${shown.map((work) => {

@@ -36,7 +36,7 @@ export function loadsKey(step) {
     for (const item of left(step)) toggle(item)
   }
   if (length < 2) return nothing
-  return html`<button type="button" class="quiet" @click=${once('all loads', all)}>
+  return html`<button type="button" class="quiet loads-key" @click=${once('all loads', all)}>
     ${say('step.allLoads', { count: length })}
   </button>`
 }

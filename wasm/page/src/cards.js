@@ -11,6 +11,7 @@ import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, counted, off, short } from './show.js'
 import { clock, clockOf, face, isOver, start, timerOf } from './timers.js'
+import { say } from './words.js'
 
 // The fields that have a place on a card; any other is listed below it.
 const STAGE =
@@ -53,8 +54,13 @@ export function stepCard(plan, pot, step, now, before) {
   </div>`
 }
 
-/** The box that ticks an item. */
-function tick(item, now, label, again = '') {
+/** The name of a box, which no other box of the day has. */
+function tickName({ pot: { pot }, number }, { say: what }) {
+  return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+}
+
+/** The box that ticks an item; `own` is the step of its pot. */
+function tick(item, now, own, again = '') {
   const state = progress(item)
   return html`<button
     type="button"
@@ -62,10 +68,10 @@ function tick(item, now, label, again = '') {
     class="tick ${state} ${item === now ? 'next' : ''}"
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
-    aria-label=${label}
+    aria-label=${[tickName(own, item), ...(state === 'skipped' ? [say('step.isSkipped')] : [])].join(', ')}
     @click=${once(item.id, () => toggle(item))}
   >
-    <span aria-hidden="true">${state === 'done' ? '✓' : ''}</span>
+    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
   </button>`
 }
 
@@ -81,7 +87,7 @@ function simpleCard(plan, step, now) {
   return step.items.map(
     (item) =>
       html`<div class="row">
-        ${tick(item, now, item.say)}
+        ${tick(item, now, step.of)}
         <p class="say">Done</p>
       </div>`,
   )
@@ -110,7 +116,7 @@ function fixCard(plan, step, now) {
       item.weigh
         ? weighRow(step, item, now)
         : html`<li>
-            ${tick(item, now, item.say)}
+            ${tick(item, now, step.of)}
             <p class="say">${item.say}</p>
           </li>`,
     )}
@@ -137,7 +143,7 @@ function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
-    ${item.isNothing ? html`<span></span>` : tick(item, now, item.say)}
+    ${item.isNothing ? html`<span></span>` : tick(item, now, step.of)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="amount">
       <strong>${weigh.best.measure}${item.isMore ? ' more' : ''}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
@@ -194,7 +200,7 @@ export function swollen(plan, pot) {
 
 function holdRow(step, item, now, name) {
   return html`<div class="row">
-      ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
+      ${tick(item, now, step.of)}
       <p class="say">${name}</p>
       ${clockKey(step, item)}
     </div>
@@ -220,7 +226,7 @@ function clockKey(step, item) {
   </button>`
 }
 
-function heatCard(plan, step, now, { pot }) {
+function heatCard(plan, step, now, own) {
   const known = step.heating?.known
   const { words, keys } = isByReading(step) && !now && !isDone(step) ? heatNow(plan, step, 'card') : {}
   return html`${step.together.map((detail) => html`<p class="say">${detail}</p>`)}
@@ -229,8 +235,7 @@ function heatCard(plan, step, now, { pot }) {
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
-            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
+            ${tick(item, now, own)} ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
           </li>`,
       )}
     </ol>
@@ -256,7 +261,8 @@ function burst(step, item) {
     ${clockKey(step, item)}`
 }
 
-function shootCard(plan, step, now, { pot, draw }) {
+function shootCard(plan, step, now, own) {
+  const { pot, draw } = own
   // A step of several pots is shown at each of them.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`${
@@ -275,7 +281,7 @@ function shootCard(plan, step, now, { pot, draw }) {
       ${step.items.map(
         (item) =>
           html`<div class="load ${progress(item)}">
-            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`, again)}<span>${counted(item.shots, 'shot')}</span>
+            ${tick(item, now, own, again)}<span>${counted(item.shots, 'shot')}</span>
           </div>`,
       )}
     </div>

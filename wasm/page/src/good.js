@@ -24,14 +24,20 @@ function counter(step, { mold }, { shape, made }) {
   const less = () => set(step, shape, count === undefined ? made - 1 : Math.max(0, count - 1))
   const more = () => set(step, shape, count === undefined ? made : Math.min(made, count + 1))
   return html`<div class="count" role="group" aria-label=${say('step.goodOf', of)}>
-    <button type="button" class="quiet" aria-label=${say('step.oneBad')} ?disabled=${count === 0} @click=${less}>
+    <button type="button" class="quiet less" aria-label=${say('step.oneBad')} ?disabled=${count === 0} @click=${less}>
       −
     </button>
     <output aria-live="polite"
       ><strong>${count ?? '?'}</strong>
       ${say('step.ofGood', { made })}${shape ? html` <small>${shape}</small>` : nothing}</output
     >
-    <button type="button" class="quiet" aria-label=${say('step.oneGood')} ?disabled=${count === made} @click=${more}>
+    <button
+      type="button"
+      class="quiet more"
+      aria-label=${say('step.oneGood')}
+      ?disabled=${count === made}
+      @click=${more}
+    >
       +
     </button>
   </div>`

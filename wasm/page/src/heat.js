@@ -122,29 +122,29 @@ export function heatNow(plan, step, at) {
     }
   }
   const { answer, faults = [] } = advice(plan, step) ?? {}
-  const keys = field(plan, step, at)
+  // One template for all, so that the field stays while it is typed into.
+  const keys = (besides) => html`${field(plan, step, at)} ${besides}`
   if (!answer) {
     const [fault] = faults
     const hot = step.items.at(-1)
     const asks = say(timer ? 'heat.stirAndAsk' : 'heat.ask')
+    const skip = html`<button type="button" class="quiet skip-step" @click=${once(at, () => toggle(hot))}>
+      ${say('heat.skip')}
+    </button>`
     return {
       words: html`<span>${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : asks}</span>`,
-      keys: html`${keys}
-      ${
-        timer
-          ? nothing
-          : html`<button type="button" class="quiet" @click=${once(at, () => toggle(hot))}>${say('heat.skip')}</button>`
-      }`,
+      keys: keys(timer ? nothing : skip),
     }
   }
   const { go, text } = answer
   const said = html`${short(answer.reading)}: <strong>${text}</strong>`
   return {
     words: go === 'burst' || go === 'hot' ? html`<span>${said}</span>` : html`<span class="bad">${said}</span>`,
-    keys: html`${keys}
-      <button type="button" class="quiet" @click=${once(`again ${at}`, () => again(step, at))}>
+    keys: keys(
+      html`<button type="button" class="quiet" @click=${once(`again ${at}`, () => again(step, at))}>
         ${say(go === 'burst' ? 'heat.skipBurst' : 'heat.again')}
       </button>`,
+    ),
   }
 }
 

@@ -10,6 +10,7 @@ import { keys, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { announceNext, keysList, pressByKey } from './keys.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
@@ -92,7 +93,7 @@ function page({ plan, steps, pots, book }, made) {
       <h1 class="out-of-sight">${titleOf(shown)}</h1>
       ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${updateNotice()} ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
-      ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
+      ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing} ${keysList(VIEWS)}
       ${guarded(() => viewOf(shown, { plan, steps, pots, book }, made))}
     </main>
     ${foot(shown, plan, steps, stale && !made.base, made.status)}
@@ -208,6 +209,7 @@ function foot(shown, plan, steps, stale, status) {
   const edits = isEditing(shown) || shown === 'color' ? editsBar() : nothing
   if (shown !== 'bench' && !state.timers.length && edits === nothing) return nothing
   const now = plan && !stale ? next(steps) : null
+  if (plan && shown === 'bench') announceNext(now)
   return html`<aside class="foot" aria-label=${edits === nothing ? 'Clocks and next step' : 'Clocks and last change'}>
     <div class="timers">${timerBar(goToItem)}</div>
     ${
@@ -217,7 +219,7 @@ function foot(shown, plan, steps, stale, status) {
           >
             ${now && !isWhole() && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             ${now && isWhole() ? besides(now) : nothing}
-            <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
+            <button type="button" class="quiet undo-key" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}
             </button>
           </div>`
@@ -311,6 +313,7 @@ async function begin() {
   addEventListener('pageshow', follow)
   for (const touch of ['pointerdown', 'pointerup', 'keydown']) addEventListener(touch, readySound)
   addEventListener('keydown', editByKey)
+  addEventListener('keydown', (event) => pressByKey(event, VIEWS))
   document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()

@@ -21,6 +21,17 @@ const toolsOf = ({ weigh }) => [weigh.best, ...weigh.others].map(({ tool }) => t
 /** Whether the pad is open for an item. */
 export const isPadOpen = (item) => pad?.item === item.id
 
+/** Whether a pad is open. */
+export const isAnyPadOpen = () => pad !== null && document.querySelector('.pad') !== null
+
+/** Types on the pad that is open; whether the key was one of a pad, also if this one measures by spoons or cups. */
+export function typeOnPad(key) {
+  const name = { Backspace: 'back', '.': 'decimal', ',': 'decimal' }[key] ?? (/^\d$/.test(key) ? key : null)
+  const found = document.querySelector(`.pad [data-key="${name}"]`)
+  found?.click()
+  return name !== null
+}
+
 /** Opens or closes the pad of an item. */
 export function turnPad(item) {
   pad = isPadOpen(item) ? null : { item: item.id, tool: toolsOf(item)[0], digits: '', taps: [], refused: [] }
@@ -96,18 +107,25 @@ function digitKeys() {
   }
   const decimal = new Intl.NumberFormat(locale()).formatToParts(0.5).find(({ type }) => type === 'decimal').value
   return html`<div class="digits">
-    ${[...'789456123'].map((digit) => html`<button type="button" class="quiet" @click=${() => put(digit)}>${digit}</button>`)}
+    ${[...'789456123'].map((digit) => html`<button type="button" class="quiet" data-key=${digit} @click=${() => put(digit)}>${digit}</button>`)}
     ${
       tool === 'drops'
         ? html`<span></span>`
-        : html`<button type="button" class="quiet" aria-label=${say('pad.decimal')} @click=${() => put('.')}>
+        : html`<button
+            type="button"
+            class="quiet"
+            data-key="decimal"
+            aria-label=${say('pad.decimal')}
+            @click=${() => put('.')}
+          >
             ${decimal}
           </button>`
     }
-    <button type="button" class="quiet" @click=${() => put('0')}>0</button>
+    <button type="button" class="quiet" data-key="0" @click=${() => put('0')}>0</button>
     <button
       type="button"
       class="quiet"
+      data-key="back"
       aria-label=${say('pad.back')}
       @click=${() => edit({ digits: digits.slice(0, -1) })}
     >
@@ -129,6 +147,7 @@ function measureKeys(book) {
     <button
       type="button"
       class="quiet"
+      data-key="back"
       aria-label=${say('pad.back')}
       ?disabled=${!taps.length}
       @click=${() => edit({ taps: taps.slice(0, -1) })}

@@ -10,7 +10,7 @@ person('ticks steps off, keeps them over a reload, and takes them back', {}, asy
   await done.click()
   await page.waitForTimeout(BOUNCE)
   await done.click()
-  const base = page.getByRole('checkbox', { name: first, exact: true })
+  const base = page.getByRole('checkbox', { name: `Pot A: ${first}, step 1`, exact: true })
   assert.equal(await base.getAttribute('aria-checked'), 'true')
   await page.reload()
   await page.locator('html[data-ready]').waitFor()

@@ -240,3 +240,61 @@ person(
     await step(page).waitFor()
   },
 )
+
+person('is worked by single keys, and says what is next', { step: true, clock: CLOCK }, async (page) => {
+  const key = async (name) => {
+    await page.keyboard.press(name)
+    await page.clock.runFor(BOUNCE)
+  }
+  const spoken = () => page.locator('#said').innerText()
+  assert.equal(await spoken(), '')
+  await key('d')
+  assert.equal(await amount(page), '1 tbsp + 1/4 tsp')
+  assert.equal(await spoken(), 'Next, pot A: stabilizer: 1 tbsp + 1/4 tsp')
+  await key('b')
+  assert.equal(await amount(page), '16.3 g')
+  await key('s')
+  assert.match(await spoken(), /plum: 104 drops/)
+  await key('u')
+  await key('o')
+  for (const digit of '1.64') await page.keyboard.press(digit)
+  await page.keyboard.press('Backspace')
+  await page.getByRole('button', { name: 'spoons', exact: true }).waitFor()
+  assert.equal(await said(page.locator('.pad .tapped')), 'nothing yet')
+  await page.getByRole('button', { name: 'scale', exact: true }).click()
+  for (const digit of '16.4') await page.keyboard.press(digit)
+  assert.equal(await said(page.locator('.pad .tapped')), '16.4 g')
+  await page.getByRole('button', { name: 'Poured 16.4 g' }).click()
+  await key('w')
+  await pot(page, 'E').waitFor()
+  await key('w')
+  // The list of keys, and single keys turned off; no key is taken from what is typed.
+  await key('?')
+  const list = page.getByRole('region', { name: 'Keyboard' })
+  await picture(page, 'keyboard')
+  await list.getByRole('switch', { name: 'Single keys' }).click()
+  await key('d')
+  assert.equal(await amount(page), '104 drops')
+  await list.getByRole('switch', { name: 'Single keys' }).click()
+  await key('Escape')
+  assert.equal(await list.count(), 0)
+  for (let press = 0; press < 5; press += 1) await key('d')
+  await key('t')
+  await page.keyboard.type('284')
+  assert.match(await said(step(page)), /284 °F: 0:45/)
+  await key('Enter')
+  assert.equal(await page.getByRole('timer').count(), 1)
+  await key('1')
+  await page.locator('h1', { hasText: 'Orders' }).waitFor()
+})
+
+person('every box of the day has a name of its own', {}, async (page) => {
+  const names = await page
+    .getByRole('checkbox')
+    .evaluateAll((boxes) => boxes.map((box) => box.getAttribute('aria-label')))
+  assert.ok(names.length > 80, `${names.length}`)
+  assert.deepEqual(
+    names.filter((name, at) => names.indexOf(name) !== at),
+    [],
+  )
+})
