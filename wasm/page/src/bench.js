@@ -1,18 +1,21 @@
 // The bench: the pots in the order of work, each with its steps.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
-import { stepCard } from './cards.js'
+import { inIt, stepCard } from './cards.js'
 import { runsOut } from './cost.js'
 import { dayKeys } from './day-keys.js'
 import { anything } from './generic.js'
+import { keysKey } from './keys.js'
 import { letter } from './letter.js'
 import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
-import { begin, isDone, next, ofBefore, progress } from './progress.js'
+import { begin, isBegun, isDone, next, ofBefore, progress } from './progress.js'
 import { rail } from './rail.js'
-import { both, counted, day, short } from './show.js'
-import { change } from './state.js'
+import { counted, day } from './show.js'
+import { single, wholeKey } from './single.js'
+import { change, state } from './state.js'
 import { swatchesOf } from './swatch.js'
+import { say } from './words.js'
 
 /** The pots, and the entries of the order of work, that are shown at once. */
 const [POTS, ENTRIES] = [20, 40]
@@ -45,10 +48,44 @@ function groups(list, keysOf) {
   return found
 }
 
+/** Whether the whole pots are shown: as chosen, and always on paper. */
+const paper = matchMedia('print')
+let prints = false
+export const isWhole = () => state.bench.whole || prints || paper.matches
+
+/** Draws the whole pots while the page is printed; called once. */
+export function followPrinting() {
+  const turn = (on) => () => {
+    prints = on
+    change()
+  }
+  addEventListener('beforeprint', turn(true))
+  addEventListener('afterprint', turn(false))
+  paper.addEventListener('change', () => change())
+}
+
 /** The view; `steps` are the plan's, `changes` how the day went on. */
 export function bench(plan, steps, changes) {
   const now = next(steps)
   const of = partsOf(plan, steps)
+  of.due = new Set(now?.step.items.map(({ id }) => id))
+  return isWhole() ? wholePots(plan, of, now, changes) : oneStep(plan, steps, of, now, changes)
+}
+
+/** One pot, one step. */
+function oneStep(plan, steps, { stepsOf }, now, changes) {
+  const own = now ? stepsOf.get(now.step.pots[0]) : []
+  return html`<div class="bench one-step">
+    <div class="at-a-glance">
+      ${rail(plan, stepsOf, goToItem)}
+      <div class="buttons">${wholeKey()} ${keysKey()}</div>
+    </div>
+    ${ofBefore()} ${wentOn(changes)} ${questions(plan)}
+    ${single(plan, steps, now, own, now ? before(own)[own.indexOf(now.step)] : new Set())}
+  </div>`
+}
+
+function wholePots(plan, of, now, changes) {
   const { shown, keys } = part('pots', plan.pots, POTS, 'Pots')
   return html`
     <div class="bench">
@@ -69,9 +106,13 @@ export function bench(plan, steps, changes) {
   `
 }
 
-/** Scrolls to an item. */
+/** Scrolls to an item; one that is not due is in the whole pot. */
 export function goToItem(event, id) {
   event?.preventDefault()
+  if (!isWhole()) {
+    if (!event || !parts.itemPlaces?.has(id) || parts.due?.has(id)) return scrollTo(0, 0)
+    change({ bench: { ...state.bench, whole: true } })
+  }
   if (!document.getElementById(`item:${id}`) && parts.itemPlaces?.has(id)) {
     reveal('pots', parts.itemPlaces.get(id), POTS)
     change()
@@ -92,6 +133,7 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
   const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
   return html`<nav class="work" aria-label="Order of work">
     ${rail(plan, stepsOf, goToItem)}
+    <div class="buttons">${wholeKey()} ${keysKey()}</div>
     <h2>Order of work</h2>
     <ol>
       ${shown.map((work) => {
@@ -130,23 +172,32 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
 /** How the day went on after the last change. */
 function wentOn(changes) {
   if (!changes.length) return nothing
-  return html`<section class="went-on" aria-label="The day goes on">
-    <h2>The day goes on</h2>
-    <ul>
-      ${changes.map((words) => html`<li>${words}</li>`)}
-    </ul>
-  </section>`
+  return notices('went-on', say('bench.wentOn'), changes)
 }
 
 /** Numbers that look wrong: to check before pouring. */
 function questions(plan) {
   if (!plan.questions.length) return nothing
-  return html`<section class="runs-out" aria-label="Check first">
-    <h2>Check first</h2>
+  const messages = plan.questions.map(({ message }) => message)
+  return notices('runs-out', say('bench.checkFirst'), messages, isBegun())
+}
+
+/** Sentences under a heading; with one step on a small screen they fold, so that the step is in sight. */
+function notices(kind, title, list, isSeen = true) {
+  if (isWhole() || !isSeen) {
+    return html`<section class=${kind} aria-label=${title}>
+      <h2>${title}</h2>
+      <ul>
+        ${list.map((words) => html`<li>${words}</li>`)}
+      </ul>
+    </section>`
+  }
+  return html`<details class=${kind}>
+    <summary>${title} (${list.length})</summary>
     <ul>
-      ${plan.questions.map(({ message }) => html`<li>${message}</li>`)}
+      ${list.map((words) => html`<li>${words}</li>`)}
     </ul>
-  </section>`
+  </details>`
 }
 
 /** The time of the day, if the book has what that needs. */
@@ -213,15 +264,6 @@ function before(steps) {
     for (const code of cautions) seen.add(code)
     return own
   })
-}
-
-/** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
-function inIt({ mass, fills, hot, degassed }, steps) {
-  const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
-  return html`<p class="step say">
-    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
-    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
-  </p>`
 }
 
 // The fields of a pot that have a place on its card; any other is listed below it.

@@ -11,6 +11,7 @@ import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, counted, off, short } from './show.js'
 import { clockOf, isOver, running, start, timerOf } from './timers.js'
+import { say } from './words.js'
 
 // The fields that have a place on a card; any other is listed below it.
 const STAGE =
@@ -47,14 +48,19 @@ export function stepCard(plan, pot, step, now, before) {
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
     <h3>${own.number === null ? nothing : `${own.number}. `}${own.text}</h3>
-    ${cautionsAt(step, before)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
+    ${cautionsAt(step, before, step.isFirstHeat)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
     ${CARDS[step.kind](plan, step, now, own)}
     ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
   </div>`
 }
 
-/** The box that ticks an item. */
-function tick(item, now, label, again = '') {
+/** The name of a box, which no other box of the day has. */
+function tickName({ pot: { pot }, number }, { say: what }) {
+  return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+}
+
+/** The box that ticks an item; `own` is the step of its pot. */
+function tick(item, now, own, again = '') {
   const state = progress(item)
   return html`<button
     type="button"
@@ -62,10 +68,10 @@ function tick(item, now, label, again = '') {
     class="tick ${state} ${item === now ? 'next' : ''}"
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
-    aria-label=${label}
+    aria-label=${[tickName(own, item), ...(state === 'skipped' ? [say('step.isSkipped')] : [])].join(', ')}
     @click=${once(item.id, () => toggle(item))}
   >
-    <span aria-hidden="true">${state === 'done' ? '✓' : ''}</span>
+    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
   </button>`
 }
 
@@ -81,7 +87,7 @@ function simpleCard(plan, step, now) {
   return step.items.map(
     (item) =>
       html`<div class="row">
-        ${tick(item, now, item.say)}
+        ${tick(item, now, step.of)}
         <p class="say">Done</p>
       </div>`,
   )
@@ -110,7 +116,7 @@ function fixCard(plan, step, now) {
       item.weigh
         ? weighRow(step, item, now)
         : html`<li>
-            ${tick(item, now, item.say)}
+            ${tick(item, now, step.of)}
             <p class="say">${item.say}</p>
           </li>`,
     )}
@@ -137,7 +143,7 @@ function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
-    ${item.isNothing ? html`<span></span>` : tick(item, now, item.say)}
+    ${item.isNothing ? html`<span></span>` : tick(item, now, step.of)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="amount">
       <strong>${weigh.best.measure}${item.isMore ? ' more' : ''}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
@@ -167,28 +173,34 @@ const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => too
 const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` : nothing)
 
 function degasCard(plan, step, now, { pot }) {
-  const { known } = pot.degas ?? {}
   const rows = step.items.map((item) =>
     holdRow(step, item, now, step.items.length > 1 ? `Fill ${item.number}` : 'Degassed'),
   )
-  if (!known) return rows
+  if (!pot.degas?.known) return rows
   return html`<div class="with-cup">
     <div>${rows}</div>
-    <figure>
-      ${cupDrawing({
-        book: plan.made_from.book,
-        cup: known.cup,
-        level: known.level,
-        swollen: known.swollen,
-        label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
-      })}
-    </figure>
+    ${swollen(plan, pot)}
   </div>`
+}
+
+/** The cup under vacuum, if how high the pot swells is known. */
+export function swollen(plan, pot) {
+  const { known } = pot.degas ?? {}
+  if (!known) return nothing
+  return html`<figure>
+    ${cupDrawing({
+      book: plan.made_from.book,
+      cup: known.cup,
+      level: known.level,
+      swollen: known.swollen,
+      label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+    })}
+  </figure>`
 }
 
 function holdRow(step, item, now, name) {
   return html`<div class="row">
-      ${tick(item, now, `Pot ${step.pots[0]}: ${item.say}`)}
+      ${tick(item, now, step.of)}
       <p class="say">${name}</p>
       ${clockKey(step, item)}
     </div>
@@ -214,7 +226,7 @@ function clockKey(step, item) {
   </button>`
 }
 
-function heatCard(plan, step, now, { pot }) {
+function heatCard(plan, step, now, own) {
   const known = step.heating?.known
   const { words, keys } = isByReading(step) && !now && !isDone(step) ? heatNow(plan, step, 'card') : {}
   return html`${step.together.map((detail) => html`<p class="say">${detail}</p>`)}
@@ -223,8 +235,7 @@ function heatCard(plan, step, now, { pot }) {
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
-            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`)}
-            ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
+            ${tick(item, now, own)} ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
           </li>`,
       )}
     </ol>
@@ -250,7 +261,8 @@ function burst(step, item) {
     ${clockKey(step, item)}`
 }
 
-function shootCard(plan, step, now, { pot, draw }) {
+function shootCard(plan, step, now, own) {
+  const { pot, draw } = own
   // A step of several pots is shown at each of them.
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`${
@@ -269,7 +281,7 @@ function shootCard(plan, step, now, { pot, draw }) {
       ${step.items.map(
         (item) =>
           html`<div class="load ${progress(item)}">
-            ${tick(item, now, `Pot ${pot.pot}: ${item.say}`, again)}<span>${counted(item.shots, 'shot')}</span>
+            ${tick(item, now, own, again)}<span>${counted(item.shots, 'shot')}</span>
           </div>`,
       )}
     </div>
@@ -283,5 +295,14 @@ function toWrite({ shape, made }) {
   return html`<p class="on-paper to-write">
     ${shape ? `${shape}: ` : nothing}good <span class="blank"></span> of ${made}, weigh 3: <span class="blank"></span>
     <span class="blank"></span> <span class="blank"></span>
+  </p>`
+}
+
+/** What is in a pot that was there when the plan was made; with what puts it right, if that is still to go in. */
+export function inIt({ mass, fills, hot, degassed }, steps) {
+  const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
+  return html`<p class="step say">
+    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
+    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
   </p>`
 }

@@ -31,16 +31,18 @@ const CAUTIONS = {
 
 const NONE = new Set()
 
-/** The cautions of a step. Those in `before`, a set of codes, are on the pot's sheet already: paper leaves them out. */
-export function cautionsAt({ cautions }, before = NONE) {
-  return cautions.length
-    ? html`<ul class="cautions">
-        ${cautions.map(
-          (code) =>
-            html`<li data-caution=${code} class=${before.has(code) ? 'again' : ''}>${CAUTIONS[code]?.[0] ?? code}</li>`,
-        )}
-      </ul>`
-    : nothing
+/**
+ * The cautions of a step. Those in `before`, a set of codes, were at the pot's steps before, and are not shown again; `inFull` for
+ * the first heat of a pot.
+ */
+export function cautionsAt({ cautions }, before = NONE, inFull = false) {
+  if (!cautions.length) return nothing
+  const words = (code) => CAUTIONS[code]?.[inFull && !before.has(code) ? 1 : 0] ?? code
+  return html`<ul class="cautions ${inFull ? 'at-heat' : ''}">
+    ${cautions.map(
+      (code) => html`<li data-caution=${code} class=${before.has(code) ? 'again' : ''}>${words(code)}</li>`,
+    )}
+  </ul>`
 }
 
 /** All cautions of the plan, in full. */

@@ -5,9 +5,8 @@ import { once } from './press.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
 
-/** Asks how to go on; null if everything went in as planned. */
-export function waysOf(wanted) {
-  const { poured, cup, trace, hot } = state.one
+/** Asks how to go on with what was poured; null if everything went in as planned. */
+export function waysOf(wanted, { poured, cup, trace, hot } = state.one) {
   const instead = Object.fromEntries(Object.entries(poured).filter(([, amount]) => amount.trim()))
   if (!Object.keys(instead).length) return null
   const chosen = { ...(cup && { cup }), ...(trace && { trace }), ...(hot && { hot: hot === 'hot' }) }

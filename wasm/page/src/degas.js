@@ -2,7 +2,7 @@
 // reading; the tick keeps it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
-import { once } from './press.js'
+import { once, onceSubmits } from './press.js'
 import { toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
@@ -62,12 +62,6 @@ export function degasNow(plan, step, item, at) {
     const left = answer ? short(answer.absolute) : null
     toggle(item, reading ? { reading, left } : {})
   }
-  // The second tap of a glove that has started the clock does not end it.
-  const bounced = (event) => {
-    let isPress = false
-    once(at, () => (isPress = true))(event)
-    if (!isPress) event.preventDefault()
-  }
   const early = timer.seconds !== null && !isOver(timer)
   const id = `gauge:${at}:${item.id}`
   const asks =
@@ -88,7 +82,9 @@ export function degasNow(plan, step, item, at) {
         aria-invalid=${fault ? 'true' : nothing}
       />
       <span aria-hidden="true">${unit()}</span>
-      <button class="done-next ${early ? 'early' : ''}" @click=${bounced}>${early ? 'Done early' : 'Done'}</button>
+      <button class="done-next ${early ? 'early' : ''}" @click=${onceSubmits(at)}>
+        ${early ? 'Done early' : 'Done'}
+      </button>
     </form>`,
   }
 }

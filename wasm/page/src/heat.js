@@ -1,18 +1,20 @@
-// The heat of a pot goes by the thermometer: the page asks what it shows, and the library answers with the next burst, with
-// "hot", or with "stop, and let it cool".
+// The heat of a pot goes by the thermometer: the page asks what it shows. The library answers as the reading is typed, with the next
+// burst, with "hot", or with "stop, and let it cool"; the key next to the field does what the answer says.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { once } from './press.js'
+import { live } from '../vendor/lit-html/directives/live.js'
+import { once, onceSubmits } from './press.js'
 import { progress, toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, stop, timerOf } from './timers.js'
+import { say, typed } from './words.js'
 import { nextBurst } from './work.js'
 
 let last = { plan: null, step: null, reading: null, answer: null, faults: [] }
 
 /** What to do at the reading of a heat; null if it has not been read, or has no table. */
-export function advice(plan, step) {
-  const reading = state.readings[step.id]
+function advice(plan, step) {
+  const reading = readingOf(step)
   if (!reading || !isByReading(step)) return null
   if (last.plan !== plan || last.step !== step.id || last.reading !== reading) {
     last = { answer: null, faults: [], ...nextBurst(plan, step.id, reading), plan, step: step.id, reading }
@@ -25,16 +27,28 @@ export const isByReading = ({ kind, items }) => kind === 'heat' && items.some(({
 
 const degree = () => (state.scale === 'metric' ? '°C' : '°F')
 
+/** The reading of a heat as the library reads it; empty if there is none. */
+const readingOf = (step) => typed(state.readings[step.id] ?? '')
+
+/** The reading as it was typed, without its unit. */
+function shownOf(step) {
+  const [text = '', unit] = (state.readings[step.id] ?? '').split(' ')
+  return unit === degree() ? text : ''
+}
+
 /** Clocks of bursts of this heat. */
 const burstOf = (step) => step.items.find((item) => item.burst && timerOf(item))
 
+/** The pot is read: a burst that was over is done. */
 function read(step, text) {
   const burst = burstOf(step)
   if (burst) endBurst(burst)
-  change({ readings: { ...state.readings, [step.id]: `${text.trim()} ${degree()}` } })
+  const written = text.replaceAll(/\s/g, '')
+  if (!written) return forget(step)
+  change({ readings: { ...state.readings, [step.id]: `${written} ${degree()}` } })
 }
 
-function again(step) {
+function forget(step) {
   const { [step.id]: _, ...readings } = state.readings
   change({ readings })
 }
@@ -45,21 +59,53 @@ function endBurst(item) {
   else toggle(item)
 }
 
-/** The field for a reading; `at` says where it is on the page. */
-function field(step, at) {
-  const id = `reading:${at}:${step.id}`
+const idOf = (step, at) => `reading:${at}:${step.id}`
+
+function again(step, at) {
+  forget(step)
+  document.getElementById(idOf(step, at))?.focus()
+}
+
+/** The field for a reading, with the key that does what the library answers to it; `at` says where it is on the page. */
+function field(plan, step, at) {
+  const id = idOf(step, at)
+  const { go, burst } = advice(plan, step)?.answer ?? {}
   const submit = (event) => {
     event.preventDefault()
     const input = event.target.elements.reading
-    if (!input.value.trim()) return input.focus()
-    read(step, input.value)
-    event.target.reset()
+    // What was filled in without a keystroke is read now.
+    if (input.value !== shownOf(step)) read(step, input.value)
+    const { answer } = advice(plan, step) ?? {}
+    const found = step.items.find((item) => item.id === answer?.item)
+    if (answer?.go === 'burst') run(step, found)
+    else if (answer?.go === 'hot') toggle(found, { reading: readingOf(step) })
+    else input.focus()
   }
+  const keys = {
+    burst: () =>
+      html`<button class="${at === 'foot' ? 'done-next' : ''} clock" @click=${onceSubmits(at)}>
+        <span aria-hidden="true">▶</span> ${burst.text}
+      </button>`,
+    hot: () =>
+      html`<button class=${at === 'foot' ? 'done-next' : ''} @click=${onceSubmits(at)}>${say('heat.done')}</button>`,
+    none: () =>
+      html`<button class=${at === 'foot' ? 'done-next' : ''} @click=${onceSubmits(at)}>${say('heat.next')}</button>`,
+  }
+  const key = go ? (keys[go] ?? (() => nothing)) : keys.none
   return html`<form class="reading" @submit=${submit}>
-    <label for=${id} class="out-of-sight">The thermometer in pot ${step.pots[0]} shows, ${degree()}</label>
-    <input id=${id} name="reading" size="4" inputmode="decimal" autocomplete="off" enterkeyhint="go" />
+    <label for=${id} class="out-of-sight">${say('heat.shows', { pot: step.pots[0], unit: degree() })}</label>
+    <input
+      id=${id}
+      name="reading"
+      size="4"
+      inputmode="decimal"
+      autocomplete="off"
+      enterkeyhint="go"
+      .value=${live(shownOf(step))}
+      @input=${(event) => read(step, event.target.value)}
+    />
     <span aria-hidden="true">${degree()}</span>
-    <button class=${at === 'foot' ? 'done-next' : ''}>Next</button>
+    ${key()}
   </form>`
 }
 
@@ -69,56 +115,40 @@ export function heatNow(plan, step, at) {
   const timer = burst && timerOf(burst)
   if (timer && !isOver(timer)) {
     return {
-      words: html`<span>In the oven: ${burst.burst.burst.text}</span>`,
+      words: html`<span>${say('heat.inTheOven', { time: burst.burst.burst.text })}</span>`,
       keys: html`<button type="button" class="done-next early" @click=${once(at, () => endBurst(burst))}>
-        Done early
+        ${say('heat.early')}
       </button>`,
     }
   }
-  const found = timer ? null : advice(plan, step)
-  const reading = state.readings[step.id]
-  if (!found?.answer) {
-    const fault = found?.faults[0]
-    const words = timer ? 'Stir. What does the thermometer show?' : 'What does the thermometer show?'
+  const { answer, faults = [] } = advice(plan, step) ?? {}
+  // One template for all, so that the field stays while it is typed into.
+  const keys = (besides) => html`${field(plan, step, at)} ${besides}`
+  if (!answer) {
+    const [fault] = faults
     const hot = step.items.at(-1)
+    const asks = say(timer ? 'heat.stirAndAsk' : 'heat.ask')
+    const skip = html`<button type="button" class="quiet skip-step" @click=${once(at, () => toggle(hot))}>
+      ${say('heat.skip')}
+    </button>`
     return {
-      words: html`<span>${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : words}</span>`,
-      keys: html`${field(step, at)}
-      ${
-        timer
-          ? nothing
-          : html`<button type="button" class="quiet" @click=${once(at, () => toggle(hot))}>Skip: it is hot</button>`
-      }`,
+      words: html`<span>${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : asks}</span>`,
+      keys: keys(timer ? nothing : skip),
     }
   }
-  const { go, text, item: id, burst: runs } = found.answer
-  const item = step.items.find((item) => item.id === id)
-  const read = short(found.answer.reading)
-  const rest = html`<button type="button" class="quiet" @click=${once(at, () => again(step))}>
-    ${go === 'burst' ? 'Skip: read again' : 'Read again'}
-  </button>`
-  if (go === 'burst') {
-    return {
-      words: html`<span>${read}: <strong>${text}</strong></span>`,
-      keys: html`<button type="button" class="done-next clock" @click=${once(at, () => run(step, item))}>
-          <span aria-hidden="true">▶</span> ${runs.text}
-        </button>
-        ${rest}`,
-    }
+  const { go, text } = answer
+  const said = html`${short(answer.reading)}: <strong>${text}</strong>`
+  return {
+    words: go === 'burst' || go === 'hot' ? html`<span>${said}</span>` : html`<span class="bad">${said}</span>`,
+    keys: keys(
+      html`<button type="button" class="quiet" @click=${once(`again ${at}`, () => again(step, at))}>
+        ${say(go === 'burst' ? 'heat.skipBurst' : 'heat.again')}
+      </button>`,
+    ),
   }
-  if (go === 'hot') {
-    return {
-      words: html`<span>${read}: <strong>${text}</strong></span>`,
-      keys: html`<button type="button" class="done-next" @click=${once(at, () => toggle(item, { reading }))}>
-          Done
-        </button>
-        ${rest}`,
-    }
-  }
-  return { words: html`<span class="bad">${read}: <strong>${text}</strong></span>`, keys: rest }
 }
 
 function run(step, item) {
   start(item, clockOf(step, item))
-  again(step)
+  forget(step)
 }

@@ -1,6 +1,6 @@
 // The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
-import { bench, goToItem } from './bench.js'
+import { bench, followPrinting, goToItem, isWhole } from './bench.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
@@ -11,15 +11,18 @@ import { keys, said, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { announceNext, keysList, pressByKey } from './keys.js'
 import { followLanguage } from './language.js'
 import { letter } from './letter.js'
 import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
+import { isPadOpen } from './pad.js'
 import { headOfSheets } from './paper.js'
 import { isEmpty, largestLine, lookForOthers, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
+import { measuredAs } from './single.js'
 import { about, day } from './show.js'
 import { change, isInvented, onChange, scaleOf, state } from './state.js'
 import { shownPlan, shownPots, shownSteps } from './shown.js'
@@ -77,7 +80,7 @@ function page({ made, plan, book }) {
       <h1 class="out-of-sight">${titleOf(shown)}</h1>
       ${[state.notice, state.unkept, state.sleeps].filter(Boolean).map((words) => html`<p class="notice" role="status">${words}</p>`)}
       ${updateNotice()} ${invented()} ${made.status === 'done' ? nothing : underWay(made, plan, shown)}
-      ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing}
+      ${made.status === 'done' && stale ? staleNotice(plan, faults, shown) : nothing} ${keysList(VIEWS)}
       ${guarded(() => viewOf(shown, { made, plan, book }))}
     </main>
     ${foot(shown, plan, stale && !made.base, made.status)}
@@ -197,14 +200,17 @@ function foot(shown, plan, stale, status) {
   const isBench = shown === 'bench' && plan
   const steps = isBench ? shownSteps() : []
   const now = isBench && !stale ? next(steps) : null
+  if (isBench) announceNext(now)
   return html`<aside class="foot" aria-label=${say(edits === nothing ? 'page.clocksAndNext' : 'page.clocksAndChange')}>
     <div class="timers">${timerBar(goToItem)}</div>
     ${
-      shown === 'bench' && plan
-        ? html`<div class="next ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}">
-            ${now ? nextThing(plan, now, steps) : html`<p class="say">${say(stale ? (WAITING[status] ?? 'page.seeAbove') : 'page.allDone')}</p>`}
-            ${now ? besides(now) : nothing}
-            <button type="button" class="quiet" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
+      isBench
+        ? html`<div
+            class="next ${isWhole() ? '' : 'one-step'} ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}"
+          >
+            ${now && !isWhole() && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${say(stale ? (WAITING[status] ?? 'page.seeAbove') : 'page.allDone')}</p>`}
+            ${now && isWhole() ? besides(now) : nothing}
+            <button type="button" class="quiet undo-key" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}
             </button>
           </div>`
@@ -221,10 +227,13 @@ function nextThing(plan, now, steps) {
     : step.kind === 'degas'
       ? degasNow(plan, step, item, 'foot')
       : null
-  return html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
-      ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
-    </a>
-    ${asked ? asked.keys : mainKey(now, steps)}`
+  // With one step its words are in the view.
+  const words = isWhole()
+    ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
+        ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
+      </a>`
+    : nothing
+  return html`${words} ${asked ? asked.keys : mainKey(now, steps)}`
 }
 
 /** What the next step waits for, if it is not said above. */
@@ -249,12 +258,12 @@ function mainKey(now, steps) {
     class="done-next ${early ? 'early' : ''}"
     @click=${once('foot', () => doneNext(now, steps))}
   >
-    ${say(early ? 'page.early' : 'page.done')}
+    ${say(early ? 'step.early' : now.item.weigh && !isWhole() ? 'step.poured' : 'step.done')}
   </button>`
 }
 
 function doneNext(now, steps) {
-  toggle(now.item)
+  toggle(now.item, measuredAs(now.item))
   const after = next(steps)
   if (after) goToItem(null, after.item.id)
 }
@@ -282,6 +291,7 @@ async function begin() {
   await Promise.all([load(), documents(), lookForOthers()])
   begun()
   followGloves()
+  followPrinting()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {
@@ -294,6 +304,7 @@ async function begin() {
   addEventListener('pageshow', follow)
   for (const touch of ['pointerdown', 'pointerup', 'keydown']) addEventListener(touch, readySound)
   addEventListener('keydown', editByKey)
+  addEventListener('keydown', (event) => pressByKey(event, VIEWS))
   document.addEventListener('visibilitychange', () => keepAwake())
   document.body.replaceChildren()
   change()

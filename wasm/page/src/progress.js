@@ -6,30 +6,40 @@ import { isOver, start } from './timers.js'
 import { beginWork, isRest, takeBackWork } from './work.js'
 
 /**
- * "todo" or "done". In the plan of the rest of the day, after a change, only what it leaves to do is shown; what puts a pot right
- * is the same before and after.
+ * "todo", "done" or "skipped". In the plan of the rest of the day, after a change, only what it leaves to do is shown; what puts a
+ * pot right is the same before and after.
  */
 export function progress(item) {
   if (item.isNothing) return 'done'
-  return state.done[item.id]?.words && (item.isFix || !isRest()) ? 'done' : 'todo'
+  const { words, skipped } = (item.isFix || !isRest()) && state.done[item.id] ? state.done[item.id] : {}
+  if (words) return 'done'
+  return skipped ? 'skipped' : 'todo'
 }
 
-/** A pot that is hot is done with its heat: bursts that were not needed stay without a tick. */
-export const isDone = (step) =>
-  step.kind === 'heat' ? progress(step.items.at(-1)) === 'done' : step.items.every((item) => progress(item) === 'done')
+const isOpen = (item) => progress(item) === 'todo'
+
+/** Nothing of it is left to do. A pot that is hot is over with its heat: bursts that were not needed stay without a tick. */
+export const isDone = (step) => (step.kind === 'heat' ? !isOpen(step.items.at(-1)) : !step.items.some(isOpen))
 
 /** Ticks an item, or removes its tick; `more` is what the tick carries besides, such as a reading. */
 export function toggle(item, more = {}) {
   if (progress(item) === 'done') return takeBack(item.id)
+  mark(item, { words: item.words, started: item.starts?.id, ...more })
+  if (item.starts) start(item.starts, item.starts.clock)
+}
+
+/** Skips an item: it is not done, and the library is not told that it is. */
+export const skip = (item) => mark(item, { skipped: true })
+
+/** Keeps what was done with an item, and stops its clocks. */
+function mark(item, tick) {
   beginWork()
   const over = [item.id, ...(item.ends ?? [])]
   const stopped = state.timers.filter(({ id }) => over.includes(id))
-  const tick = { words: item.words, at: later(), stopped, started: item.starts?.id, ...more }
   change({
-    done: { ...state.done, [item.id]: tick },
+    done: { ...state.done, [item.id]: { ...tick, at: later(), stopped } },
     timers: state.timers.filter((timer) => !stopped.includes(timer)),
   })
-  if (item.starts) start(item.starts, item.starts.clock)
   keepStored()
 }
 
@@ -38,7 +48,7 @@ const later = () => Math.max(Date.now(), ...Object.values(state.done).map(({ at 
 
 /** The id of the last tick; null if there is none. */
 function lastTick() {
-  const ticks = Object.entries(state.done).filter(([, { words }]) => words)
+  const ticks = Object.entries(state.done).filter(([, { words, skipped }]) => words || skipped)
   return ticks.reduce((last, one) => (last && last[1].at > one[1].at ? last : one), null)?.[0] ?? null
 }
 
@@ -51,6 +61,9 @@ export function undo() {
   if (last === null) takeBackWork()
   else takeBack(last)
 }
+
+/** Takes back that an item was skipped. */
+export const unskip = (item) => takeBack(item.id)
 
 /** Removes a tick and undoes what it did to clocks: one that it stopped runs on, unless its time is over by now. */
 function takeBack(taken) {
@@ -65,7 +78,15 @@ const anyTicked = () => state.work !== null && (lastTick() !== null || Boolean(s
 export const isBegun = () => state.timers.length > 0 || anyTicked()
 
 /** What a day has that is not begun. */
-export const notBegun = () => ({ work: null, workAt: Date.now(), done: {}, readings: {}, tickedOn: null, timers: [] })
+export const notBegun = () => ({
+  work: null,
+  workAt: Date.now(),
+  done: {},
+  good: {},
+  readings: {},
+  tickedOn: null,
+  timers: [],
+})
 
 /** Starts the day over. */
 export function begin() {
@@ -101,5 +122,5 @@ export function next(steps) {
   const step = steps.find((step) => !isDone(step))
   if (!step) return null
   const items = step.kind === 'heat' ? [step.items.at(-1)] : step.items
-  return { step, item: items.find((item) => progress(item) !== 'done') }
+  return { step, item: items.find(isOpen) }
 }

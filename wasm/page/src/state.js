@@ -9,9 +9,18 @@ export const state = {
   /** The plan that is worked by, from the first tick on: see `work`; and when it last became another. */
   work: null,
   workAt: 0,
-  /** What has been done, by the id of the item: its amount in words, when, and the clocks that it stopped and started. What was
-   * taken back has a time alone. */
+  /**
+   * What has been done, by the id of the item: its amount in words, when, and the clocks that it stopped and started. `reading` is
+   * what the thermometer or the gauge showed, `poured` what went in of a material if it was another amount within tolerance, as
+   * the library reads it. What was skipped is `skipped` and has no words: it is not done. What was taken back has a time alone.
+   */
   done: {},
+  /** Good pieces as counted at the bench: by the id of the first step of the plan that shoots them, by shape; "" for like cavities. */
+  good: {},
+  /** The bench: whether the whole pot is shown instead of one step, and the other way to measure the item that is due. */
+  bench: { whole: false, way: null },
+  /** Whether single keys of the keyboard are shortcuts at the bench. */
+  shortcuts: true,
   /** What the thermometer showed last, by the id of the heat. */
   readings: {},
   /** The day of the order list at the first tick. */
@@ -88,7 +97,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale language hold one salt calibrate color form gloves day'.split(
+  'book orders edits bookText work workAt done good bench shortcuts readings tickedOn timers before sure scale language hold one salt calibrate color form gloves day'.split(
     ' ',
   )
 

@@ -3,18 +3,23 @@
 import { inUnit } from './core.js'
 import { isNothing } from './nothing.js'
 import { onScale } from './show.js'
+import { say } from './words.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
 export function steps(plan, fix = []) {
   const pots = potsByLetter(plan)
-  const { bench, measures } = plan.made_from.book
+  const { bench, measures, molds } = plan.made_from.book
   const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
   for (const entry of pots.values()) {
     // A pot that was hot when the day went on is shot from by the clock of that heat.
     if (entry.pot.there?.hot) entry.hot = hotClock(entry, hotFor)
   }
-  const all = [...fixing(fix, pots), ...plan.steps.map((step) => withParts(step, plan, pots, hotFor))]
+  const all = [
+    ...fixing(fix, pots),
+    ...plan.steps.map((step) => withParts(step, plan, pots, { hotFor, molds, measures })),
+  ]
   markEnds(all)
+  markFirstHeats(all)
   markFilled(all)
   return all
 }
@@ -26,6 +31,8 @@ function markEnds(steps) {
   for (const [{ id }, step] of last) (step.items.at(-1).ends ??= []).push(id)
   // A reheat divides the shots of an entry of the work; its pieces are counted after the last.
   for (const step of new Map(shots.map((step) => [step.work, step])).values()) step.isLastOfWork = true
+  const first = new Map(shots.toReversed().map(({ work, id }) => [work, id]))
+  for (const step of shots) step.counted = first.get(step.work)
 }
 
 /** The steps that put pots right, one a pot. */
@@ -56,6 +63,12 @@ function fixing(fix, pots) {
   })
 }
 
+/** Marks the first heat of each pot: its cautions are in full. */
+function markFirstHeats(steps) {
+  const heats = steps.filter(({ kind }) => kind === 'heat').toReversed()
+  for (const step of new Map(heats.map((step) => [step.of.key, step])).values()) step.isFirstHeat = true
+}
+
 /** Marks the last additions of each stage: what the cup holds is known after them. */
 function markFilled(steps) {
   const weighed = steps.filter(({ kind, items }) => kind !== 'put-right' && items[0].weigh)
@@ -68,7 +81,7 @@ export function potsByLetter(plan) {
   return new Map(plan.pots.map((pot) => [pot.pot, { pot, key: pot.id, hot: null, heats: new Map() }]))
 }
 
-function withParts(step, plan, pots, hotFor) {
+function withParts(step, plan, pots, bench) {
   const work = plan.work[step.work - 1]
   const at = step.at.map((at) => {
     const { pot, key } = pots.get(at.pot)
@@ -77,7 +90,7 @@ function withParts(step, plan, pots, hotFor) {
     return { ...at, pot, key, at: stage, heat, draw: stage.draws[at.draw - 1] }
   })
   const [of] = at
-  const more = PARTS[step.kind]?.({ step, at, of, pots, hotFor }) ?? {}
+  const more = PARTS[step.kind]?.({ step, at, of, pots, ...bench }) ?? {}
   const shown = (words, { at }) => onScale(words, temperatures(at, more.heating, work.heating))
   return {
     ...more,
@@ -160,8 +173,21 @@ function hotClock({ pot, key }, { words, seconds }) {
   return { id: `hot/${key}`, clock: { label: `Pot ${pot.pot} stays hot`, seconds, words } }
 }
 
-function shot({ at, pots }) {
+function shot({ step, at, pots, molds, measures }) {
+  const [{ draw }] = at
+  const sets = molds[draw.mold]?.sets
+  const seconds = inUnit(sets, 's', measures)
+  const mold = {
+    id: `mold/${draw.mold}`,
+    clock: { label: say(seconds ? 'steps.moldSets' : 'steps.moldSince', { mold: draw.mold }), seconds, words: sets },
+  }
+  const last = step.items.length - 1
   return {
     hot: at.flatMap(({ pot }) => pots.get(pot.pot).hot ?? []),
+    // Each load starts the clock of its mold over. Counted up it ends with the last load: nothing waits for it then.
+    items: step.items.map((_, index) => ({
+      ends: [mold.id],
+      ...((seconds || index < last) && { starts: mold }),
+    })),
   }
 }

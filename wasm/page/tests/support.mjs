@@ -78,8 +78,16 @@ const planHere = (page) =>
     limits.here = Infinity
   })
 
+/** Shows the whole pots at the bench. */
+export const showWhole = (page) =>
+  page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    change({ bench: { ...state.bench, whole: true } })
+  })
+
 /** A visit in a browser context of its own; `wrongs` collects errors, policy violations and foreign requests. */
-export async function visit({ address, browser }, { view = 'bench', clock, ...settings } = {}) {
+/** `step`: whether the bench shows one step, as it does at first, and not the whole pots. */
+export async function visit({ address, browser }, { view = 'bench', clock, step = false, ...settings } = {}) {
   const context = await browser.newContext({
     viewport: { width: 1180, height: 820 },
     serviceWorkers: 'block',
@@ -108,6 +116,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, ...se
   await page.goto(`${address}#${view}`)
   await page.locator('html[data-ready]').waitFor()
   await planHere(page)
+  if (!step) await showWhole(page)
   return { page, context, wrongs }
 }
 

@@ -1,5 +1,6 @@
 // German: the messages of `en.js`.
 import asked from './de/asked.js'
+import bench from './de/bench.js'
 import book from './de/book.js'
 import calibrate from './de/calibrate.js'
 import clock from './de/clock.js'
@@ -13,6 +14,8 @@ import faults from './de/faults.js'
 import form from './de/form.js'
 import formula from './de/formula.js'
 import gloves from './de/gloves.js'
+import heat from './de/heat.js'
+import keys from './de/keys.js'
 import language from './de/language.js'
 import learn from './de/learn.js'
 import lists from './de/lists.js'
@@ -20,19 +23,24 @@ import more from './de/more.js'
 import near from './de/near.js'
 import notes from './de/notes.js'
 import orders from './de/orders.js'
+import pad from './de/pad.js'
 import page from './de/page.js'
 import pictures from './de/pictures.js'
+import rail from './de/rail.js'
 import record from './de/record.js'
 import salt from './de/salt.js'
 import shelf from './de/shelf.js'
 import show from './de/show.js'
 import start from './de/start.js'
+import step from './de/step.js'
+import steps from './de/steps.js'
 import store from './de/store.js'
 import trial from './de/trial.js'
 import update from './de/update.js'
 
 export default {
   asked,
+  bench,
   book,
   calibrate,
   clock,
@@ -46,6 +54,8 @@ export default {
   form,
   formula,
   gloves,
+  heat,
+  keys,
   language,
   learn,
   lists,
@@ -53,13 +63,17 @@ export default {
   near,
   notes,
   orders,
+  pad,
   page,
   pictures,
+  rail,
   record,
   salt,
   shelf,
   show,
   start,
+  step,
+  steps,
   store,
   trial,
   update,

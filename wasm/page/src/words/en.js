@@ -1,5 +1,6 @@
 // American English, the language that messages are written in first.
 import asked from './en/asked.js'
+import bench from './en/bench.js'
 import book from './en/book.js'
 import calibrate from './en/calibrate.js'
 import clock from './en/clock.js'
@@ -13,6 +14,8 @@ import faults from './en/faults.js'
 import form from './en/form.js'
 import formula from './en/formula.js'
 import gloves from './en/gloves.js'
+import heat from './en/heat.js'
+import keys from './en/keys.js'
 import language from './en/language.js'
 import learn from './en/learn.js'
 import lists from './en/lists.js'
@@ -20,19 +23,24 @@ import more from './en/more.js'
 import near from './en/near.js'
 import notes from './en/notes.js'
 import orders from './en/orders.js'
+import pad from './en/pad.js'
 import page from './en/page.js'
 import pictures from './en/pictures.js'
+import rail from './en/rail.js'
 import record from './en/record.js'
 import salt from './en/salt.js'
 import shelf from './en/shelf.js'
 import show from './en/show.js'
 import start from './en/start.js'
+import step from './en/step.js'
+import steps from './en/steps.js'
 import store from './en/store.js'
 import trial from './en/trial.js'
 import update from './en/update.js'
 
 export default {
   asked,
+  bench,
   book,
   calibrate,
   clock,
@@ -46,6 +54,8 @@ export default {
   form,
   formula,
   gloves,
+  heat,
+  keys,
   language,
   learn,
   lists,
@@ -53,13 +63,17 @@ export default {
   near,
   notes,
   orders,
+  pad,
   page,
   pictures,
+  rail,
   record,
   salt,
   shelf,
   show,
   start,
+  step,
+  steps,
   store,
   trial,
   update,
