@@ -137,8 +137,10 @@ export async function bookPart(page, name) {
 /** Longer than the time in which two presses count as one. */
 export const BOUNCE = 600
 
-/** Saves a screenshot to look at. */
-export const picture = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
+const taken = (page, name, more = {}) => page.screenshot({ path: `${pictures}${name}.png`, ...more })
+
+/** Saves a screenshot to look at, if that is not left out. */
+export const picture = process.env.PICTURES === '0' ? async () => {} : taken
 
 let opened = null
 
@@ -158,7 +160,7 @@ export function person(does, settings, body) {
       await body(page, context)
       assert.deepEqual(wrongs, [])
     } catch (failure) {
-      await picture(page, `failed ${does.replaceAll(/\W+/g, '-')}`)
+      await taken(page, `failed ${does.replaceAll(/\W+/g, '-')}`)
       throw failure
     } finally {
       await context.close()
