@@ -260,7 +260,7 @@ function mainKey(now, steps) {
     class="done-next ${early ? 'early' : ''}"
     @click=${once('foot', () => doneNext(now, steps))}
   >
-    ${say(early ? 'page.early' : 'page.done')}
+    ${early ? 'Done early' : 'Done'}
   </button>`
 }
 

@@ -2,8 +2,8 @@
 // it was started at, so that it keeps running while the page is closed.
 import { once } from './press.js'
 import { change, state } from './state.js'
-import { local, say } from './words.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { local, say } from './words.js'
 
 const REPEAT = 4000
 
