@@ -3,8 +3,8 @@
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { AsyncDirective, directive } from '../vendor/lit-html/async-directive.js'
-import { local, say } from './words.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { local, say } from './words.js'
 
 const REPEAT = 4000
 

@@ -25,7 +25,7 @@ function localeFor(language, wanted = globalThis.navigator?.languages ?? []) {
   const locale = wanted.find((one) => one.split('-')[0] === language) ?? (language === 'en' ? 'en-US' : language)
   const number = new Intl.NumberFormat(locale)
   const decimal = number.formatToParts(0.5).find(({ type }) => type === 'decimal').value
-  return { language, locale, number, plural: new Intl.PluralRules(locale), decimal }
+  return { language, locale, number, plural: new Intl.PluralRules(locale), decimal, decimals: {} }
 }
 
 /** The locale of numbers and dates. */
@@ -55,10 +55,14 @@ function valueOf(values, name, key) {
 }
 
 /** A number with so many decimal places, and a true minus sign. */
-export const decimal = (value, places) =>
-  new Intl.NumberFormat(used.locale, { minimumFractionDigits: places, maximumFractionDigits: places })
-    .format(value)
-    .replace('-', '−')
+export function decimal(value, places) {
+  // To make a format takes longer than to draw with it.
+  used.decimals[places] ??= new Intl.NumberFormat(used.locale, {
+    minimumFractionDigits: places,
+    maximumFractionDigits: places,
+  })
+  return used.decimals[places].format(value).replace('-', '−')
+}
 
 /** A text of the library with the decimal sign of the locale: the library writes a point, and groups no digits. */
 export const local = (text) => (used.decimal === '.' ? text : text.replaceAll(/(?<=\d)\.(?=\d)/g, used.decimal))

@@ -43,7 +43,5 @@ export default {
   allDone: 'Alles fertig.',
   fixFirst: 'Beheben Sie zuerst die Fehler.',
   seeAbove: 'Es gibt noch keinen Plan: siehe oben.',
-  early: 'Früher fertig',
-  done: 'Fertig',
   noStart: 'Die Seite konnte nicht starten: {why}',
 }

@@ -43,7 +43,5 @@ export default {
   allDone: 'All done.',
   fixFirst: 'Fix the faults first.',
   seeAbove: 'There is no plan yet: see above.',
-  early: 'Done early',
-  done: 'Done',
   noStart: 'The page could not start: {why}',
 }
