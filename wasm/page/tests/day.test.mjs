@@ -1,6 +1,7 @@
 // The day's events, as a person does them: the record of a pot, pouring it again, what was learned.
 import assert from 'node:assert/strict'
 import { readFile } from 'node:fs/promises'
+import axe from 'axe-core'
 import { ask, go, person, picture, planOf, pot } from './support.mjs'
 
 const PHONE = { width: 390, height: 844 }
@@ -267,3 +268,33 @@ person('records what was made before a change, and after it', { viewport: TABLET
   assert.equal(both.length, 2)
   assert.equal(both[0] + both[1], all)
 })
+
+for (const colorScheme of ['light', 'dark']) {
+  person(`is accessible in every part, ${colorScheme}`, { viewport: PHONE, colorScheme }, async (page) => {
+    await seed(page, DAYS)
+    await page.evaluate(async () => {
+      const { change, state } = await import('./src/state.js')
+      const log = [{ plum: '5 drops' }, { taken: '4 g' }]
+      change({ day: { ...state.day, trial: { start: '1/2 cup', formulas: ['plain'], log, save: 'dusk, paler' } } })
+    })
+    for (const part of ['Record', 'Trial', 'More pieces', 'Leftovers', 'Learned']) {
+      await dayPart(page, part)
+      if (part === 'Record') await page.getByText('Tue, Feb 2', { exact: true }).click()
+      if (part === 'More pieces') await page.getByRole('button', { name: 'One more: 37, night stick' }).click()
+      const { violations } = await page.evaluate(`${axe.source}; axe.run({ resultTypes: ['violations'] })`)
+      assert.deepEqual(
+        violations.map(({ id, nodes }) => `${part}: ${id} ${nodes[0].html}`),
+        [],
+      )
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+      assert.ok(wide <= 0, `${part} is ${wide} px too wide`)
+      const small = await page
+        .locator('.day')
+        .locator('p, button, label, th, td, small, input, select, summary, li, legend, output')
+        .evaluateAll((parts) =>
+          parts.filter((part) => parseFloat(getComputedStyle(part).fontSize) < 16).map((part) => part.outerHTML),
+        )
+      assert.deepEqual(small, [], part)
+    }
+  })
+}
