@@ -11,7 +11,7 @@ import { areRead, keepRecords, records, unkept } from './records.js'
 import { leftOf } from './shelf.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 import { beginWork } from './work.js'
 
 const made = new WeakMap()
@@ -206,7 +206,7 @@ function unticked(open, notes, part, set) {
   const words = whole
     ? say('record.allDone')
     : part
-      ? say('record.open', { count: open.length, first: open[0].text })
+      ? say('record.open', { count: open.length, first: local(open[0].text) })
       : say('record.nothingDone')
   return html`<p class="unticked">
     ${words}
@@ -269,7 +269,7 @@ function stageNotes(of, stage, number) {
           </tr>
         </thead>
         <tbody>
-          ${stage.weigh.map((weigh) => inRow(of, number, weigh.material, weigh.best.measure))}
+          ${stage.weigh.map((weigh) => inRow(of, number, weigh.material, local(weigh.best.measure)))}
           ${strangers.map((name) => inRow(of, number, name, say('record.none')))}
         </tbody>
       </table>
@@ -342,7 +342,7 @@ function rest(of) {
 /** What the record shows that the sheet did not have. */
 function shownBy(answer) {
   const lines = [
-    ...answer.found.map(({ text }) => text),
+    ...answer.found.map(({ text }) => local(text)),
     ...answer.pots.flatMap(({ lost, planned_lost: planned }) =>
       lost ? [say('record.lost', { lost: short(lost), planned: short(planned) })] : [],
     ),
