@@ -30,15 +30,12 @@ export function plansOfDay({ base, plan }) {
   const found = []
   for (let past = state.work?.past; past; past = past.work.past) {
     const plan = planOf(past.work)
-    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, good: state.good ?? {}, isPast: true })
+    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, good: past.good ?? {}, isPast: true })
   }
   const now = state.work ? base : plan
   if (!now) return found
-  // Pieces of a step that both plans have are those of the present one.
-  const steps = new Set(now.steps.map(({ id }) => id))
-  for (const past of found) past.good = Object.fromEntries(Object.entries(past.good).filter(([id]) => !steps.has(id)))
   const done = state.work ? state.done : {}
-  return [...found, { id: state.work?.since ?? 0, plan: now, done, good: state.good ?? {}, isPast: false }]
+  return [...found, { id: state.work?.since ?? 0, plan: now, done, good: state.good, isPast: false }]
 }
 
 /** The notes of a pot of a plan. */

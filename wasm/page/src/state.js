@@ -12,6 +12,8 @@ export const state = {
   /** What has been done, by the id of the item: its amount in words, when, and the clocks that it stopped and started. What was
    * taken back has a time alone. */
   done: {},
+  /** Good pieces as counted at the bench: by the id of the first step of the plan that shoots them, by shape; "" for like cavities. */
+  good: {},
   /** What the thermometer showed last, by the id of the heat. */
   readings: {},
   /** The day of the order list at the first tick. */
@@ -88,7 +90,7 @@ export const state = {
 
 /** The parts that are stored between visits. */
 export const KEPT =
-  'book orders edits bookText work workAt done readings tickedOn timers before sure scale language hold one salt calibrate color form gloves day'.split(
+  'book orders edits bookText work workAt done good readings tickedOn timers before sure scale language hold one salt calibrate color form gloves day'.split(
     ' ',
   )
 
