@@ -33,7 +33,7 @@ const numberOf = (value) => (Number.isInteger(value) ? value : 0)
 function row(line, at, made) {
   const key = line.packs === undefined ? 'pieces' : 'packs'
   const count = numberOf(line[key])
-  const what = `${line.order}, ${line.product ?? [line.mold, ...(line.formulas ?? [])].filter(Boolean).join(' · ')}${line.shape ? `, ${line.shape}` : ''}`
+  const what = `${line.order}, ${line.product ?? [line.mold, ...(Array.isArray(line.formulas) ? line.formulas : [])].filter(Boolean).join(' · ')}${line.shape ? `, ${line.shape}` : ''}`
   const go = (to) => {
     changed = at
     editOrders(['lines', at, key], to, say('more.changed', { what, from: count, to }))

@@ -10,7 +10,7 @@ import { records, removeRecord, takeFile } from './records.js'
 import { day, off, short } from './show.js'
 import { change, state } from './state.js'
 import { saveFile, takeIn } from './storage.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 
 /** The records that are listed at once. */
 const ROWS = 12
@@ -88,8 +88,8 @@ function potOf(id, record, pot) {
       (stage, at) =>
         html`<h3>${letter(pot.pot)} ${stage.formulas.join(' + ')}</h3>
           <p>
-            ${say('record.per', { per: stage.per })}
-            ${stage.made.map(({ material, dose, off: by }) => html`<span class="made-of">${material} ${dose}${isOff(by) ? html` <small>(${off({ off: by })})</small>` : nothing}</span>`)}
+            ${say('record.per', { per: local(stage.per) })}
+            ${stage.made.map(({ material, dose, off: by }) => html`<span class="made-of">${material} ${local(dose)}${isOff(by) ? html` <small>(${off({ off: by })})</small>` : nothing}</span>`)}
           </p>
           ${stage.draws.map((draw) => pieces(draw))} ${again(`${id} ${pot.pot} ${at}`, record, stage)}`,
     )}

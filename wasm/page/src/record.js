@@ -11,7 +11,7 @@ import { areRead, keepRecords, records, unkept } from './records.js'
 import { leftOf } from './shelf.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 import { beginWork } from './work.js'
 
 const made = new WeakMap()
@@ -30,15 +30,12 @@ export function plansOfDay({ base, plan }) {
   const found = []
   for (let past = state.work?.past; past; past = past.work.past) {
     const plan = planOf(past.work)
-    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, good: state.good ?? {}, isPast: true })
+    if (plan) found.unshift({ id: past.work.since, plan, done: past.done, good: past.good ?? {}, isPast: true })
   }
   const now = state.work ? base : plan
   if (!now) return found
-  // Pieces of a step that both plans have are those of the present one.
-  const steps = new Set(now.steps.map(({ id }) => id))
-  for (const past of found) past.good = Object.fromEntries(Object.entries(past.good).filter(([id]) => !steps.has(id)))
   const done = state.work ? state.done : {}
-  return [...found, { id: state.work?.since ?? 0, plan: now, done, good: state.good ?? {}, isPast: false }]
+  return [...found, { id: state.work?.since ?? 0, plan: now, done, good: state.good, isPast: false }]
 }
 
 /** The notes of a pot of a plan. */
@@ -206,7 +203,7 @@ function unticked(open, notes, part, set) {
   const words = whole
     ? say('record.allDone')
     : part
-      ? say('record.open', { count: open.length, first: open[0].text })
+      ? say('record.open', { count: open.length, first: local(open[0].text) })
       : say('record.nothingDone')
   return html`<p class="unticked">
     ${words}
@@ -269,7 +266,7 @@ function stageNotes(of, stage, number) {
           </tr>
         </thead>
         <tbody>
-          ${stage.weigh.map((weigh) => inRow(of, number, weigh.material, weigh.best.measure))}
+          ${stage.weigh.map((weigh) => inRow(of, number, weigh.material, local(weigh.best.measure)))}
           ${strangers.map((name) => inRow(of, number, name, say('record.none')))}
         </tbody>
       </table>
@@ -342,7 +339,7 @@ function rest(of) {
 /** What the record shows that the sheet did not have. */
 function shownBy(answer) {
   const lines = [
-    ...answer.found.map(({ text }) => text),
+    ...answer.found.map(({ text }) => local(text)),
     ...answer.pots.flatMap(({ lost, planned_lost: planned }) =>
       lost ? [say('record.lost', { lost: short(lost), planned: short(planned) })] : [],
     ),

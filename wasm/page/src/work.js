@@ -61,10 +61,17 @@ function take(plan, gone, fix, { book, orders } = state) {
     lines: gone?.lines ?? null,
     changes: gone ? wordsOf(gone) : [],
     fix,
-    past: work && { work: { ...work, past: shorter(work.past, PAST) }, done },
+    past: work && { work: { ...work, past: shorter(work.past, PAST) }, done, good: state.good },
   }
-  change({ work: next, workAt: next.since, done: {}, tickedOn: work ? state.tickedOn : (orders.day ?? null) }, () =>
-    adopt(next, plan),
+  change(
+    {
+      work: next,
+      workAt: next.since,
+      done: {},
+      good: work ? {} : state.good,
+      tickedOn: work ? state.tickedOn : (orders.day ?? null),
+    },
+    () => adopt(next, plan),
   )
 }
 
@@ -79,8 +86,8 @@ export const wordsOf = ({ changes, not_made: notMade }) => [
 
 /** Goes back to the plan before the last change, with its ticks. */
 export function takeBackWork() {
-  const { work, done } = state.work.past
-  change({ work, workAt: Date.now(), done })
+  const { work, done, good = {} } = state.work.past
+  change({ work, workAt: Date.now(), done, good })
 }
 
 /**

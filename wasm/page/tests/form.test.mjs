@@ -208,6 +208,7 @@ person('refuses to delete what is used, and says where', { view: 'book', viewpor
   await key(page, 'Delete ember grub').click()
   await alert.getByRole('link', { name: 'order 35, line 7' }).click()
   await page.waitForFunction(() => document.activeElement.id === 'orders/lines/6/product')
+  await page.getByRole('button', { name: 'More of line 7' }).click()
   await page.getByRole('button', { name: 'Remove line 7' }).click()
   await go(page, 'Book')
   await key(page, 'Delete ember grub').click()

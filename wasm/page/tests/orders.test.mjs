@@ -196,3 +196,20 @@ person('of another day do not keep the ticks', {}, async (page) => {
   await page.getByRole('button', { name: 'Keep them' }).click()
   assert.equal(await page.getByText('The ticks here were made for').count(), 0)
 })
+
+person('are ten to a screen of a tablet', { view: 'orders', viewport: { width: 820, height: 1180 } }, async (page) => {
+  const last = await line(page, 10).boundingBox()
+  assert.ok(last.y + last.height <= 1180, `the last line ends at ${last.y + last.height}`)
+  // The rest of a line is behind a key, and so are its faults' fields without one.
+  assert.ok(!(await line(page, 1).getByLabel('Promised').isVisible()))
+  await page.getByRole('button', { name: 'More of line 1', exact: true }).click()
+  await line(page, 1).getByLabel('Promised').fill('soon')
+  await page.getByRole('button', { name: 'More of line 1', exact: true }).click()
+  await line(page, 1).locator('.fault').waitFor()
+  assert.ok(await line(page, 1).getByLabel('Promised').isVisible())
+  const small = await page
+    .locator('main')
+    .locator('p, button, label, input, select')
+    .evaluateAll((parts) => parts.filter((part) => parseFloat(getComputedStyle(part).fontSize) < 16).length)
+  assert.equal(small, 0)
+})
