@@ -72,7 +72,7 @@ export function single(plan, steps, now, own, before) {
       ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${detail}</p>`)}
       ${at.notes.length && !item.weigh ? html`<p class="hint">${at.notes.join(' ')}</p>` : nothing}
     </section>
-    ${skippedOf(steps)} ${stepList(own, now)}`
+    ${stepList(own, now)} ${skippedOf(steps)}`
 }
 
 const BODIES = {
