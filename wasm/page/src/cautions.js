@@ -23,7 +23,11 @@ const NONE = new Set()
  */
 export function cautionsAt({ cautions }, before = NONE, inFull = false) {
   if (!cautions.length) return nothing
-  const words = (code) => wordsOf(code, inFull && !before.has(code))
+  // Paper has them in full once, on its last sheet.
+  const words = (code) =>
+    inFull && !before.has(code)
+      ? html`<span class="in-full">${wordsOf(code, true)}</span><span class="on-paper">${wordsOf(code, false)}</span>`
+      : wordsOf(code, false)
   return html`<ul class="cautions ${inFull ? 'at-heat' : ''}">
     ${cautions.map(
       (code) => html`<li data-caution=${code} class=${before.has(code) ? 'again' : ''}>${words(code)}</li>`,

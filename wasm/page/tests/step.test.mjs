@@ -298,3 +298,22 @@ person('every box of the day has a name of its own', {}, async (page) => {
     [],
   )
 })
+
+person('doubt is red only where another way would be surer', { step: true, clock: CLOCK }, async (page) => {
+  // In a shop that wants 4 % of the stabilizer, a leveled spoon is worse, and the scale is better.
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const { materials } = state.book
+    const stabilizer = { ...materials.stabilizer, tolerance: '4 %' }
+    const lines = state.orders.lines.filter(({ product }) => /ember/.test(product))
+    change({ book: { ...state.book, materials: { ...materials, stabilizer } }, orders: { ...state.orders, lines } })
+  })
+  await main(page)
+  const doubt = step(page).locator('.sureness .doubt')
+  assert.match(await said(doubt), /^± 4\.2 %$/)
+  await doubt.locator('summary').click()
+  assert.match(await said(doubt), /The tolerance is 4 %\. Weighed it is ± 0\.8 %\./)
+  await tap(page, step(page).getByRole('button', { name: /^By scale/ }))
+  assert.equal(await doubt.count(), 0)
+  assert.match(await said(step(page).locator('.sureness')), /± 0\.8 %/)
+})
