@@ -7,6 +7,7 @@ import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
 import { lookAt } from './one.js'
+import { isPadOpen, padView } from './pad.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, off, short } from './show.js'
@@ -103,6 +104,7 @@ function weighCard(plan, step, now, own) {
       </ul>
       ${step.filled ? filled(plan, pot, at) : nothing}
     </div>
+    ${step.items.filter(isPadOpen).map((item) => padView(plan, step, item))}
     <div class="buttons">
       <a class="button quiet" href="#one" @click=${() => lookAt(step)}>${say('cards.fix')}</a>
     </div>

@@ -217,7 +217,7 @@ function foot(shown, plan, steps, stale, status) {
         ? html`<div
             class="next ${isWhole() ? '' : 'one-step'} ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}"
           >
-            ${now && !isWhole() && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
+            ${now && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${stale ? WAITING[status] : 'All done.'}</p>`}
             ${now && isWhole() ? besides(now) : nothing}
             <button type="button" class="quiet undo-key" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}

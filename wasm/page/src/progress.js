@@ -17,6 +17,9 @@ export function progress(item) {
   return skipped ? 'skipped' : 'todo'
 }
 
+/** Whether an item was skipped; a heat that was skipped counts as hot. */
+export const isSkipped = (item) => progress(item) !== 'todo' && Boolean(state.done[item.id]?.skipped)
+
 const isOpen = (item) => progress(item) === 'todo'
 
 /** Nothing of it is left to do. A pot that is hot is over with its heat: bursts that were not needed stay without a tick. */

@@ -11,7 +11,7 @@ import { goodPieces } from './good.js'
 import { letter } from './letter.js'
 import { isPadOpen, padView, turnPad } from './pad.js'
 import { once } from './press.js'
-import { isDone, progress, skip, unskip } from './progress.js'
+import { isDone, isSkipped, progress, skip, unskip } from './progress.js'
 import { isHot } from './rail.js'
 import { off, short } from './show.js'
 import { change, state } from './state.js'
@@ -91,7 +91,7 @@ const BODIES = {
 /** A step with one thing to do: its sentence is the heading, its amount is what counts. */
 function sentence(item, at) {
   return html`${item.say === at.text ? nothing : html`<p class="ask-now">${local(item.say)}</p>`}
-    <div class="ways-now">${skipKey(item)}</div>`
+    <div class="ways-now">${item.isFix ? nothing : skipKey(item)}</div>`
 }
 
 function weighing(plan, step, item) {
@@ -234,9 +234,7 @@ function moldKey({ starts, shots }) {
 
 /** What was skipped, what that means, and the key that does it after all. */
 function skippedOf(steps) {
-  const skipped = steps.flatMap((step) =>
-    step.items.filter((item) => progress(item) === 'skipped').map((item) => ({ step, item })),
-  )
+  const skipped = steps.flatMap((step) => step.items.filter(isSkipped).map((item) => ({ step, item })))
   if (!skipped.length) return nothing
   return html`<section class="skipped" aria-label=${say('step.skipped')}>
     <h2>${say('step.skipped')}</h2>
@@ -262,6 +260,7 @@ const MEANS = {
   measure: 'step.meansNotIn',
   add: 'step.meansNotIn',
   degas: 'step.meansNotDegassed',
+  heat: 'step.meansNotRead',
   shoot: 'step.meansNotShot',
 }
 
@@ -270,15 +269,15 @@ function stepList(own, now) {
   return html`<nav class="step-list" aria-label=${say('step.list')}>
     <ol>
       ${own.map((step) => {
-        const isSkipped = step.items.some((item) => progress(item) === 'skipped')
+        const skips = step.items.some(isSkipped)
         const state = step === now.step ? 'now' : isDone(step) ? 'done' : ''
         const materials = step.items.filter(({ weigh }) => weigh)
         return html`<li class=${state} aria-current=${step === now.step ? 'step' : nothing}>
           <span class="mark" aria-hidden="true"
-            >${state === 'done' ? (isSkipped ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
+            >${state === 'done' ? (skips ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
           >
           <span
-            >${step.of.text}${isSkipped ? html` <em>${say('step.isSkipped')}</em>` : nothing}
+            >${step.of.text}${skips ? html` <em>${say('step.isSkipped')}</em>` : nothing}
             ${
               materials.length
                 ? html`<ul>

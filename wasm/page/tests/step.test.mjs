@@ -73,6 +73,11 @@ for (const [size, viewport] of Object.entries(SIZES)) {
     await page.getByLabel('The thermometer in pot A').fill('284')
     await isInSight(page, size, 'the next burst')
     await picture(page, `one step, heat, ${size}`)
+    // A heat that is skipped is said to be so, and can be done after all.
+    await tap(page, foot(page).getByRole('button', { name: 'Skip: read again' }))
+    await tap(page, foot(page).getByRole('button', { name: 'Skip: it is hot' }))
+    assert.match(await said(page.getByRole('region', { name: 'Skipped' })), /It counts as hot, without a reading/)
+    await tap(page, page.getByRole('button', { name: 'Do it after all' }))
     await page.getByLabel('The thermometer in pot A').fill('352')
     assert.equal(await foot(page).locator('.done-next').count(), 0)
     await read(page, '335')
