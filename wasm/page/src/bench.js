@@ -11,7 +11,7 @@ import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
 import { begin, isBegun, isDone, next, ofBefore, progress } from './progress.js'
 import { rail } from './rail.js'
-import { counted, day } from './show.js'
+import { day } from './show.js'
 import { single, wholeKey } from './single.js'
 import { change, state } from './state.js'
 import { swatchesOf } from './swatch.js'
@@ -86,11 +86,11 @@ function oneStep(plan, steps, { stepsOf }, now, changes) {
 }
 
 function wholePots(plan, of, now, changes) {
-  const { shown, keys } = part('pots', plan.pots, POTS, 'Pots')
+  const { shown, keys } = part('pots', plan.pots, POTS, say('rail.pots'))
   return html`
     <div class="bench">
       <p class="sheet-title">
-        <strong>Bench sheet</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
+        <strong>${say('bench.sheet')}</strong> ${day(plan.day)} · ${plan.shop} · ${plan.made_from.orders.about}
       </p>
       ${orderOfWork(plan, of, now)}
       <div class="pots">
@@ -126,15 +126,18 @@ export function goToItem(event, id) {
 }
 
 /** The formulas that a layer is shot from. */
-const layer = ({ at, heat }) => `${at.formulas.join(' + ')}${heat ? '' : ', still hot'}`
+const layer = ({ at, heat }) => {
+  const formulas = at.formulas.join(' + ')
+  return heat ? formulas : say('bench.stillHot', { formulas })
+}
 
 function orderOfWork(plan, { shotsOf, stepsOf }, now) {
   const { proof } = plan
-  const { shown, keys } = part('work', plan.work, ENTRIES, 'Entries')
-  return html`<nav class="work" aria-label="Order of work">
+  const { shown, keys } = part('work', plan.work, ENTRIES, say('bench.entries'))
+  return html`<nav class="work" aria-label=${say('bench.work')}>
     ${rail(plan, stepsOf, goToItem)}
     <div class="buttons">${wholeKey()} ${keysKey()}</div>
-    <h2>Order of work</h2>
+    <h2>${say('bench.work')}</h2>
     <ol>
       ${shown.map((work) => {
         // Reheats divide the shots of an entry into several steps.
@@ -145,8 +148,8 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
         return html`<li class="${done ? 'done' : ''} ${here ? 'here' : ''}">
           <a href="#bench" @click=${(event) => goToItem(event, step.items[0].id)}>
             <span class="letters">${step.pots.map((pot) => letter(pot))}</span>
-            <span><strong>${work.mold}</strong> ${counted(work.shots, 'shot')}</span>
-            <span class="of">${step.at.map((of) => layer(of)).join(' and ')}</span>
+            <span><strong>${work.mold}</strong> ${say('bench.shots', { count: work.shots })}</span>
+            <span class="of">${step.at.map((of) => layer(of)).join(` ${say('bench.and')} `)}</span>
           </a>
         </li>`
       })}
@@ -155,16 +158,16 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
     <p class="proof">
       ${
         proof.pots === proof.least
-          ? `${counted(proof.pots, 'pot')}: no plan has fewer.`
-          : `${counted(proof.pots, 'pot')}; no plan has fewer than ${proof.least}.`
+          ? say('bench.fewest', { count: proof.pots })
+          : say('bench.atLeast', { count: proof.pots, least: proof.least })
       }
     </p>
     ${time(plan)}
     <div class="buttons">
-      <button type="button" @click=${() => print()}>Print</button>
-      <a class="button quiet" href="#book">Cups on hand</a>
+      <button type="button" @click=${() => print()}>${say('bench.print')}</button>
+      <a class="button quiet" href="#book">${say('bench.cups')}</a>
       ${dayKeys()}
-      <button type="button" class="quiet" @click=${begin}>Clear all ticks</button>
+      <button type="button" class="quiet" @click=${begin}>${say('bench.clear')}</button>
     </div>
   </nav>`
 }
@@ -203,11 +206,14 @@ function notices(kind, title, list, isSeen = true) {
 /** The time of the day, if the book has what that needs. */
 function time({ clock }) {
   const { known, unknown } = clock ?? {}
-  if (unknown) return html`<p class="proof">The time of the day is not known. ${unknown.message}</p>`
+  if (unknown) return html`<p class="proof">${say('bench.noTime')} ${unknown.message}</p>`
   if (!known) return nothing
   return html`<p class="proof">
-    About ${known.total.text}: ${known.heating.text} of heating, ${known.shooting.text} of
-    shooting${known.without_preparing ? ', without measuring and cleaning up' : nothing}.
+    ${say(known.without_preparing ? 'bench.timeWithout' : 'bench.time', {
+      total: known.total.text,
+      heating: known.heating.text,
+      shooting: known.shooting.text,
+    })}
   </p>`
 }
 
@@ -220,14 +226,15 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
   return html`<section
     class="pot ${done === items.length ? 'done' : ''}"
     id="pot-${pot.pot}"
-    aria-label="Pot ${pot.pot}"
+    aria-label=${say('step.pot', { pot: pot.pot })}
   >
     <header>
       ${letter(pot.pot)}
       <div>
         <h2>
-          Pot ${pot.pot}
-          <span class="in">in the ${pot.cup_name}</span> ${swatchesOf(pot.stages.flatMap(({ formulas }) => formulas))}
+          ${say('step.pot', { pot: pot.pot })}
+          <span class="in">${say('bench.inCup', { cup: pot.cup_name })}</span>
+          ${swatchesOf(pot.stages.flatMap(({ formulas }) => formulas))}
         </h2>
         <p class="for">
           ${lines
@@ -236,13 +243,13 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
               (line) =>
                 html`<span>${line.order} · ${line.what}${line.shape ? `, ${line.shape}` : ''} × ${line.pieces}</span>`,
             )}
-          ${lines.length > ENTRIES ? html`<span>and ${lines.length - ENTRIES} more lines</span>` : nothing}
+          ${lines.length > ENTRIES ? html`<span>${say('bench.moreLines', { count: lines.length - ENTRIES })}</span>` : nothing}
         </p>
       </div>
       <progress
         max=${items.length}
         .value=${done}
-        aria-label="Pot ${pot.pot}: ${done} of ${items.length} done"
+        aria-label=${say('bench.done', { pot: pot.pot, done, all: items.length })}
       ></progress>
     </header>
     ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}

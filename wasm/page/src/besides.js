@@ -1,9 +1,8 @@
 // Keys besides the large one at the foot: all loads of a step at once, and an amount other than the plan's.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { isPadOpen, turnPad } from './pad.js'
+import { turnPad } from './pad.js'
 import { once } from './press.js'
 import { progress, toggle } from './progress.js'
-import { change, state } from './state.js'
 import { say } from './words.js'
 
 /** The keys of the next step. */
@@ -11,9 +10,8 @@ export function besides({ step, item }) {
   if (step.kind === 'shoot') return html`<div class="loads-left">${loadDots(step)} ${loadsKey(step)}</div>`
   if (step.kind !== 'measure' && step.kind !== 'add') return nothing
   const open = () => {
-    change({ bench: { ...state.bench, whole: false } })
-    if (!isPadOpen(item)) turnPad(item)
-    scrollTo(0, 0)
+    turnPad(item)
+    requestAnimationFrame(() => document.querySelector('.pad')?.scrollIntoView({ block: 'center' }))
   }
   return html`<button type="button" class="quiet other" @click=${once('pad', open)}>${say('step.otherAmount')}</button>`
 }

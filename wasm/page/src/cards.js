@@ -7,9 +7,10 @@ import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
 import { lookAt } from './one.js'
+import { isPadOpen, padView } from './pad.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
-import { both, counted, off, short } from './show.js'
+import { both, off, short } from './show.js'
 import { clockOf, isOver, running, start, timerOf } from './timers.js'
 import { say } from './words.js'
 
@@ -78,7 +79,7 @@ function tick(item, now, own, again = '') {
 function shelfCard(plan, step, now, own) {
   const brings = own.pot.from_shelf.brings.map(({ material, mass }) => `${material} ${short(mass)}`)
   return html`${simpleCard(plan, step, now)}
-    <p class="hint">It brings ${brings.join(', ')}.</p>
+    <p class="hint">${say('cards.brings', { materials: brings.join(', ') })}</p>
     ${anything(own.pot.from_shelf, ['left_overs', 'brings'])}`
 }
 
@@ -88,7 +89,7 @@ function simpleCard(plan, step, now) {
     (item) =>
       html`<div class="row">
         ${tick(item, now, step.of)}
-        <p class="say">Done</p>
+        <p class="say">${say('step.done')}</p>
       </div>`,
   )
 }
@@ -103,8 +104,9 @@ function weighCard(plan, step, now, own) {
       </ul>
       ${step.filled ? filled(plan, pot, at) : nothing}
     </div>
+    ${step.items.filter(isPadOpen).map((item) => padView(plan, step, item))}
     <div class="buttons">
-      <a class="button quiet" href="#one" @click=${() => lookAt(step)}>Went wrong? Fix it</a>
+      <a class="button quiet" href="#one" @click=${() => lookAt(step)}>${say('cards.fix')}</a>
     </div>
     ${anything(at, STAGE)}`
 }
@@ -130,23 +132,29 @@ function filled(plan, pot, at) {
       book: plan.made_from.book,
       cup: pot.cup,
       level: at.fills,
-      label: `The ${pot.cup_name} at ${short(at.fills)}`,
+      label: say('step.cupAt', { cup: pot.cup_name, level: short(at.fills) }),
     })}
     <figcaption>
-      then holds <strong>${short(at.holds)}</strong>, cold ${both(at.fills)}; finished
-      ${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : nothing}
+      ${say('cards.thenHolds', {
+        mass: html`<strong>${short(at.holds)}</strong>`,
+        volume: both(at.fills),
+        density: `${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : ''}`,
+      })}
     </figcaption>
   </figure>`
 }
 
 function weighRow(step, item, now) {
   const { weigh } = item
-  const others = weigh.others.map((way) => html`<span>or ${way.measure} ${wayOff(way)}</span>`)
+  const others = weigh.others.map(
+    (way) => html`<span>${say('cards.or', { measure: way.measure })} ${wayOff(way)}</span>`,
+  )
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
     ${item.isNothing ? html`<span></span>` : tick(item, now, step.of)}
     <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
     <span class="amount">
-      <strong>${weigh.best.measure}${item.isMore ? ' more' : ''}</strong> ${wayOff(weigh.best)} ${sure(weigh)}
+      <strong>${weigh.best.measure}${item.isMore ? ` ${say('step.more')}` : ''}</strong> ${wayOff(weigh.best)}
+      ${sure(weigh)}
       <small>${others}</small>
       ${isWeighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
@@ -165,7 +173,9 @@ function sure({ doubt, doubt_weighed: weighed, tolerance }) {
   if (uncertainty.value <= tolerance.value) return html`<span class="off">${plain}</span>`
   if (!weighed || weighed.uncertainty.value >= uncertainty.value)
     return html`<span class="unsure">${plain}: ${source}</span>`
-  return html`<span class="doubt">${plain}: ${source}; weighed ± ${weighed.uncertainty.text}</span>`
+  return html`<span class="doubt"
+    >${plain}: ${source}; ${say('cards.weighed', { uncertainty: weighed.uncertainty.text })}</span
+  >`
 }
 
 const isWeighed = ({ best, others }) => [best, ...others].some(({ tool }) => tool === 'balance')
@@ -174,7 +184,12 @@ const wayOff = (way) => (off(way) ? html`<span class="off">${off(way)}</span>` :
 
 function degasCard(plan, step, now, { pot }) {
   const rows = step.items.map((item) =>
-    holdRow(step, item, now, step.items.length > 1 ? `Fill ${item.number}` : 'Degassed'),
+    holdRow(
+      step,
+      item,
+      now,
+      step.items.length > 1 ? say('cards.fill', { number: item.number }) : say('cards.degassed'),
+    ),
   )
   if (!pot.degas?.known) return rows
   return html`<div class="with-cup">
@@ -193,7 +208,7 @@ export function swollen(plan, pot) {
       cup: known.cup,
       level: known.level,
       swollen: known.swollen,
-      label: `The ${known.cup_name}, filled to ${short(known.level)}, swells to ${short(known.swollen)}`,
+      label: say('cards.swells', { cup: known.cup_name, level: short(known.level), swollen: short(known.swollen) }),
     })}
   </figure>`
 }
@@ -219,7 +234,7 @@ function clockKey(step, item) {
   return html`<button
     type="button"
     class="start ${clockOfItem.seconds ? '' : 'open'}"
-    aria-label="Start: ${clockOfItem.label}, ${clockOfItem.words}"
+    aria-label=${say('cards.start', { label: clockOfItem.label, words: clockOfItem.words })}
     @click=${() => start(item, clockOfItem)}
   >
     <span aria-hidden="true">▶</span> ${clockOfItem.words}
@@ -241,21 +256,20 @@ function heatCard(plan, step, now, own) {
     </ol>
     ${
       known
-        ? html`<p class="hint">
-            Over ${short(known.shoot_to)}: let it cool. Repeat a line while the reading is in it; the readings allow for
-            the error of the thermometer.
-          </p>`
+        ? html`<p class="hint">${say('step.over', { temperature: short(known.shoot_to) })} ${say('cards.repeat')}</p>`
         : nothing
     }`
 }
 
 function burst(step, item) {
-  const { burst, say } = item
+  const { burst } = item
   return html`<p class="say">
-      <span class="only">${say}</span>
+      <span class="only">${item.say}</span>
       <span class="then"
-        ><span class="expected">takes it to ${short(burst.expected)} or less; </span>never above
-        ${short(burst.at_most)}</span
+        ><span class="expected">${say('cards.expected', { temperature: short(burst.expected) })} </span>${say(
+          'cards.atMost',
+          { temperature: short(burst.at_most) },
+        )}</span
       >
     </p>
     ${clockKey(step, item)}`
@@ -267,7 +281,7 @@ function shootCard(plan, step, now, own) {
   const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
   return html`${
       draw.together_with.length
-        ? html`<p class="say together">This layer is ${draw.share.text} of the piece.</p>`
+        ? html`<p class="say together">${say('cards.layer', { share: draw.share.text })}</p>`
         : nothing
     }
     ${step.hot.map(
@@ -277,11 +291,11 @@ function shootCard(plan, step, now, own) {
           ${clockKey(step, hot)}
         </div>`,
     )}
-    <div class="loads" role="group" aria-label="Loads of ${draw.mold} from pot ${pot.pot}">
+    <div class="loads" role="group" aria-label=${say('cards.loads', { mold: draw.mold, pot: pot.pot })}>
       ${step.items.map(
         (item) =>
           html`<div class="load ${progress(item)}">
-            ${tick(item, now, own, again)}<span>${counted(item.shots, 'shot')}</span>
+            ${tick(item, now, own, again)}<span>${say('bench.shots', { count: item.shots })}</span>
           </div>`,
       )}
     </div>
@@ -293,8 +307,8 @@ function shootCard(plan, step, now, own) {
 function toWrite({ shape, made }) {
   if (!made) return nothing
   return html`<p class="on-paper to-write">
-    ${shape ? `${shape}: ` : nothing}good <span class="blank"></span> of ${made}, weigh 3: <span class="blank"></span>
-    <span class="blank"></span> <span class="blank"></span>
+    ${shape ? `${shape}: ` : nothing}${say('cards.toWrite', { blank: html`<span class="blank"></span>`, made })}
+    <span class="blank"></span> <span class="blank"></span> <span class="blank"></span>
   </p>`
 }
 
@@ -302,7 +316,8 @@ function toWrite({ shape, made }) {
 export function inIt({ mass, fills, hot, degassed }, steps) {
   const isToFix = steps.some((step) => step.kind === 'put-right' && !isDone(step))
   return html`<p class="step say">
-    ${isToFix ? 'It holds, once it is put right' : 'In it already'}: ${short(mass)}, cold
-    ${both(fills)}${hot ? ', hot' : nothing}${degassed ? ', degassed' : nothing}.
+    ${say(isToFix ? 'cards.inItOnceRight' : 'cards.inIt', { mass: short(mass), volume: both(fills) })}${
+      hot ? `, ${say('step.hot')}` : nothing
+    }${degassed ? `, ${say('cards.isDegassed')}` : nothing}.
   </p>`
 }

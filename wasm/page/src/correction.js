@@ -4,6 +4,7 @@ import { cautionsAt } from './cautions.js'
 import { once } from './press.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
+import { say } from './words.js'
 
 /** Asks how to go on with what was poured; null if everything went in as planned. */
 export function waysOf(wanted, { poured, cup, trace, hot } = state.one) {
@@ -17,11 +18,10 @@ export function waysOf(wanted, { poured, cup, trace, hot } = state.one) {
 
 // Help in the words of the page, where the library's words are about a request.
 const HELP = {
-  'pot-foreign-material':
-    'Nothing can be taken out: keep the pot as a formula of its own, make it into another one, or ignore what went in if it is little enough.',
-  'correction-over-full': 'Choose above which cup it is in. A larger cup must be on the shelf, in the book.',
-  'pot-without-cup': 'Put a cup on the shelf, in the book.',
-  'pot-empty': 'Enter what is in it.',
+  'pot-foreign-material': 'correction.helpForeign',
+  'correction-over-full': 'correction.helpOverFull',
+  'pot-without-cup': 'correction.helpNoCup',
+  'pot-empty': 'correction.helpEmpty',
 }
 
 /** Faults of the cup are shown at its field, even while none is chosen. */
@@ -30,23 +30,26 @@ const OF_CUP = ['correction-over-full', 'pot-without-cup']
 const helped = (fault) => ({
   ...fault,
   path: OF_CUP.includes(fault.code) ? '/cup' : fault.path,
-  help: HELP[fault.code] ?? fault.help,
+  help: HELP[fault.code] ? say(HELP[fault.code]) : fault.help,
 })
 
 const TITLES = {
-  'as-it-is': 'Leave it as it is',
-  within: 'Within tolerance, with the least added',
-  exact: 'Exactly right',
-  nearest: 'As near as it gets',
-  keep: 'Keep it as a formula of its own',
+  'as-it-is': 'correction.asItIs',
+  within: 'correction.within',
+  exact: 'correction.exact',
+  nearest: 'correction.nearest',
+  keep: 'correction.keep',
 }
+
+/** The title of a way. */
+const titleOf = ({ way }) => say(TITLES[way])
 
 function outcome({ ways }) {
   const has = (way) => ways.some((one) => one.way === way)
-  if (has('as-it-is')) return ['right', 'All is within tolerance.']
-  if (has('within') || has('exact')) return ['right', 'It can be fixed.']
-  if (has('nearest')) return ['nearest', 'It cannot be fixed fully.']
-  return ['foreign', 'It cannot be fixed.']
+  if (has('as-it-is')) return ['right', say('correction.allWithin')]
+  if (has('within') || has('exact')) return ['right', say('correction.can')]
+  if (has('nearest')) return ['nearest', say('correction.notFully')]
+  return ['foreign', say('correction.cannot')]
 }
 
 /**
@@ -64,9 +67,10 @@ export function answerOf(answer, meant, letPass, take) {
     ${
       answer.traces.length
         ? html`<p>
-            Little enough to ignore:
-            ${answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', ')}.
-            <button type="button" class="quiet" @click=${() => letPass('')}>Do not ignore it</button>
+            ${say('correction.traces', {
+              traces: answer.traces.map((trace) => `${trace.material} ${short(trace.mass)}`).join(', '),
+            })}
+            <button type="button" class="quiet" @click=${() => letPass('')}>${say('correction.dontIgnore')}</button>
           </p>`
         : nothing
     }
@@ -81,26 +85,30 @@ export function answerOf(answer, meant, letPass, take) {
 /** The key that takes a way: what it adds becomes steps of the pot. */
 const taking = (way, take) =>
   html`<div class="buttons">
-    <button type="button" aria-label="Do this: ${TITLES[way.way]}" @click=${once(`take ${way.way}`, () => take(way))}>
-      ${way.add.length ? 'Do this' : 'Go on with it'}
+    <button
+      type="button"
+      aria-label=${say('correction.doThisWay', { way: titleOf(way) })}
+      @click=${once(`take ${way.way}`, () => take(way))}
+    >
+      ${say(way.add.length ? 'correction.doThis' : 'correction.goOn')}
     </button>
   </div>`
 
 function card(way, answer) {
-  return html`<h3>${TITLES[way.way]}</h3>
+  return html`<h3>${titleOf(way)}</h3>
     ${
       way.add.length
         ? html`<ul class="weigh">
             ${way.add.map(addition)}
           </ul>`
-        : html`<p>Add nothing.</p>`
+        : html`<p>${say('correction.addNothing')}</p>`
     }
     ${
       way.too_little.length
-        ? html`<p>${way.too_little.join(', ')}: too little is missing to measure it. Leave it.</p>`
+        ? html`<p>${say('correction.tooLittle', { materials: way.too_little.join(', ') })}</p>`
         : nothing
     }
-    ${way.cost ? html`<p>Costs <strong>${way.cost.text}</strong>.</p>` : nothing}
+    ${way.cost ? html`<p>${say('correction.costs', { cost: html`<strong>${way.cost.text}</strong>` })}</p>` : nothing}
     ${way.way === 'keep' ? doses(answer.kept) : staysOff(way, answer)} ${fullness(way, answer)}
     ${way.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
 }
@@ -113,7 +121,9 @@ function addition({ material, kind, best, others }) {
     <span class="material">${material}<small>${kind}</small></span>
     <span class="amount">
       <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
-      <small>${others.map((way) => html`<span>or ${way.measure} ${deviation(way)}</span>`)}</small>
+      <small
+        >${others.map((way) => html`<span>${say('cards.or', { measure: way.measure })} ${deviation(way)}</span>`)}</small
+      >
     </span>
   </li>`
 }
@@ -121,13 +131,13 @@ function addition({ material, kind, best, others }) {
 /** What differs from the formula after that, and why that is no fault. */
 function staysOff(way, { pot }) {
   const left = way.off.filter((one) => off(one))
-  if (!left.length) return html`<p>Nothing stays off.</p>`
+  if (!left.length) return html`<p>${say('correction.nothingOff')}</p>`
   const allowed = new Map(pot.map((one) => [one.material, one.allowed]))
   const words = left.map((one, place) => {
     const why = allowed.get(one.material)
     return html`${place ? ', ' : nothing}${one.material} ${deviation(one)}${why ? ` (${why})` : nothing}`
   })
-  return html`<p>Stays off${way.within ? ', within tolerance' : nothing}: ${words}.</p>`
+  return html`<p>${say(way.within ? 'correction.staysOffWithin' : 'correction.staysOff', { words })}</p>`
 }
 
 /** The doses of the pot as it is. */
@@ -145,8 +155,12 @@ function doses({ per, color, body, own_body: own }) {
 /** How full the cup is then. */
 function fullness({ mass, volume }, { cup }) {
   return html`<div class="fullness">
-    <progress max=${cup.value} .value=${volume.value} aria-label="The cup at ${short(volume)}"></progress>
-    <p>The pot then holds ${short(mass)}, ${both(volume)}; the cup holds at most ${both(cup)}.</p>
+    <progress
+      max=${cup.value}
+      .value=${volume.value}
+      aria-label=${say('correction.cupAt', { volume: short(volume) })}
+    ></progress>
+    <p>${say('correction.thenHolds', { mass: short(mass), volume: both(volume), cup: both(cup) })}</p>
   </div>`
 }
 
@@ -156,20 +170,20 @@ function pass({ foreign, mass }, letPass) {
   // Rounded up to a tenth of a per cent, so that rounding does not refuse it.
   const trace = `${Math.ceil(largest * 1000) / 10} %`
   return html`<button type="button" class="quiet" @click=${() => letPass(trace)}>
-    Ignore it: at most ${trace} of the pot
+    ${say('correction.ignore', { trace })}
   </button>`
 }
 
 function becomes(list, meant) {
   const others = list.filter(({ formulas }) => formulas.join() !== meant.join())
-  if (!others.length) return html`<p>No other formula of the book can be made of it by adding.</p>`
-  return html`<p>By adding, it can become:</p>
+  if (!others.length) return html`<p>${say('correction.noOther')}</p>`
+  return html`<p>${say('correction.canBecome')}</p>
     <ul>
       ${others.map(
         (one) =>
           html`<li>
             <strong>${one.formulas.join(' + ')}</strong>${one.products.length ? ` (${one.products.join(', ')})` : ''}:
-            add ${short(one.adds)}, total ${short(one.mass)}${one.fits ? '' : ', more than the cup holds'}
+            ${say(one.fits ? 'correction.becomes' : 'correction.becomesOver', { adds: short(one.adds), mass: short(one.mass) })}
           </li>`,
       )}
     </ul>`

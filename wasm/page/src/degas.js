@@ -7,6 +7,7 @@ import { toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, timerOf } from './timers.js'
+import { say, typed } from './words.js'
 
 /** The reading that was refused last: the item, the text, and why. */
 let refused = { item: null, text: '', faults: [] }
@@ -36,7 +37,7 @@ function checked(plan, step, reading) {
 const same = ({ value, unit }) => ({ value, unit })
 
 /** A reading as it is typed; a number alone is in the unit that is asked for. */
-const withUnit = (text) => (/[\p{L}]/u.test(text) ? text : `${text} ${unit()}`)
+const withUnit = (text) => (/[\p{L}]/u.test(text) ? typed(text) : `${typed(text)} ${unit()}`)
 
 /** What to do now at a fill: words, and keys. */
 export function degasNow(plan, step, item, at) {
@@ -46,9 +47,9 @@ export function degasNow(plan, step, item, at) {
     return {
       words: html`<span>${item.say}</span>`,
       keys: html`<button type="button" class="done-next clock" @click=${once(at, () => start(item, clock))}>
-          <span aria-hidden="true">▶</span> ${clock.seconds ? clock.words : 'Start the clock'}
+          <span aria-hidden="true">▶</span> ${clock.seconds ? clock.words : say('degas.start')}
         </button>
-        <button type="button" class="quiet" @click=${once(at, () => toggle(item))}>Skip the clock</button>`,
+        <button type="button" class="quiet" @click=${once(at, () => toggle(item))}>${say('degas.skip')}</button>`,
     }
   }
   const fault = refused.item === item.id ? refused.faults[0] : null
@@ -64,11 +65,10 @@ export function degasNow(plan, step, item, at) {
   }
   const early = timer.seconds !== null && !isOver(timer)
   const id = `gauge:${at}:${item.id}`
-  const asks =
-    kindOf(plan.made_from.book.bench) === 'gauge' ? 'What does the gauge show?' : 'What is left in the chamber?'
+  const asks = say(kindOf(plan.made_from.book.bench) === 'gauge' ? 'degas.askGauge' : 'degas.askLeft')
   return {
     words: html`<span
-      >${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : html`Pot ${step.pots[0]}, ${item.hold}. ${asks}`}</span
+      >${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : html`${say('step.pot', { pot: step.pots[0] })}, ${item.hold}. ${asks}`}</span
     >`,
     keys: html`<form class="reading" @submit=${end}>
       <label for=${id} class="out-of-sight">${asks} ${unit()}</label>
@@ -83,7 +83,7 @@ export function degasNow(plan, step, item, at) {
       />
       <span aria-hidden="true">${unit()}</span>
       <button class="done-next ${early ? 'early' : ''}" @click=${onceSubmits(at)}>
-        ${early ? 'Done early' : 'Done'}
+        ${say(early ? 'step.early' : 'step.done')}
       </button>
     </form>`,
   }
@@ -93,5 +93,5 @@ export function degasNow(plan, step, item, at) {
 export function gaugeRead(item) {
   const { words, reading, left } = state.done[item.id] ?? {}
   if (!words || !reading) return nothing
-  return html`<p class="hint">The gauge showed <strong>${reading}</strong>; ${left} left in the chamber.</p>`
+  return html`<p class="hint">${say('degas.showed', { reading: html`<strong>${reading}</strong>`, left })}</p>`
 }

@@ -128,7 +128,11 @@ export function heatNow(plan, step, at) {
     const [fault] = faults
     const hot = step.items.at(-1)
     const asks = say(timer ? 'heat.stirAndAsk' : 'heat.ask')
-    const skip = html`<button type="button" class="quiet skip-step" @click=${once(at, () => toggle(hot))}>
+    const skip = html`<button
+      type="button"
+      class="quiet skip-step"
+      @click=${once(at, () => toggle(hot, { skipped: true }))}
+    >
       ${say('heat.skip')}
     </button>`
     return {

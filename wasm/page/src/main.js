@@ -208,7 +208,7 @@ function foot(shown, plan, stale, status) {
         ? html`<div
             class="next ${isWhole() ? '' : 'one-step'} ${now && (isByReading(now.step) || isUnderVacuum(now)) ? 'by-reading' : ''}"
           >
-            ${now && !isWhole() && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${say(stale ? (WAITING[status] ?? 'page.seeAbove') : 'page.allDone')}</p>`}
+            ${now && isPadOpen(now.item) ? nothing : now ? nextThing(plan, now, steps) : html`<p class="say">${say(stale ? (WAITING[status] ?? 'page.seeAbove') : 'page.allDone')}</p>`}
             ${now && isWhole() ? besides(now) : nothing}
             <button type="button" class="quiet undo-key" ?disabled=${!canUndo()} @click=${once('undo', undo)}>
               ${say('page.undo')}

@@ -1,6 +1,7 @@
 // What should be in a pot: every material, as the bench measures it.
 import { ask, askPlan } from './core.js'
 import { state } from './state.js'
+import { say } from './words.js'
 
 /** The materials of formulas for an amount of base. */
 export function wantedByAmount(formulas, base) {
@@ -31,8 +32,8 @@ export function wantedByPot(pots, of, plan) {
     const fault = {
       code: 'no-such-pot',
       path: '',
-      message: 'This pot is no longer in the plan.',
-      help: 'Use an amount instead.',
+      message: say('one.noSuchPot'),
+      help: say('one.useAmountHelp'),
     }
     return { rows: [], faults: [fault] }
   }

@@ -9,6 +9,7 @@ import { wantedByAmount, wantedByPot } from './meant.js'
 import { both, off, short } from './show.js'
 import { change, isInvented, state } from './state.js'
 import { demo, takeIn } from './storage.js'
+import { say } from './words.js'
 import { putRight } from './work.js'
 
 const edit = (parts) => change({ one: { ...state.one, refused: [], ...parts } })
@@ -34,13 +35,13 @@ export function oneView(pots, plan) {
   return html`
     <div class="one">
       <section>
-        <h2>What should be in it</h2>
+        <h2>${say('one.shouldBe')}</h2>
         ${
           of
             ? html`<p class="say">
-                Pot ${letterOf(pots, of)} of the day, <em>${formulas.join(' + ')}</em>
+                ${say('one.potOfDay', { pot: letterOf(pots, of) ?? '?' })} <em>${formulas.join(' + ')}</em>
                 <button type="button" class="quiet" @click=${() => lookAtAmount(formulas, '1 cup')}>
-                  use an amount instead
+                  ${say('one.useAmount')}
                 </button>
               </p>`
             : amount(faults)
@@ -50,18 +51,14 @@ export function oneView(pots, plan) {
           faults.filter(({ path }) => !/^\/(instead\/|pot_base|base_amount|formulas|cup)/.test(path)),
         )}
         ${wanted.request ? inTheCup(of, faults) : nothing}
-        ${
-          wanted.before
-            ? html`<p class="hint">Only what goes in at this step: more is in the cup from before.</p>`
-            : nothing
-        }
+        ${wanted.before ? html`<p class="hint">${say('one.before')}</p>` : nothing}
         <div class="wide">
           <table class="one-pot">
             <thead>
               <tr>
-                <th scope="col">Material</th>
-                <th scope="col">Should be</th>
-                <th scope="col">What went in instead</th>
+                <th scope="col">${say('one.material')}</th>
+                <th scope="col">${say('one.should')}</th>
+                <th scope="col">${say('one.instead')}</th>
               </tr>
             </thead>
             <tbody>
@@ -69,14 +66,11 @@ export function oneView(pots, plan) {
             </tbody>
           </table>
         </div>
-        ${wanted.mass ? html`<p class="hint">Total ${short(wanted.mass)}, ${both(wanted.volume)} cold.</p>` : nothing}
-        <p class="hint">
-          Enter what went in as you measured it: <q>90 drops</q>, <q>2 1/4 cup</q>, <q>12.5 g</q>. Or say how it
-          differs: <q>twice</q>, <q>none</q>, <q>+ 10 drops</q>, <q>- 3 g</q>. Leave the rest empty.
-        </p>
+        ${wanted.mass ? html`<p class="hint">${say('one.total', { mass: short(wanted.mass), volume: both(wanted.volume) })}</p>` : nothing}
+        <p class="hint">${say('one.howToEnter')}</p>
       </section>
       <section aria-live="polite" class="correction">
-        <h2>How to fix it</h2>
+        <h2>${say('one.howToFix')}</h2>
         ${correction ? corrected(correction, formulas, of && { ...of, pot: letterOf(pots, of) }) : nothingWrong()}
       </section>
     </div>
@@ -91,32 +85,31 @@ function inTheCup(of, faults) {
   const cups = Array.isArray(state.book.bench?.cups) ? state.book.bench.cups : []
   const names = cups.map(({ holds }) => holds).filter((holds) => typeof holds === 'string')
   const own = faultsAt(faults, ['cup'])
-  const none = of ? 'as planned' : 'the largest'
+  const none = say(of ? 'one.asPlanned' : 'one.largest')
   const control = choice({ id: 'one/cup', value: state.one.cup, names, faults: own, set: (cup) => edit({ cup }), none })
   const heat = choice({
     id: 'one/hot',
     value: state.one.hot,
     names: of ? ['cold', 'hot'] : ['hot'],
     set: (hot) => edit({ hot }),
-    none: of ? 'as planned' : 'cold',
+    none: say(of ? 'one.asPlanned' : 'one.is_cold'),
   })
   return html`<div class="fields">
-    ${field('In the cup', 'one/cup', control, own)} ${field('The pot is', 'one/hot', heat)}
+    ${field(say('one.inCup'), 'one/cup', control, own)} ${field(say('one.potIs'), 'one/hot', heat)}
   </div>`
 }
 
 /** How to fix the pot; of a pot of the day, `of` says which, and a way can be taken. */
 function corrected({ request, answer, faults }, formulas, of) {
   if (!answer) {
-    const marked = faults.length === 1 ? 'the marked field' : `the ${faults.length} marked fields`
-    return html`<p class="hint">Fix ${marked} to see what to add.</p>`
+    return html`<p class="hint">${say('one.fixFields', { count: faults.length })}</p>`
   }
   const { refused } = state.one
   return html`${answerOf(answer, formulas, (trace) => edit({ trace }), of && ((way) => take(of, way)))}
   ${
     refused.length
       ? html`<div class="fault" role="alert">
-          <p><strong>The day cannot go on like this.</strong></p>
+          <p><strong>${say('one.cannotGoOn')}</strong></p>
           ${refused.map((words) => html`<p>${words}</p>`)}
         </div>`
       : nothing
@@ -142,8 +135,8 @@ function nothingWrong() {
       const { formulas, pot_base, instead } = (await demo()).correct
       lookAtAmount(formulas, pot_base, instead)
     })
-  return html`<p class="hint">Everything went in as planned.</p>
-    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>Show an example</button>` : nothing}`
+  return html`<p class="hint">${say('one.allAsPlanned')}</p>
+    ${isInvented() ? html`<button type="button" class="quiet" @click=${show}>${say('one.example')}</button>` : nothing}`
 }
 
 function amount(faults) {
@@ -155,15 +148,19 @@ function amount(faults) {
   return html`<div class="fields">
       ${formulas.map((value, at) => {
         const id = `one:formula:${at}`
-        return field('Formula', id, choice({ id, value, names, set: (name) => set(at, name), none: 'none' }))
+        return field(
+          say('one.formula'),
+          id,
+          choice({ id, value, names, set: (name) => set(at, name), none: say('one.none') }),
+        )
       })}
       <div class="field ends">
         <button type="button" class="quiet" @click=${() => edit({ formulas: [...formulas, another] })}>
-          add another
+          ${say('one.another')}
         </button>
       </div>
       ${stepper({
-        label: 'Base',
+        label: say('one.base'),
         id: 'one:base',
         faults: baseFaults,
         before: [
@@ -193,7 +190,9 @@ function pourRow(row, faults) {
       ${
         row.best
           ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
-              <small>${row.others.map((way) => html`<span>or ${way.measure} ${off(way)}</span>`)}</small>`
+              <small
+                >${row.others.map((way) => html`<span>${say('cards.or', { measure: way.measure })} ${off(way)}</span>`)}</small
+              >`
           : html`<strong>${short(row.mass)}</strong> <small>${row.why}</small>`
       }
     </td>
@@ -207,8 +206,8 @@ function pourInput(material, faults) {
   const own = faultsAt(faults, path)
   const value = state.one.poured[material]
   const set = (amount) => edit({ poured: { ...state.one.poured, [material]: amount } })
-  const label = `What went in of ${material}`
-  return html`${textInput({ id, value, faults: own, set, label, placeholder: 'as planned' })}${messages(id, own)}`
+  const label = say('one.whatWentIn', { material })
+  return html`${textInput({ id, value, faults: own, set, label, placeholder: say('one.asPlanned') })}${messages(id, own)}`
 }
 
 /** Materials that went in and do not belong, and a choice to name one. */
@@ -218,18 +217,18 @@ function strangers(wanted, faults) {
   const added = Object.keys(state.one.poured).filter((name) => others.includes(name))
   const names = others.filter((name) => !added.includes(name))
   const set = (name) => edit({ poured: { ...state.one.poured, [name]: '' } })
-  const none = 'Something else went in …'
+  const none = say('one.somethingElse')
   return html`${added.map(
       (material) =>
         html`<tr class="changed">
           <th scope="row">${material}</th>
-          <td>none</td>
+          <td>${say('one.none')}</td>
           <td>${pourInput(material, faults)}</td>
         </tr>`,
     )}
     <tr>
       <td colspan="3">
-        ${choice({ id: 'one:stranger', value: '', names, set, none, label: 'Something else went in' })}
+        ${choice({ id: 'one:stranger', value: '', names, set, none, label: say('pad.somethingElse') })}
       </td>
     </tr>`
 }

@@ -74,8 +74,9 @@ function wordsOf() {
 export function padView(plan, step, item) {
   const { book } = plan.made_from
   const tools = toolsOf(item)
-  return html`<div class="pad" role="group" aria-label=${say('pad.whatWentIn', { material: item.weigh.material })}>
-    <p class="say">${say('pad.whatWentIn', { material: item.weigh.material })}</p>
+  const asks = say(item.isMore ? 'pad.whatMore' : 'pad.whatWentIn', { material: item.weigh.material })
+  return html`<div class="pad" role="group" aria-label=${asks}>
+    <p class="say">${asks}</p>
     ${
       tools.length > 1
         ? html`<div class="tools">

@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { day } from './show.js'
 import { change, state } from './state.js'
 import { isOver, start } from './timers.js'
+import { say } from './words.js'
 import { beginWork, isRest, takeBackWork } from './work.js'
 
 /**
@@ -15,6 +16,9 @@ export function progress(item) {
   if (words) return 'done'
   return skipped ? 'skipped' : 'todo'
 }
+
+/** Whether an item was skipped; a heat that was skipped counts as hot. */
+export const isSkipped = (item) => progress(item) !== 'todo' && Boolean(state.done[item.id]?.skipped)
 
 const isOpen = (item) => progress(item) === 'todo'
 
@@ -90,8 +94,7 @@ export const notBegun = () => ({
 
 /** Starts the day over. */
 export function begin() {
-  const words = 'Clear all ticks and clocks? All pots are then planned again from nothing, also those that are begun.'
-  if (confirm(words)) change(notBegun())
+  if (confirm(say('progress.clear'))) change(notBegun())
 }
 
 /** Asks the browser once to keep what is stored here when it runs short of room. */
@@ -109,10 +112,10 @@ const isOfBefore = () => anyTicked() && (state.tickedOn ?? '') !== (state.orders
 export function ofBefore() {
   if (!isOfBefore()) return nothing
   return html`<div class="undo" role="status">
-    The ticks here were made for ${state.tickedOn ? day(state.tickedOn) : 'a list without a day'}.
-    <button type="button" @click=${begin}>Clear all ticks</button>
+    ${state.tickedOn ? say('progress.before', { day: day(state.tickedOn) }) : say('progress.beforeNoDay')}
+    <button type="button" @click=${begin}>${say('bench.clear')}</button>
     <button type="button" class="quiet" @click=${() => change({ tickedOn: state.orders.day ?? null })}>
-      Keep them
+      ${say('progress.keep')}
     </button>
   </div>`
 }

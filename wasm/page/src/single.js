@@ -11,12 +11,12 @@ import { goodPieces } from './good.js'
 import { letter } from './letter.js'
 import { isPadOpen, padView, turnPad } from './pad.js'
 import { once } from './press.js'
-import { isDone, progress, skip, unskip } from './progress.js'
+import { isDone, isSkipped, progress, skip, unskip } from './progress.js'
 import { isHot } from './rail.js'
 import { off, short } from './show.js'
 import { change, state } from './state.js'
 import { clock, start, timerOf } from './timers.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 
 /** Shows one step, or the whole pot. */
 export const turnWhole = () => change({ bench: { ...state.bench, whole: !state.bench.whole } })
@@ -66,13 +66,13 @@ export function single(plan, steps, now, own, before) {
         </div>
       </header>
       ${pot.there && item.weigh ? inIt(pot.there, own) : nothing}
-      <h3>${at.text}</h3>
+      <h3>${local(at.text)}</h3>
       ${BODIES[step.kind]?.(plan, step, item) ?? sentence(item, at)} ${cautionsAt(step, before, step.isFirstHeat)}
       ${place === 0 ? html`${runsOut(plan, pot.pot)}${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}` : nothing}
-      ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${detail}</p>`)}
-      ${at.notes.length && !item.weigh ? html`<p class="hint">${at.notes.join(' ')}</p>` : nothing}
+      ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${local(detail)}</p>`)}
+      ${at.notes.length && !item.weigh ? html`<p class="hint">${local(at.notes.join(' '))}</p>` : nothing}
     </section>
-    ${skippedOf(steps)} ${stepList(own, now)}`
+    ${stepList(own, now)} ${skippedOf(steps)}`
 }
 
 const BODIES = {
@@ -90,8 +90,8 @@ const BODIES = {
 
 /** A step with one thing to do: its sentence is the heading, its amount is what counts. */
 function sentence(item, at) {
-  return html`${item.say === at.text ? nothing : html`<p class="ask-now">${item.say}</p>`}
-    <div class="ways-now">${skipKey(item)}</div>`
+  return html`${item.say === at.text ? nothing : html`<p class="ask-now">${local(item.say)}</p>`}
+    <div class="ways-now">${item.isFix ? nothing : skipKey(item)}</div>`
 }
 
 function weighing(plan, step, item) {
@@ -101,7 +101,7 @@ function weighing(plan, step, item) {
   const what = html`<p class="material-now">
     ${weigh.material} ${weigh.kind === weigh.material ? nothing : html`<small>${weigh.kind}</small>`}
   </p>`
-  const amount = html`${way.measure}${item.isMore ? html` ${say('step.more')}` : nothing}`
+  const amount = html`${local(way.measure)}${item.isMore ? html` ${say('step.more')}` : nothing}`
   if (isPadOpen(item))
     return html`${what}
       <p>${say('step.planned', { amount })}</p>
@@ -148,7 +148,7 @@ function keysOf(item, way, isFix) {
           data-way=${other.tool}
           @click=${once(`way ${other.tool}`, () => choose(other))}
         >
-          ${say(`step.by_${other.tool}`, { measure: other.measure })}
+          ${say(`step.by_${other.tool}`, { measure: local(other.measure) })}
         </button>`,
     )}
     ${
@@ -176,7 +176,7 @@ function sureness({ best, doubt, doubt_weighed: weighed, tolerance }, way) {
   const isBeyond = uncertainty.value > tolerance.value
   const isMarked = isBeyond && other && other.uncertainty.value < uncertainty.value
   return html`<details class=${isMarked ? 'doubt' : 'off'}>
-    <summary>± ${uncertainty.text}</summary>
+    <summary>± ${local(uncertainty.text)}</summary>
     <p>
       ${say('step.sure', { source, tolerance: tolerance.text })}
       ${isMarked ? say(way === best ? 'step.surerWeighed' : 'step.surerAsWritten', { uncertainty: other.uncertainty.text }) : nothing}
@@ -189,7 +189,7 @@ function heating(plan, step, item) {
   const known = step.heating?.known
   return html`<p class="ask-now">${heatNow(plan, step, 'foot').words}</p>
     <ul class="bursts-now">
-      ${step.items.map((item) => html`<li class=${progress(item)}>${item.say}</li>`)}
+      ${step.items.map((item) => html`<li class=${progress(item)}>${local(item.say)}</li>`)}
       ${known ? html`<li>${say('step.over', { temperature: short(known.shoot_to) })}</li>` : nothing}
     </ul>`
 }
@@ -197,7 +197,7 @@ function heating(plan, step, item) {
 function shooting(plan, step, item) {
   const { draw } = step.of
   return html`<div class="load-now">
-      <p class="amount-now">${item.words}</p>
+      <p class="amount-now">${local(item.words)}</p>
       <p class="material-now">
         ${say('step.load', { number: step.items.indexOf(item) + 1, count: step.items.length })} ${loadDots(step)}
       </p>
@@ -234,9 +234,7 @@ function moldKey({ starts, shots }) {
 
 /** What was skipped, what that means, and the key that does it after all. */
 function skippedOf(steps) {
-  const skipped = steps.flatMap((step) =>
-    step.items.filter((item) => progress(item) === 'skipped').map((item) => ({ step, item })),
-  )
+  const skipped = steps.flatMap((step) => step.items.filter(isSkipped).map((item) => ({ step, item })))
   if (!skipped.length) return nothing
   return html`<section class="skipped" aria-label=${say('step.skipped')}>
     <h2>${say('step.skipped')}</h2>
@@ -262,6 +260,7 @@ const MEANS = {
   measure: 'step.meansNotIn',
   add: 'step.meansNotIn',
   degas: 'step.meansNotDegassed',
+  heat: 'step.meansNotRead',
   shoot: 'step.meansNotShot',
 }
 
@@ -270,15 +269,15 @@ function stepList(own, now) {
   return html`<nav class="step-list" aria-label=${say('step.list')}>
     <ol>
       ${own.map((step) => {
-        const isSkipped = step.items.some((item) => progress(item) === 'skipped')
+        const skips = step.items.some(isSkipped)
         const state = step === now.step ? 'now' : isDone(step) ? 'done' : ''
         const materials = step.items.filter(({ weigh }) => weigh)
         return html`<li class=${state} aria-current=${step === now.step ? 'step' : nothing}>
           <span class="mark" aria-hidden="true"
-            >${state === 'done' ? (isSkipped ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
+            >${state === 'done' ? (skips ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
           >
           <span
-            >${step.of.text}${isSkipped ? html` <em>${say('step.isSkipped')}</em>` : nothing}
+            >${step.of.text}${skips ? html` <em>${say('step.isSkipped')}</em>` : nothing}
             ${
               materials.length
                 ? html`<ul>

@@ -12,7 +12,8 @@ export const state = {
   /**
    * What has been done, by the id of the item: its amount in words, when, and the clocks that it stopped and started. `reading` is
    * what the thermometer or the gauge showed, `poured` what went in of a material if it was another amount within tolerance, as
-   * the library reads it. What was skipped is `skipped` and has no words: it is not done. What was taken back has a time alone.
+   * the library reads it. What was skipped is `skipped` and has no words: it is not
+   * done; a heat that was skipped has both, as the pot counts as hot. What was taken back has a time alone.
    */
   done: {},
   /** Good pieces as counted at the bench: by the id of the first step of the plan that shoots them, by shape; "" for like cavities. */

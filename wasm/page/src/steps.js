@@ -45,9 +45,8 @@ function fixing(fix, pots) {
     own.get(entry).push({ ...item, isFix: true, isMore: Boolean(item.weigh) })
   }
   return [...own].map(([{ pot, key }, items]) => {
-    const hot = pot.there?.hot ? ', hot' : ''
     const at = { pot, key, number: null, stage: 1, at: pot.stages[0], details: items[0].details, notes: [] }
-    const of = { ...at, text: `Put it right${hot}: stir in what is missing.` }
+    const of = { ...at, text: say(pot.there?.hot ? 'steps.putRightHot' : 'steps.putRight') }
     return {
       id: items[0].id,
       kind: 'put-right',
@@ -140,7 +139,11 @@ function weighed({ step, of }) {
 
 function held({ step }) {
   const fills = step.items.length
-  return { items: step.items.map((_, fill) => ({ hold: fills > 1 ? `degassing fill ${fill + 1}` : 'degassing' })) }
+  return {
+    items: step.items.map((_, fill) => ({
+      hold: fills > 1 ? say('steps.degassingFill', { fill: fill + 1 }) : say('steps.degassing'),
+    })),
+  }
 }
 
 function heated({ step, of, pots, hotFor }) {
@@ -170,7 +173,7 @@ function nextHeating(pot, { stage, at }) {
 /** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
 function hotClock({ pot, key }, { words, seconds }) {
   if (!seconds) return null
-  return { id: `hot/${key}`, clock: { label: `Pot ${pot.pot} stays hot`, seconds, words } }
+  return { id: `hot/${key}`, clock: { label: say('steps.staysHot', { pot: pot.pot }), seconds, words } }
 }
 
 function shot({ step, at, pots, molds, measures }) {

@@ -3,6 +3,7 @@
 import { askPlan, goOn } from './core.js'
 import { adopt, earlier, isChanged, planned } from './planning.js'
 import { change, state } from './state.js'
+import { say } from './words.js'
 
 /** Changes of the day that can be taken back. */
 const PAST = 5
@@ -81,7 +82,9 @@ const shorter = (past, most) =>
 /** What changed, in the library's words. */
 export const wordsOf = ({ changes, not_made: notMade }) => [
   ...changes.map(({ message }) => message),
-  ...notMade.map(({ order, what, pieces, because }) => `Order ${order}: ${pieces} of ${what} are not made. ${because}`),
+  ...notMade.map(({ order, what, pieces, because }) =>
+    say('work.notMade', { order, pieces: String(pieces), what, because }),
+  ),
 ]
 
 /** Goes back to the plan before the last change, with its ticks. */
@@ -95,10 +98,10 @@ export function takeBackWork() {
  * is planned with what is in it then. Returns why that cannot be done; null if it is.
  */
 export function putRight({ pot, key, stage }, way, { instead, cup, hot }) {
-  if (isChanged() && !isRest()) return ['The orders or the book have faults: fix these first.']
+  if (isChanged() && !isRest()) return [say('work.faults')]
   beginWork()
   const { base } = planned()
-  if (!base) return ['There is no plan of the day yet.']
+  if (!base) return [say('work.noPlan')]
   const own = base.steps.filter(({ at }) => at.some((at) => at.pot === pot && at.stage === stage))
   const open = (kinds) =>
     own.filter(({ kind }) => kinds.includes(kind)).flatMap(({ items }) => items.filter(({ id }) => !isTicked(id)))
@@ -121,7 +124,7 @@ export function putRight({ pot, key, stage }, way, { instead, cup, hot }) {
   const items = [
     ...before.map(({ text, amount }) => ({ say: text, words: amount })),
     ...added.map((weigh) => ({
-      say: `${weigh.material}: ${weigh.best.measure} more`,
+      say: say('work.more', { material: weigh.material, measure: weigh.best.measure }),
       words: weigh.best.measure,
       weigh,
     })),

@@ -73,6 +73,11 @@ for (const [size, viewport] of Object.entries(SIZES)) {
     await page.getByLabel('The thermometer in pot A').fill('284')
     await isInSight(page, size, 'the next burst')
     await picture(page, `one step, heat, ${size}`)
+    // A heat that is skipped is said to be so, and can be done after all.
+    await tap(page, foot(page).getByRole('button', { name: 'Skip: read again' }))
+    await tap(page, foot(page).getByRole('button', { name: 'Skip: it is hot' }))
+    assert.match(await said(page.getByRole('region', { name: 'Skipped' })), /It counts as hot, without a reading/)
+    await tap(page, page.getByRole('button', { name: 'Do it after all' }))
     await page.getByLabel('The thermometer in pot A').fill('352')
     assert.equal(await foot(page).locator('.done-next').count(), 0)
     await read(page, '335')
@@ -297,4 +302,23 @@ person('every box of the day has a name of its own', {}, async (page) => {
     names.filter((name, at) => names.indexOf(name) !== at),
     [],
   )
+})
+
+person('doubt is red only where another way would be surer', { step: true, clock: CLOCK }, async (page) => {
+  // In a shop that wants 4 % of the stabilizer, a leveled spoon is worse, and the scale is better.
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const { materials } = state.book
+    const stabilizer = { ...materials.stabilizer, tolerance: '4 %' }
+    const lines = state.orders.lines.filter(({ product }) => /ember/.test(product))
+    change({ book: { ...state.book, materials: { ...materials, stabilizer } }, orders: { ...state.orders, lines } })
+  })
+  await main(page)
+  const doubt = step(page).locator('.sureness .doubt')
+  assert.match(await said(doubt), /^± 4\.2 %$/)
+  await doubt.locator('summary').click()
+  assert.match(await said(doubt), /The tolerance is 4 %\. Weighed it is ± 0\.8 %\./)
+  await tap(page, step(page).getByRole('button', { name: /^By scale/ }))
+  assert.equal(await doubt.count(), 0)
+  assert.match(await said(step(page).locator('.sureness')), /± 0\.8 %/)
 })

@@ -3,12 +3,16 @@ import asked from './en/asked.js'
 import bench from './en/bench.js'
 import book from './en/book.js'
 import calibrate from './en/calibrate.js'
+import cards from './en/cards.js'
+import cautions from './en/cautions.js'
 import clock from './en/clock.js'
 import color from './en/color.js'
+import correction from './en/correction.js'
 import cost from './en/cost.js'
 import csv from './en/csv.js'
 import cup from './en/cup.js'
 import day from './en/day.js'
+import degas from './en/degas.js'
 import edits from './en/edits.js'
 import faults from './en/faults.js'
 import form from './en/form.js'
@@ -22,10 +26,12 @@ import lists from './en/lists.js'
 import more from './en/more.js'
 import near from './en/near.js'
 import notes from './en/notes.js'
+import one from './en/one.js'
 import orders from './en/orders.js'
 import pad from './en/pad.js'
 import page from './en/page.js'
 import pictures from './en/pictures.js'
+import progress from './en/progress.js'
 import rail from './en/rail.js'
 import record from './en/record.js'
 import salt from './en/salt.js'
@@ -37,18 +43,23 @@ import steps from './en/steps.js'
 import store from './en/store.js'
 import trial from './en/trial.js'
 import update from './en/update.js'
+import work from './en/work.js'
 
 export default {
   asked,
   bench,
   book,
   calibrate,
+  cards,
+  cautions,
   clock,
   color,
+  correction,
   cost,
   csv,
   cup,
   day,
+  degas,
   edits,
   faults,
   form,
@@ -62,10 +73,12 @@ export default {
   more,
   near,
   notes,
+  one,
   orders,
   pad,
   page,
   pictures,
+  progress,
   rail,
   record,
   salt,
@@ -77,4 +90,5 @@ export default {
   store,
   trial,
   update,
+  work,
 }

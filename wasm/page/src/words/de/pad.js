@@ -1,6 +1,7 @@
 // The pad for another amount than the sheet's.
 export default {
   whatWentIn: 'Wie viel {material} ist insgesamt drin?',
+  whatMore: 'Wie viel {material} kam jetzt hinein, ohne das, was schon im Topf war?',
   by_balance: 'Waage',
   by_cup: 'Becher',
   by_spoons: 'Löffel',

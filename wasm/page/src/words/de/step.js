@@ -38,6 +38,7 @@ export default {
   meansNotIn:
     'Es ist nicht im Topf. Der Topf wird deshalb nicht neu geplant; eine Änderung des Tages fragt wieder danach.',
   meansNotDegassed: 'Es ist noch Luft darin: in den Stücken sind Blasen zu erwarten.',
+  meansNotRead: 'Er gilt als heiß, ohne Messwert: vor dem Einspritzen ablesen.',
   meansNotShot: 'Diese Stücke sind nicht gemacht, und ihr Kunststoff ist noch im Topf.',
   meansNotDone: 'Es zählt als nicht getan.',
   list: 'Schritte des Topfs',

@@ -2,4 +2,9 @@
 export default {
   moldSets: '{mold} härtet',
   moldSince: '{mold}, seit der Füllung',
+  putRight: 'Richten: einrühren, was fehlt.',
+  putRightHot: 'Richten, heiß: einrühren, was fehlt.',
+  degassing: 'Entgasen',
+  degassingFill: 'Entgasen, Füllung {fill}',
+  staysHot: 'Topf {pot} bleibt heiß',
 }

@@ -1,6 +1,7 @@
 // The pad for another amount than the sheet's.
 export default {
   whatWentIn: 'What went in of {material}, in all?',
+  whatMore: 'What went in of {material} now, without what was in the pot before?',
   by_balance: 'scale',
   by_cup: 'cups',
   by_spoons: 'spoons',

@@ -37,6 +37,7 @@ export default {
   afterAll: 'Do it after all',
   meansNotIn: 'It is not in the pot. The pot is not planned again for that; a change of the day asks for it again.',
   meansNotDegassed: 'There is still air in it: expect bubbles in the pieces.',
+  meansNotRead: 'It counts as hot, without a reading: read it before you shoot.',
   meansNotShot: 'These pieces are not made, and their plastic is still in the pot.',
   meansNotDone: 'It counts as not done.',
   list: 'Steps of the pot',

@@ -2,4 +2,9 @@
 export default {
   moldSets: '{mold} sets',
   moldSince: '{mold}, since the load',
+  putRight: 'Put it right: stir in what is missing.',
+  putRightHot: 'Put it right, hot: stir in what is missing.',
+  degassing: 'degassing',
+  degassingFill: 'degassing fill {fill}',
+  staysHot: 'Pot {pot} stays hot',
 }

@@ -1,0 +1,21 @@
+// The cards of the whole pot.
+export default {
+  brings: 'It brings {materials}.',
+  fix: 'Went wrong? Fix it',
+  thenHolds: 'then holds {mass}, cold {volume}; finished {density}',
+  or: 'or {measure}',
+  weighed: 'weighed ± {uncertainty}',
+  fill: 'Fill {number}',
+  degassed: 'Degassed',
+  swells: 'The {cup}, filled to {level}, swells to {swollen}',
+  start: 'Start: {label}, {words}',
+  repeat: 'Repeat a line while the reading is in it; the readings allow for the error of the thermometer.',
+  expected: 'takes it to {temperature} or less;',
+  atMost: 'never above {temperature}',
+  layer: 'This layer is {share} of the piece.',
+  loads: 'Loads of {mold} from pot {pot}',
+  toWrite: 'good {blank} of {made}, weigh 3:',
+  inIt: 'In it already: {mass}, cold {volume}',
+  inItOnceRight: 'It holds, once it is put right: {mass}, cold {volume}',
+  isDegassed: 'degassed',
+}
