@@ -11,6 +11,7 @@ const PURPOSES = [
 ]
 
 const root = new URL('../', import.meta.url)
+const known = new Map()
 
 /** What a file fetches: its imports, and for a glue the module next to it. */
 const FETCHES = /^(?:import|export)\b[^;]*?from ?['"](.+?)['"]|new URL\(['"](.+?)['"], ?import\.meta\.url\)/gm
@@ -24,7 +25,7 @@ for (const { name, entry, without, limit } of PURPOSES) {
   if (!needed.some((file) => file.href.endsWith('.wasm'))) throw new Error(`${entry} fetches no WebAssembly module.`)
   const total = [0, 0, 0]
   for (const file of needed) {
-    const sizes = sizesOf(readFileSync(file))
+    const sizes = sizesOf(file)
     for (const [index, size] of sizes.entries()) total[index] += size
     console.log(`${file.href.slice(root.href.length).padEnd(36)}${row(sizes)}`)
   }
@@ -45,9 +46,18 @@ function fetched(file, found = new Map()) {
   return [...found.values()]
 }
 
-function sizesOf(bytes) {
-  const params = { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length }
-  return [bytes.length, gzipSync(bytes, { level: 9 }).length, brotliCompressSync(bytes, { params }).length]
+/** The bytes of a file as they are, in gzip and in brotli; each file is compressed once. */
+function sizesOf(file) {
+  if (!known.has(file.href)) {
+    const bytes = readFileSync(file)
+    const params = { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length }
+    known.set(file.href, [
+      bytes.length,
+      gzipSync(bytes, { level: 9 }).length,
+      brotliCompressSync(bytes, { params }).length,
+    ])
+  }
+  return known.get(file.href)
 }
 
 function row(sizes) {
