@@ -1,11 +1,10 @@
 import { refuse } from './error.js'
-import { checkFirst, instantiateRest } from './parts.js'
 
 /** The calculations on plain numbers: every module has them, and all give the same answers. */
 let ofAnyModule
 
-/** Loads the WebAssembly module of `glue` once; its functions. */
-export function loader(glue) {
+/** Loads the WebAssembly module of `glue` once, whole or in `parts`; its functions. */
+export function loader(glue, parts) {
   let starting
   let ofThisModule
   /** The first part of the module, while the rest is not there. */
@@ -41,7 +40,7 @@ export function loader(glue) {
     async initRest(source) {
       await (starting ?? notReady())
       if (!first) return
-      resting ??= instantiateRest(source, first).then(
+      resting ??= parts.instantiateRest(source, first).then(
         () => {
           started(first)
           first = undefined
@@ -64,7 +63,7 @@ export function loader(glue) {
     instance: () => ofThisModule ?? notReady(),
 
     /** Refuses a request in JSON whose calculation is not loaded yet. */
-    checkLoaded: (request) => first && checkFirst(request),
+    checkLoaded: (request) => first && parts.checkFirst(request),
   }
 }
 
