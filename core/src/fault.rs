@@ -145,7 +145,7 @@ impl Faults {
 
     /// Why nothing was read. A missing reason would be a gap in the library; it is reported all the same.
     #[cfg(feature = "document")]
-    fn why(found: Vec<Fault>) -> Self {
+    pub(crate) fn why(found: Vec<Fault>) -> Self {
         Self::from_vec(found).unwrap_or_else(|| {
             Self::from(Fault {
                 code: code!("unreadable").into(),

@@ -3,8 +3,7 @@
 use std::ffi::{CString, c_char};
 use std::mem::MaybeUninit;
 
-use pourwright::json::text;
-use pourwright::request::{self, Answer, AnsweredLines, Open, answer_lines};
+use pourwright::request::{AnsweredLines, Open, answer_lines, answer_of_result, result_text};
 
 use crate::error::{Error, c_text};
 use crate::failure::{ArgumentError, Failure, together};
@@ -39,8 +38,7 @@ pub(crate) fn written(json: serde_json::Result<String>) -> Result<String, Failur
 
 /// The answer to the request in `json`, of what is `open`.
 pub(crate) fn answer_to(json: &str, open: Open<'_>) -> Result<String, Failure> {
-    let response = request::read(&text::parse(json)?)?.answer_of(open)?;
-    written(Answer::Result(response).to_json())
+    Ok(answer_of_result(Ok(result_text(json, open)?)))
 }
 
 /// Answers a request, whatever comes: `json` ends with a NUL, and the answer is one JSON text, `{"result":{...}}` or

@@ -3,7 +3,7 @@
 use std::ffi::CString;
 
 use pourwright::Fault;
-use pourwright::request::Answer;
+use pourwright::request::answer_of_result;
 
 use crate::failure::Failure;
 
@@ -41,7 +41,7 @@ impl Error {
             help: c_text(&fault.help),
         };
         let list = faults.iter().map(texts).collect();
-        let json = Answer::Faults(faults.into_vec()).to_json().unwrap_or_default();
-        Self { status, faults: list, text, json: c_text(&json) }
+        let json = c_text(&answer_of_result(Err(faults)));
+        Self { status, faults: list, text, json }
     }
 }

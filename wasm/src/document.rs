@@ -1,10 +1,8 @@
 //! Calls with documents: requests, and books and plans that are open.
 
+use pourwright::Faults;
 use pourwright::document::{LoadedBook, OpenPlan};
-use pourwright::json::text;
-use pourwright::request::{self, BudgetEntry, Open};
-use pourwright::{Fault, Faults};
-use serde::Serialize;
+use pourwright::request::{BudgetEntry, Open, result_text, unwritable};
 use wasm_bindgen::prelude::wasm_bindgen;
 
 use crate::refused::Refused;
@@ -87,7 +85,7 @@ impl Plan {
     /// # Errors
     /// A result that cannot be written.
     pub fn document(&self) -> Result<String, Refused> {
-        write(self.0.document())
+        self.0.document().to_json().map_err(|error| all(unwritable(&error).into()))
     }
 
     /// The bench sheet.
@@ -105,19 +103,7 @@ impl Plan {
 
 /// The answer to a request, with what is open.
 fn answer(request: &str, open: Open<'_>) -> Result<String, Refused> {
-    let request = text::parse(request).and_then(|value| request::read(&value)).map_err(all)?;
-    write(&request.answer_of(open).map_err(all)?)
-}
-
-fn write(answer: &impl Serialize) -> Result<String, Refused> {
-    serde_json::to_string(answer).map_err(|error| {
-        all(Faults::from(Fault {
-            code: "unwritable".into(),
-            path: String::new(),
-            message: format!("The result cannot be written as JSON: {error}."),
-            help: "Please report it with the request.".into(),
-        }))
-    })
+    result_text(request, open).map_err(all)
 }
 
 /// All faults of a document.

@@ -1,18 +1,18 @@
 import { refuse } from './error.js'
-import { instance } from './whole-module.js'
+import { checkLoaded, instance } from './whole-module.js'
 import { jsonText } from './json.js'
 import { answersTo } from './lines.js'
 import { stoppable } from './stop.js'
 
 /** Does the calculation of a request: an object, or its JSON text. */
 export function calculate(request) {
-  return answered(instance(), 'calculate', request)
+  return answered(instance().calculate, request)
 }
 
 /** The answers to requests, one a line. */
 export function answerLines(lines) {
   const { calculate } = instance()
-  return answersTo(lines, () => calculate)
+  return answersTo(lines, () => checked(calculate))
 }
 
 /** The objects of the module, until they are freed. */
@@ -26,7 +26,8 @@ class Open {
 
   /** Does the calculation of a request, which leaves out what is open. */
   request(request) {
-    return answered(held(this), 'request', request)
+    const handle = held(this)
+    return answered((text) => handle.request(text), request)
   }
 
   /** The answers to requests, one a line, which leave out what is open. */
@@ -34,7 +35,7 @@ class Open {
     held(this)
     return answersTo(lines, () => {
       const handle = held(this)
-      return (request) => handle.request(request)
+      return checked((request) => handle.request(request))
     })
   }
 
@@ -104,8 +105,14 @@ export class Plan extends Open {
   }
 }
 
-function answered(asked, call, request) {
-  return JSON.parse(asked[call](jsonText(request)))
+function answered(ask, request) {
+  return JSON.parse(checked(ask)(jsonText(request)))
+}
+
+/** `ask`, of requests whose calculation is loaded. */
+const checked = (ask) => (request) => {
+  checkLoaded(request)
+  return ask(request)
 }
 
 function held(open) {

@@ -20,6 +20,23 @@ const PAGES = {
     'text/html',
     '<!doctype html><meta charset="utf-8"><title>Plain numbers</title><script type="module" src="/scalar.js"></script>',
   ],
+  '/parts': [
+    'text/html',
+    '<!doctype html><meta charset="utf-8"><title>Parts</title><script type="module" src="/parts.js"></script>',
+  ],
+  // prettier-ignore
+  '/parts.js': ['text/javascript', `
+    import init, { PourwrightError, calculate, convert, rest } from './node_modules/pourwright/src/parts-web.js'
+    const loaded = () =>
+      performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.endsWith('.wasm'))
+    await init()
+    const first = loaded()
+    const { value } = calculate({ calculate: 'convert', amount: '1 cup', to: 'mL' })
+    let code
+    try { convert({ amount: '1 cup', to: 'mL' }) } catch (error) { code = error.code }
+    await rest()
+    globalThis.answers = { first, value, code, later: convert({ amount: '1 cup', to: 'mL' }).value, all: loaded() }
+  `],
   '/lines': [
     'text/html',
     '<!doctype html><meta charset="utf-8"><title>Lines</title><script type="module" src="/lines.js"></script>',
@@ -102,6 +119,15 @@ try {
   assert.deepEqual(await page.evaluate(() => globalThis.found), {
     answer: 236.5882365,
     modules: [`${address}/node_modules/pourwright/build/pourwright_scalar_bg.wasm`],
+  })
+  await open('/parts', 'answers')
+  const file = (part) => `${address}/node_modules/pourwright/build/pourwright_${part}_bg.wasm`
+  assert.deepEqual(await page.evaluate(() => globalThis.answers), {
+    first: [file('first')],
+    value: 236.5882365,
+    code: 'not-ready',
+    later: 236.5882365,
+    all: [file('first'), file('rest')],
   })
   await open('/lines', 'answers')
   const [first, fault, last] = await page.evaluate(() => globalThis.answers)

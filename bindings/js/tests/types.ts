@@ -18,6 +18,7 @@ import init, {
   type Requests,
 } from 'pourwright'
 import initScalar, * as scalar from 'pourwright/scalar'
+import initParts, * as parts from 'pourwright/parts'
 
 export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   await init()
@@ -99,6 +100,9 @@ export async function right(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
 
 export async function rightAlone(bytes: Uint8Array<ArrayBuffer>): Promise<void> {
   await initScalar()
+  await initParts()
+  const planned: PlanDocument['pots'] = new parts.Book({} as BookDocument).plan({} as OrdersDocument).pots
+  await parts.rest(bytes)
   scalar.initSync(bytes)
   const milliliters: number = scalar.convert({ amount: '1 cup', to: 'mL', measures: 'metric' }).value
   const same: typeof scalar.convert = convert
@@ -110,7 +114,7 @@ export async function rightAlone(bytes: Uint8Array<ArrayBuffer>): Promise<void> 
       console.log(faults, error instanceof PourwrightError)
     }
   }
-  console.log(milliliters)
+  console.log(milliliters, planned)
 }
 
 export function wrong(): void {

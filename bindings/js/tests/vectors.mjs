@@ -12,18 +12,19 @@ export const CALCULATIONS = Object.fromEntries(
   JSON.parse(read('core/schema/calculations.json')).calculations.map((one) => [one.name, one]),
 )
 
-function writeAnswers(name, answers) {
+function writeAnswers(door, kind, answers) {
   const folder = process.env.POURWRIGHT_ANSWERS
-  if (folder) writeFileSync(`${folder}/${name}.jsonl`, answers.map((answer) => `${jsonOf(answer)}\n`).join(''))
+  const name = `${door}.${kind}`
+  if (folder && door) writeFileSync(`${folder}/${name}.jsonl`, answers.map((answer) => `${jsonOf(answer)}\n`).join(''))
 }
 
-/** Compares the answers that `ask` gives to a list of texts with those wanted, and tells how many there were. */
+/** Compares the answers that `ask` gives to a list of texts with those wanted, and tells how many there were. `null` is no door of its own. */
 export async function compareVectors(door, ask) {
   const requests = lines('requests')
   const wanted = lines('answers').map((line) => JSON.parse(line))
   assert.ok(requests.length > 400 && requests.length === wanted.length)
-  const found = await ask(requests)
-  writeAnswers(`${door}.requests`, found)
+  const found = await ask(requests, wanted)
+  writeAnswers(door, 'requests', found)
   for (const [index, answer] of wanted.entries()) {
     assert.deepStrictEqual(found[index], answer, `line ${index + 1}: ${requests[index].slice(0, 100)}`)
   }
@@ -35,7 +36,7 @@ export async function compareCalls(door, ask) {
   const calls = lines('calls').map((line) => JSON.parse(line))
   assert.ok(calls.length > 600)
   const found = await ask(calls)
-  writeAnswers(`${door}.calls`, found)
+  writeAnswers(door, 'calls', found)
   for (const [index, { call, case: of, results, faults }] of calls.entries()) {
     const wanted = results ? { results } : { faults }
     assert.deepStrictEqual(found[index], wanted, `calls.jsonl:${index + 1}: ${call}, ${of}`)

@@ -2,8 +2,8 @@
 import { copyFileSync, existsSync, mkdirSync } from 'node:fs'
 
 const root = new URL('../', import.meta.url)
-const modules = ['build/pourwright_bg.wasm', 'build/pourwright_scalar_bg.wasm']
-if (!modules.every((module) => existsSync(new URL(module, root)))) {
+const modules = ['', '_first', '_rest', '_scalar']
+if (!modules.every((module) => existsSync(new URL(`build/pourwright${module}_bg.wasm`, root)))) {
   console.error('Build the WebAssembly modules first: wasm/build, from the root of the repository.')
   process.exit(1)
 }

@@ -13,6 +13,7 @@ use alloc::vec::Vec;
 use crate::codes::codes;
 use crate::color::light::Spectrum;
 use crate::fault::Diagnose;
+use crate::quantity::Rational;
 use crate::words::words;
 
 words! {
@@ -149,7 +150,7 @@ fn cells(text: &str) -> Vec<String> {
 }
 
 fn number(cell: &str) -> Option<f64> {
-    cell.parse().ok().filter(|number: &f64| number.is_finite())
+    Rational::parse_decimal(cell).map(Rational::to_f64)
 }
 
 /// The first characters of a line.

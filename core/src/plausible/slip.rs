@@ -5,7 +5,7 @@ use alloc::string::String;
 
 use super::{Found, Quantity};
 use crate::parameter::{Number, PlainUnit};
-use crate::quantity::Amount;
+use crate::quantity::{Amount, Rational};
 
 /// What the number would be plausible as: the same in another unit, else with its point at another place.
 pub(super) fn likely(quantity: Quantity, found: &Found<'_>) -> Option<String> {
@@ -26,7 +26,7 @@ pub(super) fn likely(quantity: Quantity, found: &Found<'_>) -> Option<String> {
     if unit == PlainUnit::Celsius || written_in.starts_with("drop") {
         return None;
     }
-    let number: f64 = number.parse().ok()?;
+    let number = Rational::parse_decimal(number)?.to_f64();
     let factors = [0.1, 10.0, 0.01, 100.0, 0.001, 1000.0];
     let factor = factors.into_iter().find(|factor| holds(found.si * factor))?;
     Some(format!("{} {written_in}", Number(number * factor, PlainUnit::Pure)))

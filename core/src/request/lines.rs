@@ -3,9 +3,9 @@
 use alloc::format;
 use alloc::string::String;
 
-use super::{Answer, Open, answer_of, unwritable};
+use super::{Open, answer_of_result, result_text};
 use crate::document::LoadedBook;
-use crate::fault::Fault;
+use crate::fault::{Fault, Faults};
 use crate::json::text;
 
 /// Answers of many requests.
@@ -36,19 +36,15 @@ pub struct AnsweredLines {
 pub fn answer_lines(lines: &[u8], open: Open<'_>) -> AnsweredLines {
     let mut answered = AnsweredLines { text: String::new(), refused: 0 };
     for line in lines.split_inclusive(|byte| *byte == b'\n') {
-        let answer = answer_line(line.strip_suffix(b"\n").unwrap_or(line), open);
-        answered.push(&answer);
+        answered.push(result_of_line(line.strip_suffix(b"\n").unwrap_or(line), open));
     }
     answered
 }
 
 impl AnsweredLines {
-    fn push(&mut self, answer: &Answer) {
-        self.refused += usize::from(matches!(answer, Answer::Faults(_)));
-        match answer.to_json() {
-            Ok(line) => self.text.push_str(&line),
-            Err(error) => self.text.push_str(&format!("{}", unwritable(&error))),
-        }
+    fn push(&mut self, result: Result<String, Faults>) {
+        self.refused += usize::from(result.is_err());
+        self.text.push_str(&answer_of_result(result));
         self.text.push('\n');
     }
 
@@ -57,20 +53,14 @@ impl AnsweredLines {
     #[must_use]
     pub fn of_too_long(bytes: usize) -> Self {
         let mut answered = Self { text: String::new(), refused: 0 };
-        answered.push(&Answer::Faults(alloc::vec![text::too_long(bytes)]));
+        answered.push(Err(text::too_long(bytes).into()));
         answered
     }
 }
 
-fn answer_line(line: &[u8], open: Open<'_>) -> Answer {
-    let line = match core::str::from_utf8(line) {
-        Ok(line) => line,
-        Err(error) => return Answer::Faults(alloc::vec![not_utf8(error.valid_up_to())]),
-    };
-    match text::parse(line) {
-        Ok(value) => answer_of(&value, open),
-        Err(faults) => Answer::Faults(faults.into_vec()),
-    }
+fn result_of_line(line: &[u8], open: Open<'_>) -> Result<String, Faults> {
+    let line = core::str::from_utf8(line).map_err(|error| not_utf8(error.valid_up_to()))?;
+    result_text(line, open)
 }
 
 fn not_utf8(byte: usize) -> Fault {

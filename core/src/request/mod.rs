@@ -246,7 +246,50 @@ macro_rules! calculations {
                 }
             }
         }
+
+        $(impl Calculation for $PlainRequest {
+            type Response = $PlainResponse;
+            const NAME: &'static str = $plain_name;
+            fn response(self, _: Open<'_>) -> Result<$PlainResponse, Faults> {
+                self.answer()
+            }
+        })*
+        $(impl Calculation for $Request {
+            type Response = $Response;
+            const NAME: &'static str = $name;
+            fn response(self, open: Open<'_>) -> Result<$Response, Faults> {
+                self.answer(open)
+            }
+        })*
+
+        /// From the request at a node to the result as JSON text: for each of [`CALCULATIONS`].
+        const WRITTEN: &[fn(&Node<'_>, Open<'_>) -> Result<String, Faults>] =
+            &[$(written::<$PlainRequest>,)* $(written::<$Request>,)*];
     };
+}
+
+/// A request by itself, so that what answers one calculation has no code of the others.
+trait Calculation: Read {
+    type Response: Serialize;
+    const NAME: &'static str;
+    fn response(self, open: Open<'_>) -> Result<Self::Response, Faults>;
+}
+
+/// The result of the request at `node`, as JSON text.
+fn written<R: Calculation>(node: &Node<'_>, open: Open<'_>) -> Result<String, Faults> {
+    let mut faults = Vec::new();
+    let response = match R::read(node, &mut faults) {
+        Some(request) if faults.is_empty() => request.response(open)?,
+        _ => return Err(Faults::why(faults)),
+    };
+    named(R::NAME, serde_json::to_string(&response))
+}
+
+/// The text of a response with the name of its calculation first, as in a [`Response`].
+fn named(name: &str, text: serde_json::Result<String>) -> Result<String, Faults> {
+    let text = text.map_err(|error| unwritable(&error))?;
+    let fields = text.strip_prefix('{').unwrap_or(&text);
+    Ok(format!("{{\"calculate\":\"{name}\",{fields}"))
 }
 
 calculations! {
@@ -352,22 +395,31 @@ fn unknown_calculation(name: &str) -> Fault {
     }
 }
 
+/// The name of the calculation that the request at `node` asks for.
+fn name_of<'a>(node: &Node<'a>) -> Result<&'a str, Fault> {
+    let Value::Object(fields) = node.value else {
+        return Err(node.mismatch("a request: { \"calculate\": \"convert\", ... }"));
+    };
+    match fields.get("calculate") {
+        Some(Value::String(name)) => Ok(name),
+        _ => Err(Fault {
+            code: code!("missing-field").into(),
+            path: node.path.to_string(),
+            message: "\"calculate\" is missing.".into(),
+            help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),
+        }),
+    }
+}
+
 impl Read for Request {
     fn read(node: &Node<'_>, faults: &mut Vec<Fault>) -> Option<Self> {
-        let Value::Object(fields) = node.value else {
-            faults.push(node.mismatch("a request: { \"calculate\": \"convert\", ... }"));
-            return None;
-        };
-        let Some(Value::String(name)) = fields.get("calculate") else {
-            faults.push(Fault {
-                code: code!("missing-field").into(),
-                path: node.path.to_string(),
-                message: "\"calculate\" is missing.".into(),
-                help: format!("Say what to calculate, one of: {}.", CALCULATIONS.join(", ")),
-            });
-            return None;
-        };
-        Self::read_named(name, &node.tagged("calculate"), faults)
+        match name_of(node) {
+            Ok(name) => Self::read_named(name, &node.tagged("calculate"), faults),
+            Err(fault) => {
+                faults.push(fault);
+                None
+            }
+        }
     }
 }
 
@@ -425,7 +477,22 @@ pub fn answer_of(value: &Value, open: Open<'_>) -> Answer {
 /// Answers a request given as a JSON value with a JSON value.
 #[must_use]
 pub fn answer_value(value: &Value) -> Value {
-    serde_json::to_value(answer(value)).unwrap_or_else(|error| unwritable(&error))
+    serde_json::to_value(answer(value))
+        .unwrap_or_else(|error| serde_json::json!({ "faults": [unwritable(&error)] }))
+}
+
+/// The result of a request given as JSON text, as JSON text: `{"calculate":"convert",...}`, with the book and plan that are
+/// open. Doors call this: each calculation reads, answers and writes by itself.
+///
+/// # Errors
+/// All faults of the request together, with paths into it.
+pub fn result_text(request: &str, open: Open<'_>) -> Result<String, Faults> {
+    let value = text::parse(request)?;
+    let node = Node::root(&value);
+    let name = name_of(&node)?;
+    let place = CALCULATIONS.iter().position(|known| *known == name);
+    let written = place.and_then(|place| WRITTEN.get(place));
+    written.ok_or_else(|| unknown_calculation(name))?(&node.tagged("calculate"), open)
 }
 
 /// Answers a request given as JSON text with JSON text.
@@ -435,11 +502,19 @@ pub fn answer_text(request: &str) -> String {
 }
 
 fn answer_text_of(request: &str, open: Open<'_>) -> String {
-    let answer = match text::parse(request) {
-        Ok(value) => answer_of(&value, open),
-        Err(faults) => Answer::Faults(faults.into_vec()),
-    };
-    answer.to_json().unwrap_or_else(|error| unwritable(&error).to_string())
+    answer_of_result(result_text(request, open))
+}
+
+/// An [`Answer`] as JSON text, of a result that is one: what [`result_text`] gave.
+#[must_use]
+pub fn answer_of_result(result: Result<String, Faults>) -> String {
+    match result {
+        Ok(result) => format!("{{\"result\":{result}}}"),
+        Err(faults) => {
+            let faults = serde_json::to_string(&faults.into_vec()).unwrap_or_default(); // texts only
+            format!("{{\"faults\":{faults}}}")
+        }
+    }
 }
 
 impl LoadedBook {
@@ -458,14 +533,15 @@ impl OpenPlan {
     }
 }
 
-/// The answer where a response cannot be written as JSON.
-fn unwritable(error: &serde_json::Error) -> Value {
-    serde_json::json!({ "faults": [{
-        "code": "unwritable",
-        "path": "",
-        "message": format!("The result cannot be written as JSON: {error}."),
-        "help": "Please report it with the request.",
-    }] })
+/// The fault that a result cannot be written as JSON.
+#[must_use]
+pub fn unwritable(error: &serde_json::Error) -> Fault {
+    Fault {
+        code: "unwritable".into(),
+        path: String::new(),
+        message: format!("The result cannot be written as JSON: {error}."),
+        help: "Please report it with the request.".into(),
+    }
 }
 
 impl Resolver {
