@@ -11,7 +11,7 @@ async function store() {
   await Promise.all(
     FILES.map(async (file) => {
       const isByContent = file.startsWith('files/')
-      const before = isByContent && (await caches.match(file))
+      const before = isByContent && (await caches.match(file, { ignoreVary: true }))
       if (before) return cache.put(file, before)
       // `reload` bypasses the browser's cache, so that what the server has is stored.
       return cache.add(new Request(file, { cache: isByContent ? 'default' : 'reload' }))
@@ -31,6 +31,6 @@ addEventListener('activate', (event) => {
 addEventListener('fetch', (event) => {
   const { request } = event
   if (request.method !== 'GET' || new URL(request.url).origin !== location.origin) return
-  const stored = caches.open(VERSION).then((cache) => cache.match(request, { ignoreSearch: true }))
+  const stored = caches.open(VERSION).then((cache) => cache.match(request, { ignoreSearch: true, ignoreVary: true }))
   event.respondWith(stored.then((response) => response ?? fetch(request)))
 })
