@@ -21,7 +21,8 @@ const NO_LIST = ''
  */
 export function calculations(table) {
   return Object.entries(table).map(([name, [parameters, results]], place) => {
-    return { name, place, parameters: fields(parameters), results: fields(results) }
+    const calculation = { name, place, parameters: fields(parameters), results: fields(results) }
+    return { ...calculation, names: new Set(calculation.parameters.map((parameter) => parameter.name)) }
   })
 }
 
@@ -49,23 +50,27 @@ export function columnar(calculations) {
   )
 }
 
+// What a call of some hundred nanoseconds takes counts here: loops by index, no closure, and the memory looked up once.
 function evaluate(calculation, given) {
   const { table } = calculator()
   const { place, results } = calculation
   const faults = []
   const values = read(calculation, given, number, faults)
-  const address = withAll(faults, () => table.evaluate(place, handOver(values)))
+  const address = faults.length === 0 ? table.evaluate(place, handOver(values)) : refuseAll(calculation, values, faults)
 
   const found = {}
   const numbers = memory()
   const first = address / BYTES
   let list = first + results.length
-  for (const [index, { name, kind }] of results.entries()) {
+  let hasWords = false
+  for (let index = 0; index < results.length; index += 1) {
+    const { name, kind } = results[index]
     const result = numbers[first + index]
     found[name] = kind === 'list' ? Array.from(numbers.subarray(list, (list += result))) : orNull(result)
+    if (kind === 'word') hasWords = true
   }
   // Last: it may replace the memory.
-  for (const { name, kind } of results) if (kind === 'word') found[name] = word(found[name])
+  if (hasWords) for (const { name, kind } of results) if (kind === 'word') found[name] = word(found[name])
   return found
 }
 
@@ -109,6 +114,10 @@ function evaluateColumns(calculation, given, statuses) {
   return Object.fromEntries(results.map((result, index) => [result.name, shown(found[index], result)]))
 }
 
+/** Throws the faults, and those that the module finds. */
+const refuseAll = ({ place }, values, faults) =>
+  withAll(faults, () => calculator().table.evaluate(place, handOver(values)))
+
 /** The result of `call`. If there are faults already, its faults are added and all are thrown. */
 function withAll(faults, call) {
   if (faults.length === 0) return call()
@@ -126,23 +135,30 @@ function withAll(faults, call) {
 const parameterOf = (path) => path.split('/', 2)[1]
 
 /** The values of all parameters, in order. All are read before any is passed: reading may run code of the caller. */
-function read({ name, parameters }, given = {}, readNumber, faults) {
+function read(calculation, given = {}, readNumber, faults) {
+  const { name, parameters, names } = calculation
   if (typeof given !== 'object' || given === null)
     refuse('wrong-type', '', `The parameters of "${name}" are not an object.`, 'Give an object with them by name.')
-  const values = parameters.map(({ name, kind }) => {
-    const value = given[name]
-    if (value === undefined) return value
-    if (kind === 'number') return readNumber(value)
-    if (kind === 'text') return typeof value === 'string' ? short(`/${name}`, value) : NO_NUMBER
-    return list(`/${name}`, value, Number(kind), faults)
-  })
-  for (const key of Object.keys(given)) {
-    if (parameters.some(({ name }) => name === key)) continue
-    const known = parameters.map(({ name }) => name).join(', ')
-    const path = `/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`
-    faults.push(fault('unknown-field', path, `There is no parameter "${key}".`, `Known: ${known}.`))
+  const values = new Array(parameters.length)
+  for (let index = 0; index < parameters.length; index += 1) {
+    const parameter = parameters[index]
+    const value = given[parameter.name]
+    values[index] = value === undefined ? value : readOne(parameter, value, readNumber, faults)
   }
+  for (const key of Object.keys(given)) if (!names.has(key)) unknown(key, parameters, faults)
   return values
+}
+
+function readOne({ name, kind }, value, readNumber, faults) {
+  if (kind === 'number') return readNumber(value)
+  if (kind === 'text') return typeof value === 'string' ? short(`/${name}`, value) : NO_NUMBER
+  return list(`/${name}`, value, Number(kind), faults)
+}
+
+function unknown(key, parameters, faults) {
+  const known = parameters.map(({ name }) => name).join(', ')
+  const path = `/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`
+  faults.push(fault('unknown-field', path, `There is no parameter "${key}".`, `Known: ${known}.`))
 }
 
 const number = (value) => (typeof value === 'number' ? value : NO_NUMBER)
@@ -204,9 +220,10 @@ let room = 0
 /** Writes the values into the memory of the module (of columns `count` rows); returns their texts. */
 function handOver(values, from, count) {
   let size = 2 * values.length
-  for (const value of values) {
-    if (value instanceof Float64Array) size += value.length
-    else if (value instanceof Column) size += count
+  for (let index = 0; index < values.length; index += 1) {
+    const value = values[index]
+    if (typeof value !== 'object') continue
+    size += value instanceof Column ? count : value.length
   }
   if (size > room) {
     start = calculator().table.room(size) / BYTES
@@ -216,40 +233,34 @@ function handOver(values, from, count) {
   let texts = ''
   let place = start
   let next = start + 2 * values.length
-  for (const value of values) {
-    if (value === undefined) numbers[place] = OMITTED
-    else if (typeof value === 'number') write(NUMBER, value)
-    else if (typeof value === 'string') {
-      write(TEXT, value.length)
-      texts += `${value}\n`
-    } else if (value instanceof Column) {
-      write(COLUMN, 0)
-      append(value.numbers.subarray(from, from + count))
+  for (let index = 0; index < values.length; index += 1, place += 2) {
+    const value = values[index]
+    if (value === undefined) {
+      numbers[place] = OMITTED
+    } else if (typeof value === 'number') {
+      numbers[place] = NUMBER
+      numbers[place + 1] = value
+    } else if (typeof value === 'string') {
+      numbers[place] = TEXT
+      numbers[place + 1] = value.length
+      texts += value + '\n'
     } else {
-      write(LIST, value.length)
-      append(value)
+      const isColumn = value instanceof Column
+      const list = isColumn ? value.numbers.subarray(from, from + count) : value
+      numbers[place] = isColumn ? COLUMN : LIST
+      numbers[place + 1] = isColumn ? 0 : list.length
+      numbers.set(list, next)
+      next += list.length
     }
-    place += 2
   }
   return texts
-
-  function write(tag, value) {
-    numbers[place] = tag
-    numbers[place + 1] = value
-  }
-
-  function append(list) {
-    numbers.set(list, next)
-    next += list.length
-  }
 }
 
 let numbers = new Float64Array()
 
-/** The memory of the module as numbers; growing replaces it. */
+/** The memory of the module as numbers. Growing replaces it, and empties the one before. */
 function memory() {
-  const { buffer } = calculator().memory
-  if (numbers.buffer !== buffer) numbers = new Float64Array(buffer)
+  if (numbers.length === 0) numbers = new Float64Array(calculator().memory.buffer)
   return numbers
 }
 
