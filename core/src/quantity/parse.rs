@@ -83,7 +83,7 @@ const OF: &str = " of ";
 /// Reads a unit, or a per cent and its basis.
 fn unit_and_basis(cursor: &mut Cursor<'_>) -> Result<(Unit, Option<Basis>), AmountError> {
     let whole = cursor.rest();
-    // Most units are short and have none: looking at each place is faster than to prepare a search.
+    // Most units are a short word: looking at each place is faster than to prepare a search.
     let of = whole.as_bytes().windows(OF.len()).position(|place| place == OF.as_bytes());
     if let Some(of) = of
         && let (Some(head), Some(tail)) =

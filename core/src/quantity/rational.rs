@@ -76,7 +76,12 @@ impl Rational {
     /// `1 / self`; `None` for 0.
     #[must_use]
     pub const fn reciprocal(self) -> Option<Self> {
-        Self::new(self.denominator, self.numerator)
+        // In lowest terms it stays.
+        match self.numerator {
+            0 => None,
+            1.. => Some(Self { numerator: self.denominator, denominator: self.numerator }),
+            _ => Some(Self { numerator: -self.denominator, denominator: -self.numerator }),
+        }
     }
 
     /// `self + other`, exactly; `None` where that does not fit.
@@ -110,6 +115,9 @@ impl Rational {
     /// `self · other`, exactly; `None` where that does not fit.
     #[must_use]
     pub const fn checked_mul(self, other: Self) -> Option<Self> {
+        if let (Some(left), Some(right)) = (self.short(), other.short()) {
+            return Some(Self::product_of_short(left, right));
+        }
         // Common factors go first, so that nothing overflows that would have fitted.
         let left = gcd(self.numerator.unsigned_abs(), other.denominator.unsigned_abs()) as i128;
         let right = gcd(other.numerator.unsigned_abs(), self.denominator.unsigned_abs()) as i128;
@@ -121,6 +129,26 @@ impl Rational {
             (Some(i128::MIN), _) => None,
             (Some(numerator), Some(denominator)) => Some(Self { numerator, denominator }),
             _ => None,
+        }
+    }
+
+    /// Numerator and denominator where both are machine words, as those of most numbers are.
+    const fn short(self) -> Option<(i64, i64)> {
+        let (numerator, denominator) = (self.numerator as i64, self.denominator as i64);
+        if numerator as i128 == self.numerator && denominator as i128 == self.denominator {
+            Some((numerator, denominator))
+        } else {
+            None
+        }
+    }
+
+    /// The product of two numbers of machine words, in lowest terms: several times as fast as that of any two.
+    const fn product_of_short((a, b): (i64, i64), (c, d): (i64, i64)) -> Self {
+        let left = short_gcd(a.unsigned_abs(), d.unsigned_abs()) as i128;
+        let right = short_gcd(c.unsigned_abs(), b.unsigned_abs()) as i128;
+        Self {
+            numerator: quotient(a as i128, left) * quotient(c as i128, right),
+            denominator: quotient(b as i128, right) * quotient(d as i128, left),
         }
     }
 
@@ -189,8 +217,12 @@ impl Rational {
             Some(rest) => (true, rest),
             None => (false, text.strip_prefix('+').unwrap_or(text)),
         };
-        let (digits, exponent) = match unsigned.split_once(['e', 'E']) {
-            Some((digits, exponent)) => (digits, exponent.parse::<i32>().ok()?),
+        let (digits, exponent) = match unsigned.bytes().position(|byte| matches!(byte, b'e' | b'E'))
+        {
+            Some(at) => {
+                let exponent = unsigned.get(at.saturating_add(1)..)?;
+                (unsigned.get(..at)?, exponent.parse::<i32>().ok()?)
+            }
             None => (unsigned, 0),
         };
         let magnitude = decimal_magnitude(digits, exponent)?;
@@ -314,6 +346,9 @@ fn compare_magnitudes(a: Rational, b: Rational) -> Ordering {
 
 /// `digits · 10^exponent`, the digits with at most one point.
 fn decimal_magnitude(digits: &str, exponent: i32) -> Option<Rational> {
+    if let Some(short) = short_decimal(digits, exponent) {
+        return Some(short);
+    }
     let (mut mantissa, mut trailing_zeros, mut decimals) = (0_i128, 0_u32, 0_i32);
     let (mut seen_point, mut seen_digit) = (false, false);
     for c in digits.chars() {
@@ -345,6 +380,35 @@ fn decimal_magnitude(digits: &str, exponent: i32) -> Option<Rational> {
     }
     let power = exponent.checked_sub(decimals)?.checked_add(i32::try_from(trailing_zeros).ok()?)?;
     let scale = 10_i128.checked_pow(power.unsigned_abs())?;
+    if power < 0 {
+        Rational::new(mantissa, scale)
+    } else {
+        Rational::new(mantissa.checked_mul(scale)?, 1)
+    }
+}
+
+/// The same where digits and power fit in a machine word, as those of most numbers do: several times as fast.
+fn short_decimal(digits: &str, exponent: i32) -> Option<Rational> {
+    // As many nines are below 2⁶⁴.
+    const MOST_DIGITS: usize = 19;
+    if digits.len() > MOST_DIGITS {
+        return None;
+    }
+    let (mut mantissa, mut power, mut seen_point) = (0_u64, exponent, false);
+    for byte in digits.bytes() {
+        let digit = byte.wrapping_sub(b'0');
+        if digit <= 9 {
+            mantissa = mantissa.wrapping_mul(10).wrapping_add(u64::from(digit));
+            power = power.checked_sub(i32::from(seen_point))?;
+        } else if byte == b'.' && !seen_point {
+            seen_point = true;
+        } else {
+            return None;
+        }
+    }
+    let has_digit = digits.len() > usize::from(seen_point);
+    let scale = i128::from(10_u64.checked_pow(power.unsigned_abs()).filter(|_| has_digit)?);
+    let mantissa = i128::from(mantissa);
     if power < 0 {
         Rational::new(mantissa, scale)
     } else {
@@ -418,24 +482,47 @@ pub(crate) const fn gcd(a: u128, b: u128) -> u128 {
     a << twos
 }
 
-/// [`gcd`] of two odd numbers.
-const fn odd_gcd(mut a: u64, mut b: u64) -> u64 {
-    while a != b {
-        if a > b {
-            a -= b;
-            a >>= a.trailing_zeros();
-        } else {
-            b -= a;
-            b >>= b.trailing_zeros();
-        }
+/// [`gcd`] of machine words.
+const fn short_gcd(a: u64, b: u64) -> u64 {
+    if a == 1 || b == 1 {
+        return 1;
     }
-    a
+    if a == 0 || b == 0 {
+        let other = a | b;
+        return if other == 0 { 1 } else { other };
+    }
+    odd_gcd(a >> a.trailing_zeros(), b >> b.trailing_zeros()) << (a | b).trailing_zeros()
+}
+
+/// [`gcd`] of two odd numbers.
+const fn odd_gcd(a: u64, b: u64) -> u64 {
+    let (mut less, mut more) = if a < b { (a, b) } else { (b, a) };
+    // One is often a multiple of the other, as powers of ten are, or far larger.
+    more = match more.checked_rem(less) {
+        None | Some(0) => return less,
+        Some(rest) => rest >> rest.trailing_zeros(),
+    };
+    while less != more {
+        if less > more {
+            (less, more) = (more, less);
+        }
+        more -= less;
+        more >>= more.trailing_zeros();
+    }
+    less
 }
 
 /// `a / b` towards 0, for a `b` that is never 0 here.
 const fn quotient(a: i128, b: i128) -> i128 {
     if b == 1 {
         return a;
+    }
+    // A division of machine words is one instruction.
+    if a as i64 as i128 == a && b as i64 as i128 == b && b > 0 {
+        return match (a as i64).checked_div(b as i64) {
+            Some(quotient) => quotient as i128,
+            None => 0,
+        };
     }
     match a.checked_div(b) {
         Some(quotient) => quotient,

@@ -279,12 +279,12 @@ impl Term {
     }
 
     fn size(self, system: System) -> Result<Rational, AmountError> {
-        match self.symbol.entry().size {
-            Size::Exact(size) => Ok(size),
-            Size::Scale { scale, .. } => Ok(scale),
+        match &self.symbol.entry().size {
+            Size::Exact(size) => Ok(*size),
+            Size::Scale { scale, .. } => Ok(*scale),
             Size::Household(sizes) => {
                 let system = self.system.unwrap_or(system);
-                sizes.size(system).ok_or(AmountError::NoSuchMeasure {
+                sizes.size(system).ok_or_else(|| AmountError::NoSuchMeasure {
                     word: self.symbol.entry().symbol,
                     system,
                     systems: System::ALL.map(|other| sizes.size(other).map(|_| other)),
@@ -494,6 +494,9 @@ pub(super) mod tests {
             let entry = symbol.entry();
             let means = |spelling: &str| {
                 assert_eq!(Unit::parse(spelling), Ok(Unit::sole(*symbol)), "{spelling}");
+                // In brackets it is read as a part of a product is.
+                let part = format!("({spelling})");
+                assert_eq!(Unit::parse(&part), Ok(Unit::sole(*symbol)), "{part}");
             };
             means(entry.plural);
             for (spelling, case) in entry.spellings {

@@ -33,8 +33,16 @@ impl<'a> Cursor<'a> {
         self.text.get(start..self.at).unwrap_or("")
     }
 
+    fn bytes(&self) -> &'a [u8] {
+        self.text.as_bytes().get(self.at..).unwrap_or_default()
+    }
+
     pub(super) fn peek(&self) -> Option<char> {
-        self.rest().chars().next()
+        // Nearly all characters of amounts are one byte, which is not searched for its end.
+        match self.bytes().first() {
+            Some(byte) if byte.is_ascii() => Some(char::from(*byte)),
+            _ => self.rest().chars().next(),
+        }
     }
 
     pub(super) fn peek_second(&self) -> Option<char> {
@@ -42,7 +50,10 @@ impl<'a> Cursor<'a> {
     }
 
     pub(super) fn second_is_digit(&self) -> bool {
-        self.peek_second().is_some_and(|c| c.is_ascii_digit())
+        match self.bytes() {
+            [first, second, ..] if first.is_ascii() => second.is_ascii_digit(),
+            _ => self.peek_second().is_some_and(|c| c.is_ascii_digit()),
+        }
     }
 
     pub(super) fn advance(&mut self, bytes: usize) {
@@ -68,12 +79,18 @@ impl<'a> Cursor<'a> {
     }
 
     pub(super) fn digits(&mut self) -> &'a str {
-        self.take_while(|c| c.is_ascii_digit())
+        let start = self.at;
+        self.advance(self.bytes().iter().take_while(|byte| byte.is_ascii_digit()).count());
+        self.since(start)
     }
 
     /// Steps over white space; whether there was any.
     pub(crate) fn skip_space(&mut self) -> bool {
-        !self.take_while(char::is_whitespace).is_empty()
+        let start = self.at;
+        while let Some(space) = self.peek().filter(|c| c.is_whitespace()) {
+            self.advance(space.len_utf8());
+        }
+        self.at > start
     }
 
     pub(super) fn no_number(&self) -> AmountError {

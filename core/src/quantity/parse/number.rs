@@ -151,13 +151,21 @@ fn fraction(cursor: &mut Cursor<'_>) -> Result<Option<Rational>, AmountError> {
     }
     cursor.eat(&['/', '⁄', '∕']);
     let denominator = cursor.digits();
-    let (Ok(numerator), Ok(denominator)) = (numerator.parse(), denominator.parse::<i128>()) else {
+    let (Some(numerator), Some(denominator)) = (whole(numerator), whole(denominator)) else {
         return Err(cursor.number_out_of_range());
     };
     if denominator == 0 {
         return Err(AmountError::ZeroDenominator { text: quoted(cursor.text) });
     }
     Rational::new(numerator, denominator).map(Some).ok_or_else(|| cursor.number_out_of_range())
+}
+
+/// The number that `digits` are. Those of most fractions fit in a machine word, which is read several times as fast.
+fn whole(digits: &str) -> Option<i128> {
+    match digits.parse::<u64>() {
+        Ok(number) => Some(number.into()),
+        Err(_) => digits.parse().ok(),
+    }
 }
 
 const VULGAR: [(char, i128, i128); 19] = [

@@ -3,6 +3,7 @@
 use super::cursor::Cursor;
 use super::spelling::{Found, look_up, nearest};
 use crate::quantity::error::quoted;
+use crate::quantity::symbol::Symbol;
 use crate::quantity::unit::{Term, UnitBuilder};
 use crate::quantity::{AmountError, Rational, Unit};
 use alloc::format;
@@ -14,6 +15,11 @@ const DEEPEST: usize = 4;
 
 /// Reads a product of units from left to right, as UCUM does: in `s/m.mg` the slash divides by m alone.
 pub(super) fn unit_product(cursor: &mut Cursor<'_>) -> Result<Unit, AmountError> {
+    // Most units are a symbol as it is spelled, whose parts need not be looked for.
+    if let Some(symbol) = Symbol::of_spelling(cursor.rest()) {
+        cursor.advance(cursor.rest().len());
+        return Ok(Unit::sole(symbol));
+    }
     let mut product = UnitBuilder::new();
     let mut outside = Vec::new();
     let mut group_divides = false;
