@@ -152,7 +152,9 @@ pub(crate) fn taken<'a>(steps: &[Step], names: &'a ToolNames<'_>) -> Vec<Taken<'
         }
         Step::Drop { times } => Some(Taken::Drops { count: times }),
     };
-    steps.iter().filter_map(take).collect()
+    let mut taken = Vec::with_capacity(steps.len());
+    taken.extend(steps.iter().filter_map(take));
+    taken
 }
 
 #[cfg(all(test, feature = "document"))]

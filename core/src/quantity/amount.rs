@@ -3,7 +3,7 @@
 use super::{AmountError, Dimension, Measurable, Ratio, Rational, System, Unit};
 use alloc::format;
 use alloc::string::{String, ToString};
-use core::fmt;
+use core::fmt::{self, Write};
 use core::str::FromStr;
 
 /// An amount as written: an exact number of a unit, and for a per cent what it is a part of.
@@ -122,6 +122,15 @@ impl Amount {
             return self;
         }
         Self { value: Rational::from_f64(self.value.to_f64()).unwrap_or(self.value), ..self }
+    }
+
+    /// Its text. A plan writes thousands: room for a whole one saves to move it while it grows.
+    pub(crate) fn text(&self) -> String {
+        const ROOM: usize = 16;
+        let mut text = String::with_capacity(ROOM);
+        // A string takes what is written.
+        let _ = write!(text, "{self}");
+        text
     }
 
     fn checked(self) -> Result<Self, AmountError> {

@@ -12,10 +12,8 @@ use crate::quantity::{
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
 fn or_plain<Q: Showable>(amount: Result<Amount, AmountError>, quantity: Q) -> String {
-    amount.map_or_else(
-        |_| format!("{} {}", quantity.shown_value(), Q::UNIT),
-        |amount| amount.to_string(),
-    )
+    amount
+        .map_or_else(|_| format!("{} {}", quantity.shown_value(), Q::UNIT), |amount| amount.text())
 }
 
 /// A step of one decimal place.
@@ -46,7 +44,7 @@ fn by_amount<Q: Showable>(
     system: System,
 ) -> Shown<Q> {
     match amount {
-        Ok(amount) => Shown::new(quantity, amount.to_string()).said_by(&amount, unit, system),
+        Ok(amount) => Shown::new(quantity, amount.text()).said_by(&amount, unit, system),
         Err(error) => Shown::new(quantity, or_plain(Err(error), quantity)),
     }
 }

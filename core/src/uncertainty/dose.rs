@@ -205,8 +205,10 @@ struct Model<'a, 't> {
 
 impl<'a, 't> Model<'a, 't> {
     fn new(tools: &'t ToolUncertainty) -> Result<Self, UncertaintyError> {
+        // A dose has up to four for each taking, and is seldom taken more than twice.
+        const MOST: usize = 8;
         tools.check()?;
-        Ok(Self { tools, inputs: Vec::new(), assumed: Vec::new() })
+        Ok(Self { tools, inputs: Vec::with_capacity(MOST), assumed: Vec::new() })
     }
 
     fn push(&mut self, input: Input<Origin<'a>>) -> usize {

@@ -133,9 +133,8 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
         if !value.is_finite() {
             return Err(UncertaintyError::NoNumber);
         }
-        let Sources { all, of, unknown } = Sources::of(inputs);
-        let mut effects: Vec<Effect<S>> = Vec::with_capacity(all.len());
-        for (place, (source, freedom)) in all.into_iter().enumerate() {
+        let Sources { all: mut effects, of, unknown } = Sources::of(inputs);
+        for (place, effect) in effects.iter_mut().enumerate() {
             let mut shifted = |sign: f64| {
                 for ((x, input), of) in at.iter_mut().zip(inputs).zip(&of) {
                     let shift = if *of == Some(place) { input.uncertainty() } else { None };
@@ -144,15 +143,14 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
                 calculation(&at).ok().filter(|y| y.is_finite())
             };
             let (above, below) = (shifted(1.0), shifted(-1.0));
-            let (sum, one_sided) = match (above, below) {
+            (effect.sum, effect.one_sided) = match (above, below) {
                 (Some(above), Some(below)) => ((above - below) / 2.0, false),
                 (Some(above), None) => (above - value, true),
                 (None, Some(below)) => (value - below, true),
                 (None, None) => {
-                    return Err(UncertaintyError::OutOfReach { of: source.to_string() });
+                    return Err(UncertaintyError::OutOfReach { of: effect.source.to_string() });
                 }
             };
-            effects.push(Effect { source: source.clone(), sum, share: 0.0, freedom, one_sided });
         }
         let square = effects.iter().fold(0.0, |sum, effect| sum + effect.sum * effect.sum);
         effects.iter_mut().for_each(|effect| effect.share = effect.sum * effect.sum / square);
@@ -168,7 +166,7 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
             uncertainty: libm::sqrt(square),
             all: effects,
             freedom: (inverse_freedom > 0.0).then(|| 1.0 / inverse_freedom),
-            unknown: unknown.into_iter().cloned().collect(),
+            unknown,
         })
     }
 
@@ -201,29 +199,36 @@ impl<S: Clone + PartialEq + ToString> Effects<S> {
 }
 
 /// Where inputs come from.
-struct Sources<'a, S> {
-    /// In the order of their first inputs, with the fewest degrees of freedom that any of these states.
-    all: Vec<(&'a S, Option<f64>)>,
+struct Sources<S> {
+    /// In the order of their first inputs, with the fewest degrees of freedom that any of these states; what they do to the
+    /// result is still to be found.
+    all: Vec<Effect<S>>,
     /// The place of each input's source; none for an input that is exact or of which nothing is known.
     of: Vec<Option<usize>>,
     /// Those of whose uncertainty nothing is known.
-    unknown: Vec<&'a S>,
+    unknown: Vec<S>,
 }
 
-impl<'a, S: PartialEq> Sources<'a, S> {
-    fn of(inputs: &'a [Input<S>]) -> Self {
-        let mut all: Vec<(&S, Option<f64>)> = Vec::new();
+impl<S: Clone + PartialEq> Sources<S> {
+    fn of(inputs: &[Input<S>]) -> Self {
+        let mut all: Vec<Effect<S>> = Vec::with_capacity(inputs.len());
         let mut of = Vec::with_capacity(inputs.len());
-        let mut unknown: Vec<&S> = Vec::new();
+        let mut unknown: Vec<S> = Vec::new();
         for input in inputs {
             let source = input.origin();
             let place = match input.uncertainty() {
                 Some(uncertainty) if uncertainty > 0.0 => {
-                    let known = all.iter().position(|(other, _)| *other == source);
+                    let known = all.iter().position(|other| other.source == *source);
                     let place = known.unwrap_or(all.len());
                     match all.get_mut(place) {
-                        None => all.push((source, input.freedom())),
-                        Some((_, freedom)) => {
+                        None => all.push(Effect {
+                            source: source.clone(),
+                            sum: 0.0,
+                            share: 0.0,
+                            freedom: input.freedom(),
+                            one_sided: false,
+                        }),
+                        Some(Effect { freedom, .. }) => {
                             *freedom = match (*freedom, input.freedom()) {
                                 (Some(one), Some(other)) => Some(one.min(other)),
                                 (one, other) => one.or(other),
@@ -234,8 +239,8 @@ impl<'a, S: PartialEq> Sources<'a, S> {
                 }
                 Some(_) => None,
                 None => {
-                    if !unknown.contains(&source) {
-                        unknown.push(source);
+                    if !unknown.contains(source) {
+                        unknown.push(source.clone());
                     }
                     None
                 }
