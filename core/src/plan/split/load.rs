@@ -86,9 +86,21 @@ pub(super) enum Look {
 #[derive(Clone)]
 pub(super) struct State {
     pub(super) loads: Vec<Load>,
-    /// For each session the pots of its layers so far.
-    pots_of: Vec<Vec<usize>>,
+    /// For each session the pots of its layers so far, and at which formula each is.
+    pots_of: Vec<Vec<(usize, usize)>>,
     trial: Trial,
+    order: Order,
+}
+
+/// Room to look for cycles of sessions in, kept from one to the next.
+#[derive(Clone, Default)]
+struct Order {
+    /// For each pot the first stop that the session comes before; the largest number for none.
+    reached: Vec<usize>,
+    /// Pots with such a stop.
+    touched: Vec<usize>,
+    /// Sessions that it comes before, still to be followed.
+    open: Vec<usize>,
 }
 
 /// Room to try a pot in, kept from one trial to the next.
@@ -119,6 +131,7 @@ impl State {
             loads: vec![Load::default(); pots],
             pots_of: vec![Vec::new(); problem.sessions.len()],
             trial: Trial::default(),
+            order: Order::default(),
         }
     }
 
@@ -152,7 +165,8 @@ impl State {
         let before = session.map(|_| load.clone());
         load.add(problem, portion);
         if let (Some(session), Some(before)) = (session, before) {
-            self.pots_of.get_mut(session).into_iter().for_each(|pots| pots.push(pot));
+            let at = (pot, portion.formula);
+            self.pots_of.get_mut(session).into_iter().for_each(|pots| pots.push(at));
             if !self.has_order(session) {
                 self.take_back(pot, before, portion);
                 return false;
@@ -167,7 +181,7 @@ impl State {
             *load = before;
         }
         if let Some(pots) = portion.session().and_then(|s| self.pots_of.get_mut(s)) {
-            pots.retain(|&p| p != pot);
+            pots.retain(|&(p, _)| p != pot);
         }
     }
 
@@ -181,7 +195,7 @@ impl State {
     ) -> bool {
         let Some(load) = self.loads.get(pot) else { return false };
         let mut pots = ask.session().and_then(|s| self.pots_of.get(s)).into_iter().flatten();
-        if pots.any(|&p| p == pot) || !load.looks_open(problem, ask) {
+        if pots.any(|&(p, _)| p == pot) || !load.looks_open(problem, ask) {
             return false;
         }
         problem.budget.spend(load.stops.len().saturating_add(1))
@@ -196,30 +210,48 @@ impl State {
 
     /// Whether a session that has just been put in need not come before itself. Only new cycles
     /// are looked for, and these go through it.
-    fn has_order(&self, session: usize) -> bool {
-        let mut seen = Bits::empty(self.pots_of.len());
-        let mut open = vec![session];
-        while let Some(at) = open.pop() {
-            for &pot in self.pots_of.get(at).into_iter().flatten() {
-                for later in self.after(pot, at) {
-                    if later == session {
-                        return false;
-                    }
-                    if !seen.contains(later) {
-                        seen.insert(later);
-                        open.push(later);
-                    }
+    fn has_order(&mut self, session: usize) -> bool {
+        let Self { loads, pots_of, order: Order { reached, touched, open }, .. } = self;
+        let pots_of = |session: usize| pots_of.get(session).map_or(&[][..], Vec::as_slice);
+        let stop_of = |&(pot, formula): &(usize, usize)| {
+            let stops = loads.get(pot)?.stops.as_slice();
+            Some((stops, stops.iter().position(|stop| stop.formula == formula)?))
+        };
+        let own = pots_of(session);
+        let is_first = own.iter().filter_map(stop_of).all(|(_, stop)| stop == 0);
+        let is_last =
+            own.iter().filter_map(stop_of).all(|(stops, at)| at.saturating_add(1) == stops.len());
+        // In one pot alone it is between sessions that already have their order there.
+        if own.len() < 2 || is_first || is_last {
+            return true;
+        }
+        reached.resize(loads.len(), usize::MAX);
+        open.clear();
+        open.push(session);
+        let mut has_order = true;
+        while let Some(at) = open.pop().filter(|_| has_order) {
+            for at in pots_of(at) {
+                let (Some((stops, stop)), Some(reached)) = (stop_of(at), reached.get_mut(at.0))
+                else {
+                    continue;
+                };
+                // Of a pot the stops that another session comes before are known already.
+                let (from, to) = (stop.saturating_add(1), stops.len().min(*reached));
+                if *reached == usize::MAX {
+                    touched.push(at.0);
+                }
+                *reached = from.min(*reached);
+                let later = stops.get(from..to).into_iter().flatten();
+                for &(later, _) in later.flat_map(|stop| &stop.layers) {
+                    has_order &= later != session;
+                    open.push(later);
                 }
             }
         }
-        true
-    }
-
-    /// Sessions of `pot` at later formulas than that of `session`.
-    fn after(&self, pot: usize, session: usize) -> impl Iterator<Item = usize> {
-        let stops = self.loads.get(pot).map_or(&[][..], |load| load.stops.as_slice());
-        let at = move |stop: &&Stop| !stop.layers.iter().any(|&(s, _)| s == session);
-        stops.iter().skip_while(at).skip(1).flat_map(|stop| stop.layers.iter().map(|&(s, _)| s))
+        for pot in touched.drain(..) {
+            reached.get_mut(pot).into_iter().for_each(|reached| *reached = usize::MAX);
+        }
+        has_order
     }
 }
 
@@ -364,7 +396,12 @@ impl Load {
         problem.fresh_base() || fits(base / (problem.capacity(first) * problem.base_share(first)))
     }
 
-    /// Whether a formula that is not in it yet, taking `base` at least, may still come in.
+    /// Whether it holds something, and `formula` can share the pot with that.
+    pub(super) fn goes_with(&self, formula: usize) -> bool {
+        !self.stops.is_empty() && self.open_to.contains(formula)
+    }
+
+    /// Whether a formula that is not in it yet, taking `base` at least, may still come in. If not, it never will.
     pub(super) fn is_open(&self, problem: &Problem<'_>, base: f64) -> bool {
         self.heats < problem.heats
             && (problem.fresh_base() || fits((self.base + base) / problem.most_base))

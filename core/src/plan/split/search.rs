@@ -43,7 +43,9 @@ const WAYS: [Way; 16] = [
 /// The fewest pots found, and whether all whole portions were put together in all ways.
 pub(super) fn fewest(problem: &Problem<'_>, bound: &Bound) -> (Vec<Load>, bool) {
     let whole = |largest_first| -> Vec<Whole<'_>> {
-        problem.formulas.iter().map(|f| whole_portions(problem, f, largest_first)).collect()
+        let mut state = State::new(problem, 0);
+        let whole = |f| whole_portions(problem, f, largest_first, &mut state);
+        problem.formulas.iter().map(whole).collect()
     };
     let by_key = whole(false);
     let mut by_size: Option<Vec<Whole<'_>>> = None;
@@ -113,11 +115,12 @@ struct Whole<'a> {
     portions: Vec<Portion>,
 }
 
-/// Plain draws go into portions as full as they can be.
+/// Plain draws go into portions as full as they can be, each tried in a pot of its own of `state`.
 fn whole_portions<'a>(
     problem: &Problem<'_>,
     formula: &'a Formula,
     largest_first: bool,
+    state: &mut State,
 ) -> Whole<'a> {
     let mut plain = formula.plain.clone();
     if largest_first {
@@ -128,7 +131,8 @@ fn whole_portions<'a>(
     let mut left = plain.clone();
     // Each stage's shot fits an empty pot, as was checked.
     portions.extend(core::iter::from_fn(|| {
-        fill_up(problem, &mut State::new(problem, 1), 0, formula.formula, &mut left)
+        let pot = state.open();
+        fill_up(problem, state, pot, formula.formula, &mut left)
     }));
     Whole { formula, plain, portions }
 }
@@ -183,12 +187,12 @@ fn first_fit(problem: &Problem<'_>, bound: &Bound, whole: &[Whole<'_>], way: Way
     }
     let least_base = least_base(problem);
     let state = State::new(problem, chains.len());
-    let mut fit = Fit { problem, state, open: Vec::new(), taken: None };
+    let mut fit = Fit { problem, state, loose: Vec::new(), seen: 0, open: Vec::new(), taken: None };
     let mut put_all = |whole: &Whole<'_>| {
         let formula = whole.formula;
         let node = problem.precedence.node(formula.formula);
         let own = node.and_then(|n| through.get(n)).map_or(&[][..], Vec::as_slice);
-        fit.candidates(own, least_base);
+        fit.candidates(formula.formula, own, least_base);
         if way.divide {
             layers(problem, formula).iter().for_each(|layer| fit.put_whole(layer));
             fit.put_divided(formula.formula, &whole.plain);
@@ -208,6 +212,9 @@ fn first_fit(problem: &Problem<'_>, bound: &Bound, whole: &[Whole<'_>], way: Way
 struct Fit<'a> {
     problem: &'a Problem<'a>,
     state: State,
+    /// Of the first `seen` pots those that may take a further formula.
+    loose: Vec<usize>,
+    seen: usize,
     /// Pots to try for the formula at hand, in this order.
     open: Vec<usize>,
     /// The last plain portion of it, and which of `open` took it.
@@ -215,19 +222,23 @@ struct Fit<'a> {
 }
 
 impl Fit<'_> {
-    /// For the next formula: the pots of its own chains, then all others that hold something and may
-    /// take a further formula.
-    fn candidates(&mut self, own: &[usize], least_base: f64) {
-        let loads = self.state.loads.iter().enumerate();
-        let others = loads
-            .filter(|(_, load)| !load.stops.is_empty() && load.is_open(self.problem, least_base));
-        self.open.clear();
-        self.open.extend(own.iter().copied().chain(others.map(|(pot, _)| pot)));
+    /// For `formula`, the next one: the pots of its own chains, then all others that hold something that it goes with and
+    /// may take a further formula.
+    fn candidates(&mut self, formula: usize, own: &[usize], least_base: f64) {
+        let Self { problem, state: State { loads, .. }, loose, open, .. } = self;
+        loose.extend(self.seen..loads.len());
+        self.seen = loads.len();
+        look_over(problem, loose);
+        let load = |pot: &usize| loads.get(*pot);
+        loose.retain(|pot| load(pot).is_some_and(|load| load.is_open(problem, least_base)));
+        let goes = |pot: &&usize| load(pot).is_some_and(|load| load.goes_with(formula));
+        open.clear();
+        open.extend(own.iter().chain(loose.iter().filter(goes)));
         self.taken = None;
     }
 
     fn put_whole(&mut self, portion: &Portion) {
-        let Self { problem, state, open, taken } = self;
+        let Self { problem, state, open, taken, .. } = self;
         let plain = portion.session().is_none();
         look_over(problem, open);
         // Pots that have refused just as much of it are as they were: an order of many pots stays linear.
