@@ -7,7 +7,15 @@ use num_bigint::BigInt;
 use num_rational::BigRational;
 use num_traits::{Signed, ToPrimitive, Zero, float::FloatCore};
 
-use crate::quantity::{Rational, gcd};
+use crate::quantity::{Rational, gcd, nearest};
+
+/// The `f64` nearest to `value`. Most fractions fit into a machine's numbers, where it is found fast.
+pub(crate) fn to_f64(value: &BigRational) -> f64 {
+    match (value.numer().to_i128(), value.denom().to_i128()) {
+        (Some(numerator), Some(denominator)) => nearest(numerator, denominator),
+        _ => value.to_f64().unwrap_or(f64::INFINITY),
+    }
+}
 
 /// A fraction that is being multiplied up, not in lowest terms; its denominator is above 0.
 #[derive(Debug, Clone)]
@@ -122,6 +130,17 @@ mod tests {
             let expected = fraction * float(times) / float(per);
             prop_assert_eq!(found.numer(), expected.numer());
             prop_assert_eq!(found.denom(), expected.denom());
+        }
+
+        // The same by num-rational.
+        #[test]
+        fn is_rounded_to_the_nearest((n, d, times, per) in parts(), more in 1..i64::MAX) {
+            let float = |value: f64| BigRational::from_float(value).unwrap();
+            let fraction = BigRational::new(n.into(), d.into());
+            let longer = &fraction / BigRational::from_integer(more.into());
+            for value in [&fraction * float(times) / float(per), longer, fraction] {
+                prop_assert_eq!(to_f64(&value).to_bits(), value.to_f64().unwrap().to_bits());
+            }
         }
     }
 }

@@ -24,7 +24,6 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use num_rational::BigRational;
-use num_traits::ToPrimitive;
 
 use self::base::Base;
 pub use self::error::FormulaError;
@@ -127,7 +126,7 @@ pub struct Ingredient {
 
 impl Ingredient {
     fn new(material: MaterialId, exact: BigRational, written: WrittenIn) -> Self {
-        let ratio = exact.to_f64().unwrap_or(f64::INFINITY);
+        let ratio = crate::exact::to_f64(&exact);
         Self { material, exact, ratio, written }
     }
 }

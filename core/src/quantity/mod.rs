@@ -39,7 +39,7 @@ pub(crate) use format::significant_near;
 pub use format::{nearest_fraction, nearest_household, nearest_multiple, significant};
 pub use measured::{Measured, MeasuredAmount, Spread, SpreadKind};
 pub use rational::Rational;
-pub(crate) use rational::gcd;
+pub(crate) use rational::{gcd, nearest};
 pub use system::System;
 pub use unit::Unit;
 

@@ -417,7 +417,7 @@ fn short_decimal(digits: &str, exponent: i32) -> Option<Rational> {
 }
 
 /// The `f64` nearest to `numerator / denominator`, for a denominator above 0.
-const fn nearest(numerator: i128, denominator: i128) -> f64 {
+pub(crate) const fn nearest(numerator: i128, denominator: i128) -> f64 {
     const EXACT: u128 = 1 << 53;
     let (n, d) = (numerator.unsigned_abs(), denominator.unsigned_abs());
     let magnitude = if n <= EXACT && d <= EXACT {
