@@ -82,6 +82,7 @@ function oneStep(plan, steps, { stepsOf }, now, changes) {
     </div>
     ${ofBefore()} ${wentOn(changes)} ${questions(plan)}
     ${single(plan, steps, now, own, now ? before(own)[own.indexOf(now.step)] : new Set())}
+    <div class="buttons">${dayKeys()}</div>
   </div>`
 }
 

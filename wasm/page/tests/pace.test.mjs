@@ -94,7 +94,7 @@ test('brings another language only to who reads it', async () => {
   own.server.on('request', ({ url }) => asked.push(url))
   try {
     const { page, wrongs } = await visit(own, { locale: 'de-AT' })
-    await page.getByRole('link', { name: 'Bestellungen' }).waitFor()
+    await page.getByRole('link', { name: 'Aufträge' }).waitFor()
     assert.equal(asked.filter((url) => /\/de-\w+\.js$/.test(url)).length, 1)
     assert.deepEqual(wrongs, [])
   } finally {

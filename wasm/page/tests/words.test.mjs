@@ -55,7 +55,7 @@ test('every message that the sources say is there, and none is left over', async
 
 test('a message is filled in as the locale writes numbers', async () => {
   await speak('de', ['de-DE'])
-  assert.equal(say('page.faultsInOrders', { count: 1200 }), '1.200 Fehler in den Bestellungen.')
+  assert.equal(say('page.faultsInOrders', { count: 1200 }), '1.200 Fehler in den Aufträgen.')
   assert.equal(local('29.5 g'), '29,5 g')
   assert.equal(typed('1,25 cup'), '1.25 cup')
   await speak('en', ['en-US'])

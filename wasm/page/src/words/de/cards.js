@@ -14,7 +14,7 @@ export default {
   expected: 'bringt ihn auf höchstens {temperature};',
   atMost: 'nie über {temperature}',
   layer: 'Diese Schicht ist {share} des Stücks.',
-  loads: 'Füllungen von {mold} aus Topf {pot}',
+  loads: 'Ladungen von {mold} aus Topf {pot}',
   toWrite: 'gut {blank} von {made}, 3 wiegen:',
   inIt: 'Schon darin: {mass}, kalt {volume}',
   inItOnceRight: 'Nach der Korrektur hält er: {mass}, kalt {volume}',

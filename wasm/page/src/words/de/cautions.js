@@ -5,12 +5,12 @@ export default {
   fumes: 'RAUCH oder stechender Geruch: Ofen aus, hinausgehen, lüften.',
   fumesInFull:
     'Nur arbeiten, wo Dämpfe abgesaugt werden. Rauch oder stechender Geruch ist überhitztes PVC, das Chlorwasserstoff abgibt: nicht weiter erhitzen, hinausgehen, lüften.',
-  water: 'Form und Spritze knochenTROCKEN: ein Tropfen Wasser schleudert Plastisol heraus.',
+  water: 'Gießform und Spritze knochenTROCKEN: ein Tropfen Wasser schleudert Plastisol heraus.',
   waterInFull:
-    'Ein Tropfen Wasser in Form oder Topf wird zu Dampf und schleudert Plastisol heraus: alles muss trocken sein.',
+    'Ein Tropfen Wasser in Gießform oder Topf wird zu Dampf und schleudert Plastisol heraus: alles muss trocken sein.',
   salt: 'Nur knochentrockenes Salz, in Dritteln, ohne Klumpen; es setzt sich ab, also rühren.',
   saltInFull:
-    'Salz hält Wasser: vorher trocknen, sonst dampft es im heißen Topf. Vor jeder Füllung rühren; es setzt sich ab.',
+    'Salz hält Wasser: vorher trocknen, sonst dampft es im heißen Topf. Vor jeder Ladung rühren; es setzt sich ab.',
   vacuum: 'Nur eine Kammer, die für Vakuum gebaut ist; Augen schützen.',
   vacuumInFull:
     'Ein rissiges oder schwaches Gefäß implodiert im Vakuum: eine Kammer nehmen, die dafür gebaut ist, und Augenschutz tragen.',

@@ -1,7 +1,7 @@
 // The ways to go on with a pot into which something else went.
 export default {
   helpForeign:
-    'Herausnehmen geht nicht: den Topf als eigenes Rezept behalten, ein anderes daraus machen, oder übergehen, was hineinkam, wenn es wenig genug ist.',
+    'Herausnehmen geht nicht: den Topf als eigene Rezeptur behalten, eine andere daraus machen, oder übergehen, was hineinkam, wenn es wenig genug ist.',
   helpOverFull: 'Oben wählen, in welchem Becher er ist. Ein größerer muss im Buch stehen.',
   helpNoCup: 'Einen Becher ins Buch eintragen.',
   helpEmpty: 'Eintragen, was darin ist.',
@@ -9,7 +9,7 @@ export default {
   within: 'In der Toleranz, mit der kleinsten Zugabe',
   exact: 'Genau richtig',
   nearest: 'So nah wie möglich',
-  keep: 'Als eigenes Rezept behalten',
+  keep: 'Als eigene Rezeptur behalten',
   allWithin: 'Alles ist in der Toleranz.',
   can: 'Er lässt sich richten.',
   notFully: 'Er lässt sich nicht ganz richten.',
@@ -28,7 +28,7 @@ export default {
   cupAt: 'Der Becher bei {volume}',
   thenHolds: 'Der Topf hält dann {mass}, {volume}; der Becher höchstens {cup}.',
   ignore: 'Übergehen: höchstens {trace} des Topfs',
-  noOther: 'Kein anderes Rezept des Buchs lässt sich durch Zugeben daraus machen.',
+  noOther: 'Keine andere Rezeptur des Buchs lässt sich durch Zugeben daraus machen.',
   canBecome: 'Durch Zugeben kann daraus werden:',
   becomes: '{adds} zugeben, zusammen {mass}',
   becomesOver: '{adds} zugeben, zusammen {mass}, mehr als in den Becher passt',

@@ -6,7 +6,7 @@ export default {
   perPiece: '{cost} je Stück',
   sells: 'Preis {price}',
   unknown: 'Nicht bekannt: {why}',
-  order: 'Bestellung',
+  order: 'Auftrag',
   what: 'Was',
   cost: 'Kosten',
   piece: 'Je Stück',
@@ -23,8 +23,8 @@ export default {
   inPot: 'in Topf {pot}',
   onHand: 'Vorhanden {had}, gebraucht {used}. Es fehlen {short}.',
   buy: {
-    one: 'Kaufe {count} Gebinde.',
-    other: 'Kaufe {count} Gebinde.',
+    one: '{count} Gebinde kaufen.',
+    other: '{count} Gebinde kaufen.',
   },
   left: 'Vorrat nach dem Tag',
 }

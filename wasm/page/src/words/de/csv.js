@@ -1,7 +1,7 @@
 // Formulas and orders from CSV.
 export default {
   formulas: 'Rezepturen aus CSV',
-  orders: 'Bestellungen aus CSV',
+  orders: 'Aufträge aus CSV',
   colFormula: 'Rezeptur',
   colMaterial: 'Material',
   colAmount: 'Menge',
@@ -9,7 +9,7 @@ export default {
   colPer: 'Bezugsmenge Plastisol',
   colBase: 'Plastisol',
   colNotes: 'Notizen',
-  colOrder: 'Bestellung',
+  colOrder: 'Auftrag',
   colProduct: 'Produkt',
   colMold: 'Gießform',
   colFormulas: 'Rezepturen, mit + dazwischen',
@@ -31,7 +31,7 @@ export default {
   back: 'Zurück',
   title: 'Aus CSV übernehmen',
   formulasFrom: 'Rezepturen aus {name}',
-  ordersFrom: 'Bestellungen aus {name}',
+  ordersFrom: 'Aufträge aus {name}',
   encoding: 'Die Datei ist nicht UTF-8 und wird als Windows-1252 gelesen. Prüfen Sie unten Zeichen wie ¼ und é.',
   between: 'Zwischen Zellen',
   decimal: 'Dezimalzeichen',

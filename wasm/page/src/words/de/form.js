@@ -48,7 +48,7 @@ export default {
   useMaterials: 'Material {name}',
   useMolds: 'Gießform {name}',
   useProducts: 'Produkt {name}',
-  useLine: 'Bestellung {order}, Zeile {line}',
+  useLine: 'Auftrag {order}, Zeile {line}',
   useStock: 'der Vorrat',
   useShelf: 'Reste im Regal',
   usePots: 'vorhandene Töpfe',

@@ -18,7 +18,7 @@ export default {
   },
   accept: 'Ins Buch übernehmen',
   accepted: 'Gelernt: {what}.',
-  questions: 'Sieh zuerst hier nach',
+  questions: 'Sehen Sie zuerst hier nach',
   confirmed: 'Wie im Buch',
   notYet: 'Noch nicht bekannt',
 }

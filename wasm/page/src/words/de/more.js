@@ -15,7 +15,7 @@ export default {
   partly: 'Nicht alles geht:',
   means: 'Was es bedeutet:',
   asPlanned: 'Wie geplant. Plus und Minus zeigen, was eine andere Zahl bedeutet, bevor etwas dafür gegossen wird.',
-  notBegun: 'Der Tag ist nicht begonnen: der Plan folgt den Bestellungen.',
+  notBegun: 'Der Tag ist nicht begonnen: der Plan folgt den Aufträgen.',
   waits: 'Der Plan ist noch nicht fertig: siehe oben.',
   undo: 'Mit dem nächsten Haken an der Werkbank geht der Tag so weiter; bis dahin lässt es sich zurücknehmen.',
   pot: 'Topf {pot}: {parts}.',

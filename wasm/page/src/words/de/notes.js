@@ -3,7 +3,7 @@ export default {
   notes: 'Hinweise',
   toKnow: 'Gut zu wissen',
   cautions: 'Vorsicht',
-  borrowed: 'Geliehene Zahlen: miss die erste zuerst',
+  borrowed: 'Geliehene Zahlen: messen Sie die erste zuerst',
   borrowedAs:
     '{material} {property}, angenommen {value} ({source}): macht das Gewicht eines Stücks um {gain} unsicher.',
   parcels: 'Pakete',

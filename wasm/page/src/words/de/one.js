@@ -23,7 +23,7 @@ export default {
   cannotGoOn: 'So kann der Tag nicht weitergehen.',
   allAsPlanned: 'Alles kam hinein wie geplant.',
   example: 'Ein Beispiel zeigen',
-  formula: 'Rezept',
+  formula: 'Rezeptur',
   none: 'keines',
   another: 'noch eines',
   base: 'Grundmasse',

@@ -19,7 +19,7 @@ export default {
   },
   begin: 'Liste des nächsten Tages beginnen',
   today: 'Heute verwenden',
-  todayWhat: 'Wenn du sie heute verwendest, wird der Rest des Tages mit ihnen geplant.',
+  todayWhat: 'Wenn Sie sie heute verwenden, wird der Rest des Tages mit ihnen geplant.',
   waits: {
     one: '{count} Rest wartet auf eine Liste.',
     other: '{count} Reste warten auf eine Liste.',

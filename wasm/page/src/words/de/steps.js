@@ -1,7 +1,7 @@
 // The steps of the plan as the page uses them.
 export default {
   moldSets: '{mold} härtet',
-  moldSince: '{mold}, seit der Füllung',
+  moldSince: '{mold}, seit der Ladung',
   putRight: 'Richten: einrühren, was fehlt.',
   putRightHot: 'Richten, heiß: einrühren, was fehlt.',
   degassing: 'Entgasen',

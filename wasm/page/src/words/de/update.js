@@ -1,5 +1,5 @@
 // A new version of the page.
 export default {
-  here: 'Eine neue Version dieser Seite ist da. Bestellungen, Buch, Häkchen und Uhren bleiben.',
+  here: 'Eine neue Version dieser Seite ist da. Aufträge, Buch, Häkchen und Uhren bleiben.',
   use: 'Jetzt benutzen',
 }
