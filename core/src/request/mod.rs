@@ -436,7 +436,7 @@ pub enum Answer {
 }
 
 impl Answer {
-    /// The answer as JSON text. A door that calls this has no second copy of what writes every response.
+    /// The answer as JSON text. Doors use [`result_text`], which needs no code of other calculations.
     ///
     /// # Errors
     /// A number of it that JSON cannot have.
