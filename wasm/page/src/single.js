@@ -125,7 +125,10 @@ function weighing(plan, step, item) {
     ${keysOf(item, way, isFix)}`
 }
 
-/** The cup as it is when all of this step is in. */
+/** A quantity that is not broken at the end of a line. */
+const whole = (quantity) => html`<span class="quantity">${local(short(quantity))}</span>`
+
+/** The cup as it is when all of this stage is in. */
 function atTheEnd(plan, { pot, at }) {
   return html`<figure>
     ${cupDrawing({
@@ -134,7 +137,7 @@ function atTheEnd(plan, { pot, at }) {
       level: at.fills,
       label: say('step.cupAt', { cup: pot.cup_name, level: short(at.fills) }),
     })}
-    <figcaption>${say('step.thenHolds', { mass: short(at.holds), volume: short(at.fills) })}</figcaption>
+    <figcaption>${say('step.thenHolds', { mass: whole(at.holds), volume: whole(at.fills) })}</figcaption>
   </figure>`
 }
 
