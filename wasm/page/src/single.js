@@ -43,36 +43,41 @@ export function measuredAs(item) {
 /** The present step; `own` are the steps of its pot, `before` the cautions of the pot's steps before it. */
 export function single(plan, steps, now, own, before) {
   if (!now) {
-    return html`<section class="single" aria-label=${say('step.now')}>
+    return html`<div class="step-now">
+      <section class="single" aria-label=${say('step.now')}>
         <p class="amount-now">${say('step.allDone')}</p>
       </section>
-      ${skippedOf(steps)}`
+      ${skippedOf(steps)}
+    </div>`
   }
   const { step, item } = now
   const at = step.of
   const { pot } = at
   const place = own.indexOf(step)
-  return html`<section class="single ${step.kind}" aria-label=${say('step.now')}>
-      <header>
-        ${step.pots.map((pot) => letter(pot))}
-        <div>
-          <h2>
-            ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${pot.cup_name}</span>
-            ${isHot(pot, own) ? html`<span class="hot-word">${say('step.hot')}</span>` : nothing}
-          </h2>
-          <p class="for">
-            ${at.at.formulas.join(' + ')} · ${say('step.place', { place: place + 1, count: own.length })}
-          </p>
-        </div>
-      </header>
-      ${pot.there && item.weigh ? inIt(pot.there, own) : nothing}
-      <h3>${local(at.text)}</h3>
-      ${BODIES[step.kind]?.(plan, step, item) ?? sentence(item, at)} ${cautionsAt(step, before, step.isFirstHeat)}
-      ${place === 0 ? html`${runsOut(plan, pot.pot)}${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}` : nothing}
-      ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${local(detail)}</p>`)}
-      ${at.notes.length && !item.weigh ? html`<p class="hint">${local(at.notes.join(' '))}</p>` : nothing}
-    </section>
-    ${stepList(own, now)} ${skippedOf(steps)}`
+  return html`<div class="step-now">
+      <section class="single ${step.kind}" aria-label=${say('step.now')}>
+        <header>
+          ${step.pots.map((pot) => letter(pot))}
+          <div>
+            <h2>
+              ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${pot.cup_name}</span>
+              ${isHot(pot, own) ? html`<span class="hot-word">${say('step.hot')}</span>` : nothing}
+            </h2>
+            <p class="for">
+              ${at.at.formulas.join(' + ')} · ${say('step.place', { place: place + 1, count: own.length })}
+            </p>
+          </div>
+        </header>
+        ${pot.there && item.weigh ? inIt(pot.there, own) : nothing}
+        <h3>${local(at.text)}</h3>
+        ${BODIES[step.kind]?.(plan, step, item) ?? sentence(item, at)} ${cautionsAt(step, before, step.isFirstHeat)}
+        ${place === 0 ? html`${runsOut(plan, pot.pot)}${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}` : nothing}
+        ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${local(detail)}</p>`)}
+        ${at.notes.length && !item.weigh ? html`<p class="hint">${local(at.notes.join(' '))}</p>` : nothing}
+      </section>
+      ${skippedOf(steps)}
+    </div>
+    ${stepList(own, now)}`
 }
 
 const BODIES = {
@@ -120,7 +125,10 @@ function weighing(plan, step, item) {
     ${keysOf(item, way, isFix)}`
 }
 
-/** The cup as it is when all of this step is in. */
+/** A quantity that is not broken at the end of a line. */
+const whole = (quantity) => html`<span class="quantity">${local(short(quantity))}</span>`
+
+/** The cup as it is when all of this stage is in. */
 function atTheEnd(plan, { pot, at }) {
   return html`<figure>
     ${cupDrawing({
@@ -129,7 +137,7 @@ function atTheEnd(plan, { pot, at }) {
       level: at.fills,
       label: say('step.cupAt', { cup: pot.cup_name, level: short(at.fills) }),
     })}
-    <figcaption>${say('step.thenHolds', { mass: short(at.holds), volume: short(at.fills) })}</figcaption>
+    <figcaption>${say('step.thenHolds', { mass: whole(at.holds), volume: whole(at.fills) })}</figcaption>
   </figure>`
 }
 

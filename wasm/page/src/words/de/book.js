@@ -27,8 +27,7 @@ export default {
   putAside:
     'Die Aufträge gehören zu einem anderen Buch und sind beiseitegelegt. Öffnen Sie Aufträge für dieses Buch, oder fügen Sie Zeilen hinzu.',
   isBook: '„{name}“ ist ein Buch. Öffnen Sie es mit „Buch öffnen“.',
-  isNoOrders:
-    '„{name}“ ist keine Liste von Aufträgen: das ist ein JSON-Objekt mit einer Liste „lines“ von Objekten.',
+  isNoOrders: '„{name}“ ist keine Liste von Aufträgen: das ist ein JSON-Objekt mit einer Liste „lines“ von Objekten.',
   removesTicks: 'Das entfernt die Häkchen und Uhren des Tages. Weiter?',
   replaces: 'Das ersetzt Ihr Buch und Ihre Aufträge. Haben Sie beide gesichert?',
   broken: 'Dieses Buch ist noch nicht lesbar',
