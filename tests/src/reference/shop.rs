@@ -307,7 +307,16 @@ fn material(entry: &Value, starter: &Value, system: &str) -> Material {
         let value = if entry[key].is_null() { &row[key] } else { &entry[key] };
         (!value.is_null()).then(|| amount::text(value))
     };
-    let liquid = stated("density").map(|text| amount::g_per_ml(&text));
+    let kind = text(&entry["kind"]);
+    let density = |key: &str| stated(key).map(|text| amount::g_per_ml(&text));
+    let (mut liquid, mut scooped) = (density("density"), density("as_scooped"));
+    // A dry pigment borrows nothing.
+    if scooped.is_none() || matches!(kind.as_str(), "pearl" | "flake" | "salt") {
+        let grains = lent(&kind, "density", starter);
+        liquid = liquid.or(grains.filter(|grains| scooped.is_none_or(|bulk| *grains >= bulk)));
+        let bulk = lent(&kind, "as_scooped", starter);
+        scooped = scooped.or(bulk.filter(|bulk| liquid.is_none_or(|grains| *bulk <= grains)));
+    }
     let drop_g = stated("drop").map(|text| {
         amount::g(&text).unwrap_or_else(|| {
             amount::ml(&text, system).unwrap_or(f64::NAN) * liquid.unwrap_or(f64::NAN)
@@ -317,10 +326,10 @@ fn material(entry: &Value, starter: &Value, system: &str) -> Material {
         (amount::celsius(&amount::text(&ends[0])), amount::celsius(&amount::text(&ends[1])))
     });
     Material {
-        kind: text(&entry["kind"]),
+        kind,
         liquid,
         finished: stated("fused").map(|text| amount::g_per_ml(&text)).or(liquid),
-        scooped: stated("as_scooped").map(|text| amount::g_per_ml(&text)),
+        scooped,
         drop_g,
         expansion: stated("expansion").map_or(0.0, |text| amount::per_kelvin(&text)),
         window,
@@ -360,4 +369,22 @@ fn water_ml(grams: f64, t: f64) -> f64 {
     let water = 0.999_974_95 * (1.0 - deviation);
     let air = (0.34848 * 1013.25 - 0.009 * 50.0 * (0.061 * t).exp()) / (273.15 + t) / 1000.0;
     grams * (1.0 - air / 8.0) / (water - air)
+}
+
+/// What is borrowed for a density in g/mL that a book leaves out: a row of the starter table, or common practice, no source.
+fn lent(kind: &str, key: &str, starter: &Value) -> Option<f64> {
+    let row = |name: &str| Some(amount::g_per_ml(&amount::text(&starter[name][key])));
+    match (kind, key) {
+        ("plastisol", "density") => Some(1.03),
+        ("hardener" | "stabilizer", "density") => Some(1.05),
+        ("colorant", "density") => Some(1.1),
+        ("softener", "density") => row("dehp"),
+        ("scent", "density") => row("anise-oil"),
+        ("pearl", "density") => row("mica-muscovite"),
+        ("pearl", "as_scooped") => Some(0.4),
+        ("flake", "density") => row("pet-flake"),
+        ("flake", "as_scooped") => Some(0.6),
+        ("salt", _) => row("sodium-chloride"),
+        _ => None,
+    }
 }
