@@ -2,7 +2,7 @@
 
 Gem::Specification.new do |gem|
   gem.name = "pourwright"
-  gem.version = "0.1.0"
+  gem.version = "0.2.0"
   gem.summary = "Recipe and batch math for workshops that pour soft plastic to order"
   gem.description = <<~TEXT
     Batch math for small workshops that pour soft-plastic fishing lures to order: doses, salt, shots, heat, sink rates, and the

@@ -1,6 +1,6 @@
 rockspec_format = "3.0"
 package = "pourwright"
-version = "0.1.0-1"
+version = "0.2.0-1"
 source = {
   url = "file://.",
 }
