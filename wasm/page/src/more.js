@@ -6,7 +6,7 @@ import { LINES, part } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { local, say } from './words.js'
-import { wordsOf } from './work.js'
+import { shownChange, wordsOf } from './work.js'
 
 let product = ''
 
@@ -105,7 +105,7 @@ function means({ status, base, plan, gone, bookFaults, ordersFaults, dayFaults }
   return html`<h3>${notMade ? say('more.partly') : say('more.means')}</h3>
     <ul class="lines">
       ${lines.map((line) => html`<li><strong>${line}</strong></li>`)}
-      ${wordsOf(gone).map((line) => html`<li>${local(line)}</li>`)}
+      ${wordsOf(gone).map((line) => html`<li>${shownChange(line)}</li>`)}
     </ul>
     <p class="hint">${say('more.undo')}</p>`
 }
