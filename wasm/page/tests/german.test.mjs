@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict'
 import axe from 'axe-core'
 import { LANGUAGES } from '../src/words.js'
-import { chooseFile, person, picture } from './support.mjs'
+import { BOUNCE, chooseFile, person, picture } from './support.mjs'
 
 const [english, german] = await Promise.all([LANGUAGES.en.load(), LANGUAGES.de.load()])
 
@@ -53,7 +53,7 @@ async function goTo(page, view) {
 
 /** Goes to each view, and in the book to each part; what is closed is opened. */
 async function everywhere(page, look) {
-  for (const view of ['orders', 'bench', 'one', 'salt', 'color', 'book']) {
+  for (const view of ['orders', 'bench', 'day', 'one', 'salt', 'color', 'book']) {
     await goTo(page, view)
     const parts = view === 'book' ? await page.locator('.book-parts button').count() : 1
     for (let at = 0; at < parts; at += 1) {
@@ -81,6 +81,42 @@ person('speaks German, on a phone', { locale: 'de-DE', viewport: { width: 390, h
     const points = (await textsOf(page, true)).filter((text) => /\d\.\d/.test(text) && !/\d\.\d{3}(?!\d)/.test(text))
     if (place !== 'book 6') assert.deepEqual(points, [], place)
   })
+})
+
+person(
+  'works at one step in German, and puts a pot right',
+  { locale: 'de-DE', viewport: { width: 390, height: 844 }, step: true },
+  async (page) => {
+    const isGerman = async (place) => assert.deepEqual((await textsOf(page)).filter(isEnglish), [], place)
+    const done = page.locator('.foot .done-next')
+    await page.getByRole('button', { name: 'Andere Menge' }).click()
+    for (let digit = 0; digit < 3; digit += 1) await page.locator('.pad [data-key="9"]').click()
+    await isGerman('pad')
+    await picture(page, 'german pad phone')
+    await page.locator('.pad .ways button').first().click()
+    await page.locator('.single h3', { hasText: 'Richten' }).waitFor()
+    // What comes next is said, with the library's words as English.
+    await page.locator('#said', { hasText: 'Weiter, Topf A' }).waitFor({ state: 'attached' })
+    for (let at = 0; at < 20 && !(await page.locator('.foot .reading input').isVisible()); at += 1) {
+      await isGerman(await page.locator('.single h3').textContent())
+      await done.click()
+      await page.waitForTimeout(BOUNCE)
+    }
+    await isGerman('degassing or heat')
+    assert.ok(await page.locator('#said span[lang="en"]').count())
+  },
+)
+
+person('takes amounts with a comma for one pot', { locale: 'de-DE', view: 'one' }, async (page) => {
+  const base = page.getByRole('textbox', { name: 'Grundmasse' })
+  await base.fill('2,5 cup')
+  const poured = page.getByLabel(/^Was von plum hineinkam/)
+  await poured.fill('4,5 g')
+  await page.locator('.correction .ways li').first().waitFor()
+  const { one } = await page.evaluate(async () => (await import('./src/state.js')).state)
+  assert.deepEqual([one.base, one.poured.plum], ['2.5 cup', '4.5 g'])
+  assert.deepEqual([await base.inputValue(), await poured.inputValue()], ['2,5 cup', '4,5 g'])
+  assert.deepEqual((await textsOf(page)).filter(isEnglish), [])
 })
 
 person('begins a shop and takes a file in German', { locale: 'de-DE', view: 'book' }, async (page) => {
