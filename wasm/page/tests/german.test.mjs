@@ -40,7 +40,9 @@ const textsOf = (page, all = false) =>
       const element = node.nodeType === Node.TEXT_NODE ? node.parentElement : node
       if (element.closest('pre, script, style') || (!all && element.closest('[lang]').lang !== 'de')) continue
       if (node.nodeType === Node.TEXT_NODE) texts.push(node.data)
-      else for (const name of ['aria-label', 'placeholder', 'aria-valuetext']) texts.push(all ? element.getAttribute(name) : own(element.getAttribute(name)))
+      else
+        for (const name of ['aria-label', 'placeholder', 'aria-valuetext'])
+          texts.push(all ? element.getAttribute(name) : own(element.getAttribute(name)))
     }
     return texts.map((text) => (text ?? '').trim().replaceAll(/\s+/g, ' ')).filter(Boolean)
   }, all)
@@ -89,11 +91,16 @@ person(
   async (page) => {
     const isGerman = async (place) => assert.deepEqual((await textsOf(page)).filter(isEnglish), [], place)
     const done = page.locator('.foot .done-next')
+    for (let at = 0; at < 2; at += 1) {
+      await isGerman(`material ${at}`)
+      await done.click()
+      await page.waitForTimeout(BOUNCE)
+    }
     await page.getByRole('button', { name: 'Andere Menge' }).click()
-    for (let digit = 0; digit < 3; digit += 1) await page.locator('.pad [data-key="9"]').click()
+    for (const digit of '90') await page.locator(`.pad [data-key="${digit}"]`).click()
     await isGerman('pad')
     await picture(page, 'german pad phone')
-    await page.locator('.pad .ways button').first().click()
+    await page.getByRole('button', { name: 'So machen: Genau richtig' }).click()
     await page.locator('.single h3', { hasText: 'Richten' }).waitFor()
     // What comes next is said, with the library's words as English.
     await page.locator('#said', { hasText: 'Weiter, Topf A' }).waitFor({ state: 'attached' })
