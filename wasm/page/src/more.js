@@ -1,6 +1,7 @@
 // More pieces while the day is begun: plus and minus at an order line, and what that means for the pots.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { editOrders } from './edits.js'
+import { said } from './faults.js'
 import { choice } from './fields.js'
 import { LINES, part } from './part.js'
 import { once } from './press.js'
@@ -94,7 +95,7 @@ function means({ status, base, plan, gone, bookFaults, ordersFaults, dayFaults }
   if (faults.length) {
     return html`<div class="fault" role="alert">
       <p><strong>${say('more.cannot')}</strong></p>
-      ${faults.map(({ message, help }) => html`<p>${local(message)} ${local(help)}</p>`)}
+      ${faults.map((fault) => html`<p>${said(fault, 'message')} ${said(fault, 'help')}</p>`)}
     </div>`
   }
   if (status !== 'done') return html`<p class="hint">${say('more.waits')}</p>`
