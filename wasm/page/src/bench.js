@@ -7,6 +7,7 @@ import { dayKeys } from './day-keys.js'
 import { anything } from './generic.js'
 import { keysKey } from './keys.js'
 import { letter } from './letter.js'
+import { ofLibrary } from './library.js'
 import { toKnow } from './notes.js'
 import { part, reveal } from './part.js'
 import { begin, isBegun, isDone, next, ofBefore, progress } from './progress.js'
@@ -15,7 +16,8 @@ import { day } from './show.js'
 import { single, wholeKey } from './single.js'
 import { change, state } from './state.js'
 import { swatchesOf } from './swatch.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
+import { shownChange } from './work.js'
 
 /** The pots, and the entries of the order of work, that are shown at once. */
 const [POTS, ENTRIES] = [20, 40]
@@ -176,13 +178,13 @@ function orderOfWork(plan, { shotsOf, stepsOf }, now) {
 /** How the day went on after the last change. */
 function wentOn(changes) {
   if (!changes.length) return nothing
-  return notices('went-on', say('bench.wentOn'), changes)
+  return notices('went-on', say('bench.wentOn'), changes.map(shownChange))
 }
 
 /** Numbers that look wrong: to check before pouring. */
 function questions(plan) {
   if (!plan.questions.length) return nothing
-  const messages = plan.questions.map(({ message }) => message)
+  const messages = plan.questions.map(({ message }) => ofLibrary(message))
   return notices('runs-out', say('bench.checkFirst'), messages, isBegun())
 }
 
@@ -207,13 +209,13 @@ function notices(kind, title, list, isSeen = true) {
 /** The time of the day, if the book has what that needs. */
 function time({ clock }) {
   const { known, unknown } = clock ?? {}
-  if (unknown) return html`<p class="proof">${say('bench.noTime')} ${unknown.message}</p>`
+  if (unknown) return html`<p class="proof">${say('bench.noTime')} ${ofLibrary(unknown.message)}</p>`
   if (!known) return nothing
   return html`<p class="proof">
     ${say(known.without_preparing ? 'bench.timeWithout' : 'bench.time', {
-      total: known.total.text,
-      heating: known.heating.text,
-      shooting: known.shooting.text,
+      total: local(known.total.text),
+      heating: local(known.heating.text),
+      shooting: local(known.shooting.text),
     })}
   </p>`
 }
@@ -234,7 +236,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
       <div>
         <h2>
           ${say('step.pot', { pot: pot.pot })}
-          <span class="in">${say('bench.inCup', { cup: pot.cup_name })}</span>
+          <span class="in">${say('bench.inCup', { cup: ofLibrary(pot.cup_name) })}</span>
           ${swatchesOf(pot.stages.flatMap(({ formulas }) => formulas))}
         </h2>
         <p class="for">
@@ -253,7 +255,7 @@ function potCard(plan, pot, { stepsOf, linesOf }, now) {
         aria-label=${say('bench.done', { pot: pot.pot, done, all: items.length })}
       ></progress>
     </header>
-    ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}
+    ${runsOut(plan, pot.pot)} ${pot.warnings.map(({ message }) => html`<p class="runs-out">${ofLibrary(message)}</p>`)}
     ${pot.there ? inIt(pot.there, own) : nothing}
     ${repeat(
       own,

@@ -6,13 +6,15 @@ import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
+import { ofLibrary } from './library.js'
 import { lookAt } from './one.js'
 import { isPadOpen, padView } from './pad.js'
 import { once } from './press.js'
 import { isDone, progress, toggle } from './progress.js'
 import { both, off, short } from './show.js'
+import { headOf, sayOf } from './steps.js'
 import { clockOf, isOver, running, start, timerOf } from './timers.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 
 // The fields that have a place on a card; any other is listed below it.
 const STAGE =
@@ -48,15 +50,17 @@ export function stepCard(plan, pot, step, now, before) {
   const own = step.at.find((at) => at.pot.pot === pot.pot)
   return html`<div class="step ${step.kind} ${isDone(step) ? 'done' : ''} ${now ? 'now' : ''}">
     <span class="on-paper">${letter(pot.pot)}</span>
-    <h3>${own.number === null ? nothing : `${own.number}. `}${own.text}</h3>
-    ${cautionsAt(step, before, step.isFirstHeat)} ${own.details.map((detail) => html`<p class="say">${detail}</p>`)}
+    <h3>${own.number === null ? nothing : `${own.number}. `}${headOf(step, own)}</h3>
+    ${cautionsAt(step, before, step.isFirstHeat)}
+    ${own.details.map((detail) => html`<p class="say">${ofLibrary(detail)}</p>`)}
     ${CARDS[step.kind](plan, step, now, own)}
-    ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${own.notes.join(' ')}</p>` : nothing}
+    ${NOTED.has(step.kind) && own.notes.length ? html`<p class="hint">${ofLibrary(own.notes.join(' '))}</p>` : nothing}
   </div>`
 }
 
 /** The name of a box, which no other box of the day has. */
-function tickName({ pot: { pot }, number }, { say: what }) {
+function tickName({ pot: { pot }, number }, item) {
+  const what = local(item.say)
   return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
 }
 
@@ -97,7 +101,7 @@ function simpleCard(plan, step, now) {
 function weighCard(plan, step, now, own) {
   const { at, pot } = own
   const beyond = step.items.flatMap(({ weigh }) => weigh.beyond ?? [])
-  return html`${beyond.map(({ message }) => html`<p class="hint">${message}</p>`)}
+  return html`${beyond.map(({ message }) => html`<p class="hint">${ofLibrary(message)}</p>`)}
     <div class="with-cup">
       <ul class="weigh">
         ${step.items.map((item) => weighRow(step, item, now))}
@@ -119,7 +123,7 @@ function fixCard(plan, step, now) {
         ? weighRow(step, item, now)
         : html`<li>
             ${tick(item, now, step.of)}
-            <p class="say">${item.say}</p>
+            <p class="say">${sayOf(item)}</p>
           </li>`,
     )}
   </ul>`
@@ -132,13 +136,13 @@ function filled(plan, pot, at) {
       book: plan.made_from.book,
       cup: pot.cup,
       level: at.fills,
-      label: say('step.cupAt', { cup: pot.cup_name, level: short(at.fills) }),
+      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(at.fills) }),
     })}
     <figcaption>
       ${say('cards.thenHolds', {
         mass: html`<strong>${short(at.holds)}</strong>`,
         volume: both(at.fills),
-        density: `${short(at.density)}${at.density_uncertainty ? ` ± ${at.density_uncertainty.text}` : ''}`,
+        density: `${short(at.density)}${at.density_uncertainty ? ` ± ${local(at.density_uncertainty.text)}` : ''}`,
       })}
     </figcaption>
   </figure>`
@@ -147,14 +151,14 @@ function filled(plan, pot, at) {
 function weighRow(step, item, now) {
   const { weigh } = item
   const others = weigh.others.map(
-    (way) => html`<span>${say('cards.or', { measure: way.measure })} ${wayOff(way)}</span>`,
+    (way) => html`<span>${say('cards.or', { measure: ofLibrary(way.measure) })} ${wayOff(way)}</span>`,
   )
   return html`<li class="kind-${weigh.kind} ${progress(item)}">
     ${item.isNothing ? html`<span></span>` : tick(item, now, step.of)}
-    <span class="material">${weigh.material}<small>${weigh.kind}</small></span>
+    <span class="material">${weigh.material}<small>${ofLibrary(weigh.kind)}</small></span>
     <span class="amount">
-      <strong>${weigh.best.measure}${item.isMore ? ` ${say('step.more')}` : ''}</strong> ${wayOff(weigh.best)}
-      ${sure(weigh)}
+      <strong>${ofLibrary(weigh.best.measure)}${item.isMore ? ` ${say('step.more')}` : ''}</strong>
+      ${wayOff(weigh.best)} ${sure(weigh)}
       <small>${others}</small>
       ${isWeighed(weigh) ? nothing : html`<small>${short(weigh.best.gives)}</small>`}
     </span>
@@ -169,12 +173,12 @@ function weighRow(step, item, now) {
 function sure({ doubt, doubt_weighed: weighed, tolerance }) {
   if (!doubt) return nothing
   const { uncertainty, main_source: source } = doubt
-  const plain = `± ${uncertainty.text}`
+  const plain = `± ${local(uncertainty.text)}`
   if (uncertainty.value <= tolerance.value) return html`<span class="off">${plain}</span>`
   if (!weighed || weighed.uncertainty.value >= uncertainty.value)
-    return html`<span class="unsure">${plain}: ${source}</span>`
+    return html`<span class="unsure">${plain}: ${ofLibrary(source)}</span>`
   return html`<span class="doubt"
-    >${plain}: ${source}; ${say('cards.weighed', { uncertainty: weighed.uncertainty.text })}</span
+    >${plain}: ${ofLibrary(source)}; ${say('cards.weighed', { uncertainty: local(weighed.uncertainty.text) })}</span
   >`
 }
 
@@ -208,7 +212,11 @@ export function swollen(plan, pot) {
       cup: known.cup,
       level: known.level,
       swollen: known.swollen,
-      label: say('cards.swells', { cup: known.cup_name, level: short(known.level), swollen: short(known.swollen) }),
+      label: say('cards.swells', {
+        cup: local(known.cup_name),
+        level: short(known.level),
+        swollen: short(known.swollen),
+      }),
     })}
   </figure>`
 }
@@ -244,13 +252,13 @@ function clockKey(step, item) {
 function heatCard(plan, step, now, own) {
   const known = step.heating?.known
   const { words, keys } = isByReading(step) && !now && !isDone(step) ? heatNow(plan, step, 'card') : {}
-  return html`${step.together.map((detail) => html`<p class="say">${detail}</p>`)}
+  return html`${step.together.map((detail) => html`<p class="say">${ofLibrary(detail)}</p>`)}
     ${words ? html`<div class="ask">${words} ${keys}</div>` : nothing}
     <ol class="bursts">
       ${step.items.map(
         (item) =>
           html`<li class=${progress(item)}>
-            ${tick(item, now, own)} ${item.burst ? burst(step, item) : html`<p class="say">${item.say}</p>`}
+            ${tick(item, now, own)} ${item.burst ? burst(step, item) : html`<p class="say">${ofLibrary(item.say)}</p>`}
           </li>`,
       )}
     </ol>
@@ -264,7 +272,7 @@ function heatCard(plan, step, now, own) {
 function burst(step, item) {
   const { burst } = item
   return html`<p class="say">
-      <span class="only">${item.say}</span>
+      <span class="only">${ofLibrary(item.say)}</span>
       <span class="then"
         ><span class="expected">${say('cards.expected', { temperature: short(burst.expected) })} </span>${say(
           'cards.atMost',
@@ -278,10 +286,10 @@ function burst(step, item) {
 function shootCard(plan, step, now, own) {
   const { pot, draw } = own
   // A step of several pots is shown at each of them.
-  const again = pot.pot === step.pots[0] ? '' : ` again with ${pot.pot}`
+  const again = pot.pot === step.pots[0] ? '' : `/again/${pot.pot}`
   return html`${
       draw.together_with.length
-        ? html`<p class="say together">${say('cards.layer', { share: draw.share.text })}</p>`
+        ? html`<p class="say together">${say('cards.layer', { share: local(draw.share.text) })}</p>`
         : nothing
     }
     ${step.hot.map(

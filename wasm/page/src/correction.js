@@ -1,10 +1,12 @@
 // The ways to go on with a pot into which something else went.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsAt } from './cautions.js'
+import { said } from './faults.js'
+import { ofLibrary } from './library.js'
 import { once } from './press.js'
 import { both, off, short } from './show.js'
 import { state } from './state.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 
 /** Asks how to go on with what was poured; null if everything went in as planned. */
 export function waysOf(wanted, { poured, cup, trace, hot } = state.one) {
@@ -30,7 +32,7 @@ const OF_CUP = ['correction-over-full', 'pot-without-cup']
 const helped = (fault) => ({
   ...fault,
   path: OF_CUP.includes(fault.code) ? '/cup' : fault.path,
-  help: HELP[fault.code] ? say(HELP[fault.code]) : fault.help,
+  ...(HELP[fault.code] && { help: say(HELP[fault.code]), ownHelp: true }),
 })
 
 const TITLES = {
@@ -59,10 +61,10 @@ function outcome({ ways }) {
 export function answerOf(answer, meant, letPass, take) {
   const [kind, words] = outcome(answer)
   const fault = answer.fault && helped(answer.fault)
-  const reasons = answer.not_offered.map(({ message }) => html`<p class="not-offered">${message}</p>`)
+  const reasons = answer.not_offered.map(({ message }) => html`<p class="not-offered">${ofLibrary(message)}</p>`)
   return html`
     <p class="outcome ${kind}"><strong>${words}</strong></p>
-    ${cautionsAt(answer)} ${fault ? html`<p>${fault.message} ${fault.help}</p>` : nothing}
+    ${cautionsAt(answer)} ${fault ? html`<p>${said(fault, 'message')} ${said(fault, 'help')}</p>` : nothing}
     ${answer.foreign.length ? pass(answer, letPass) : nothing}
     ${
       answer.traces.length
@@ -108,9 +110,9 @@ function card(way, answer) {
         ? html`<p>${say('correction.tooLittle', { materials: way.too_little.join(', ') })}</p>`
         : nothing
     }
-    ${way.cost ? html`<p>${say('correction.costs', { cost: html`<strong>${way.cost.text}</strong>` })}</p>` : nothing}
+    ${way.cost ? html`<p>${say('correction.costs', { cost: html`<strong>${local(way.cost.text)}</strong>` })}</p>` : nothing}
     ${way.way === 'keep' ? doses(answer.kept) : staysOff(way, answer)} ${fullness(way, answer)}
-    ${way.details.map((detail) => html`<p class="hint">${detail}</p>`)}`
+    ${way.details.map((detail) => html`<p class="hint">${ofLibrary(detail)}</p>`)}`
 }
 
 /** A deviation that is not broken at the end of a line. */
@@ -118,11 +120,11 @@ const deviation = (one) => html`<span class="quantity">${off(one)}</span>`
 
 function addition({ material, kind, best, others }) {
   return html`<li class="kind-${kind}">
-    <span class="material">${material}<small>${kind}</small></span>
+    <span class="material">${material}<small>${ofLibrary(kind)}</small></span>
     <span class="amount">
-      <strong>${best.measure}</strong> <span class="off">${off(best)}</span>
+      <strong>${ofLibrary(best.measure)}</strong> <span class="off">${off(best)}</span>
       <small
-        >${others.map((way) => html`<span>${say('cards.or', { measure: way.measure })} ${deviation(way)}</span>`)}</small
+        >${others.map((way) => html`<span>${say('cards.or', { measure: ofLibrary(way.measure) })} ${deviation(way)}</span>`)}</small
       >
     </span>
   </li>`
@@ -135,7 +137,7 @@ function staysOff(way, { pot }) {
   const allowed = new Map(pot.map((one) => [one.material, one.allowed]))
   const words = left.map((one, place) => {
     const why = allowed.get(one.material)
-    return html`${place ? ', ' : nothing}${one.material} ${deviation(one)}${why ? ` (${why})` : nothing}`
+    return html`${place ? ', ' : nothing}${one.material} ${deviation(one)}${why ? html` (${ofLibrary(why)})` : nothing}`
   })
   return html`<p>${say(way.within ? 'correction.staysOffWithin' : 'correction.staysOff', { words })}</p>`
 }
@@ -143,12 +145,15 @@ function staysOff(way, { pot }) {
 /** The doses of the pot as it is. */
 function doses({ per, color, body, own_body: own }) {
   const all = [color, own].flatMap((formula) => Object.entries(formula?.doses ?? {}))
-  const words = all.map(([material, amount]) => `${material} ${amount}`)
+  const words = all.map(([material, amount]) => `${material} ${local(String(amount))}`)
+  const base = typeof own?.base === 'string' ? [own.base] : Object.keys(own?.base ?? {})
+  const amount = local(per)
+  const values = {
+    doses: words.join(', ') || say('correction.noDoses'),
+    per: base.length ? say('correction.perOf', { amount, base: base.join(` ${say('bench.and')} `) }) : amount,
+  }
   return html`<p>
-    ${words.join(', ') || 'No doses'} per
-    ${per}${typeof own?.base === 'string' ? ` of ${own.base}` : nothing}${
-      typeof own?.base === 'object' && own.base ? ` of ${Object.keys(own.base).join(' and ')}` : nothing
-    }${body.length ? `, with ${body.join(' + ')}` : nothing}.
+    ${body.length ? say('correction.dosesWith', { ...values, body: body.join(' + ') }) : say('correction.doses', values)}
   </p>`
 }
 
@@ -170,7 +175,7 @@ function pass({ foreign, mass }, letPass) {
   // Rounded up to a tenth of a per cent, so that rounding does not refuse it.
   const trace = `${Math.ceil(largest * 1000) / 10} %`
   return html`<button type="button" class="quiet" @click=${() => letPass(trace)}>
-    ${say('correction.ignore', { trace })}
+    ${say('correction.ignore', { trace: local(trace) })}
   </button>`
 }
 

@@ -1,6 +1,7 @@
 // What the day costs and what it takes from stock, if the book and the orders have what that needs.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { letter } from './letter.js'
+import { ofLibrary } from './library.js'
 import { part } from './part.js'
 import { short } from './show.js'
 import { local, say } from './words.js'
@@ -26,7 +27,7 @@ export function costTable(plan) {
   const { known, unknown } = plan?.cost ?? {}
   if (unknown)
     return html`<h2>${say('cost.title')}</h2>
-      <p class="hint">${say('cost.unknown', { why: local(unknown.message) })}</p>`
+      <p class="hint">${say('cost.unknown', { why: ofLibrary(unknown.message) })}</p>`
   if (!known) return nothing
   const { shown, from, keys } = part('costs', plan.lines, 50, say('cost.lines'))
   const priced = known.lines.some(({ price }) => price)

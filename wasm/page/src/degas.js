@@ -2,12 +2,14 @@
 // reading; the tick keeps it.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
+import { said } from './faults.js'
+import { ofLibrary } from './library.js'
 import { once, onceSubmits } from './press.js'
 import { toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, timerOf } from './timers.js'
-import { say, typed } from './words.js'
+import { local, say, typed } from './words.js'
 
 /** The reading that was refused last: the item, the text, and why. */
 let refused = { item: null, text: '', faults: [] }
@@ -45,7 +47,7 @@ export function degasNow(plan, step, item, at) {
   if (!timer) {
     const clock = clockOf(step, item)
     return {
-      words: html`<span>${item.say}</span>`,
+      words: html`<span>${ofLibrary(item.say)}</span>`,
       keys: html`<button type="button" class="done-next clock" @click=${once(at, () => start(item, clock))}>
           <span aria-hidden="true">▶</span> ${clock.seconds ? clock.words : say('degas.start')}
         </button>
@@ -68,7 +70,7 @@ export function degasNow(plan, step, item, at) {
   const asks = say(kindOf(plan.made_from.book.bench) === 'gauge' ? 'degas.askGauge' : 'degas.askLeft')
   return {
     words: html`<span
-      >${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : html`${say('step.pot', { pot: step.pots[0] })}, ${item.hold}. ${asks}`}</span
+      >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : html`${say('step.pot', { pot: step.pots[0] })}, ${item.hold}. ${asks}`}</span
     >`,
     keys: html`<form class="reading" @submit=${end}>
       <label for=${id} class="out-of-sight">${asks} ${unit()}</label>
@@ -93,5 +95,5 @@ export function degasNow(plan, step, item, at) {
 export function gaugeRead(item) {
   const { words, reading, left } = state.done[item.id] ?? {}
   if (!words || !reading) return nothing
-  return html`<p class="hint">${say('degas.showed', { reading: html`<strong>${reading}</strong>`, left })}</p>`
+  return html`<p class="hint">${say('degas.showed', { reading: html`<strong>${local(reading)}</strong>`, left })}</p>`
 }

@@ -48,8 +48,9 @@ export function messages(id, faults) {
     : nothing
 }
 
-/** The message or the help of a fault: the library's, or one of the page, which is `own`. */
-export const said = (fault, part) => (fault.own ? fault[part] : ofLibrary(fault[part] ?? ''))
+/** The message or the help of a fault: the library's, or one of the page, which is `own`, or has a help of its own. */
+export const said = (fault, part) =>
+  fault.own || (part === 'help' && fault.ownHelp) ? fault[part] : ofLibrary(fault[part] ?? '')
 
 /** All faults of a document, each with a link to its field. */
 export function faultList(title, document, faults) {

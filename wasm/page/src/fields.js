@@ -44,9 +44,19 @@ export function textInput({
 
 /**
  * A choice among names, in the language `lang` if it is not that of the page. A value that is not among them stays, shown with its
- * fault. `none` is the text for no choice.
+ * fault. `none` is the text for no choice, `shown` what a name is shown as.
  */
-export function choice({ id, value, names, faults = [], set, none = null, label = null, lang = nothing }) {
+export function choice({
+  id,
+  value,
+  names,
+  faults = [],
+  set,
+  none = null,
+  label = null,
+  lang = nothing,
+  shown = String,
+}) {
   const all = value && !names.includes(value) ? [...names, value] : names
   return html`<select
     id=${id}
@@ -57,7 +67,7 @@ export function choice({ id, value, names, faults = [], set, none = null, label 
     @change=${(event) => set(event.target.value)}
   >
     ${none !== null || !value ? html`<option value="" ?selected=${!value}>${none ?? '—'}</option>` : nothing}
-    ${all.map((name) => html`<option value=${name} lang=${lang} ?selected=${name === value}>${name}</option>`)}
+    ${all.map((name) => html`<option value=${name} lang=${lang} ?selected=${name === value}>${shown(name)}</option>`)}
   </select>`
 }
 

@@ -2,12 +2,14 @@
 // burst, with "hot", or with "stop, and let it cool"; the key next to the field does what the answer says.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { live } from '../vendor/lit-html/directives/live.js'
+import { said } from './faults.js'
+import { ofLibrary } from './library.js'
 import { once, onceSubmits } from './press.js'
 import { progress, toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, stop, timerOf } from './timers.js'
-import { say, typed } from './words.js'
+import { local, say, typed } from './words.js'
 import { nextBurst } from './work.js'
 
 let last = { plan: null, step: null, reading: null, answer: null, faults: [] }
@@ -84,7 +86,7 @@ function field(plan, step, at) {
   const keys = {
     burst: () =>
       html`<button class="${at === 'foot' ? 'done-next' : ''} clock" @click=${onceSubmits(at)}>
-        <span aria-hidden="true">▶</span> ${burst.text}
+        <span aria-hidden="true">▶</span> ${local(burst.text)}
       </button>`,
     hot: () =>
       html`<button class=${at === 'foot' ? 'done-next' : ''} @click=${onceSubmits(at)}>${say('heat.done')}</button>`,
@@ -115,7 +117,7 @@ export function heatNow(plan, step, at) {
   const timer = burst && timerOf(burst)
   if (timer && !isOver(timer)) {
     return {
-      words: html`<span>${say('heat.inTheOven', { time: burst.burst.burst.text })}</span>`,
+      words: html`<span>${say('heat.inTheOven', { time: local(burst.burst.burst.text) })}</span>`,
       keys: html`<button type="button" class="done-next early" @click=${once(at, () => endBurst(burst))}>
         ${say('heat.early')}
       </button>`,
@@ -136,14 +138,16 @@ export function heatNow(plan, step, at) {
       ${say('heat.skip')}
     </button>`
     return {
-      words: html`<span>${fault ? html`<strong class="bad">${fault.message}</strong> ${fault.help}` : asks}</span>`,
+      words: html`<span
+        >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : asks}</span
+      >`,
       keys: keys(timer ? nothing : skip),
     }
   }
   const { go, text } = answer
-  const said = html`${short(answer.reading)}: <strong>${text}</strong>`
+  const words = html`${short(answer.reading)}: <strong>${ofLibrary(text)}</strong>`
   return {
-    words: go === 'burst' || go === 'hot' ? html`<span>${said}</span>` : html`<span class="bad">${said}</span>`,
+    words: go === 'burst' || go === 'hot' ? html`<span>${words}</span>` : html`<span class="bad">${words}</span>`,
     keys: keys(
       html`<button type="button" class="quiet" @click=${once(`again ${at}`, () => again(step, at))}>
         ${say(go === 'burst' ? 'heat.skipBurst' : 'heat.again')}

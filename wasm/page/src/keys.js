@@ -3,7 +3,8 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { isAnyPadOpen, typeOnPad } from './pad.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
-import { say } from './words.js'
+import { isOwn } from './steps.js'
+import { language, local, say } from './words.js'
 
 /** What a key presses at the bench, in the order of the list. */
 const AT_THE_BENCH = {
@@ -113,7 +114,13 @@ export function announceNext(now) {
   if (isFirst) return
   // The step that is shown alone has changed: its words are at the top.
   if (document.querySelector('.single')) requestAnimationFrame(() => scrollTo(0, 0))
-  const what = now && (now.step.kind === 'heat' ? now.step.of.text : now.item.say)
-  const words = now ? say('keys.next', { pot: now.step.pots.join(' + '), what }) : say('step.allDone')
-  queueMicrotask(() => document.getElementById('said')?.replaceChildren(words))
+  const words = now ? say('keys.next', { pot: now.step.pots.join(' + '), what: spoken(now) }) : say('step.allDone')
+  queueMicrotask(() => document.getElementById('said')?.replaceChildren(...[words].flat()))
+}
+
+/** What is next, as text, or as an element in the language of the library. */
+function spoken({ step, item }) {
+  const text = step.kind === 'heat' ? step.of.text : item.say
+  if (language() === 'en' || isOwn(item)) return text
+  return Object.assign(document.createElement('span'), { lang: 'en', textContent: local(text) })
 }

@@ -2,7 +2,8 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
 import { editAll } from './edits.js'
-import { keys } from './faults.js'
+import { keys, said } from './faults.js'
+import { ofLibrary } from './library.js'
 import { once } from './press.js'
 import { records } from './records.js'
 import { state, valueAt } from './state.js'
@@ -54,7 +55,7 @@ export function learnPart() {
     <h2>${say('learn.title')}</h2>
     <p class="hint">${say('learn.from', { count: days })}</p>
     ${undated ? html`<p class="hint">${say('learn.undated', { count: undated })}</p>` : nothing}
-    ${faults.map(({ message, help }) => html`<p class="runs-out">${message} ${help}</p>`)}
+    ${faults.map((fault) => html`<p class="runs-out">${said(fault, 'message')} ${said(fault, 'help')}</p>`)}
     ${changes.length ? nothing : html`<p>${say('learn.nothing')}</p>`}
     <ul class="offers">
       ${changes.map((change) => offer(change, questions))}
@@ -71,7 +72,7 @@ const list = (title, lines) =>
   lines.length
     ? html`<h3>${title}</h3>
         <ul class="lines">
-          ${lines.map((line) => html`<li>${local(line)}</li>`)}
+          ${lines.map((line) => html`<li>${ofLibrary(line)}</li>`)}
         </ul>`
     : nothing
 
@@ -82,8 +83,8 @@ function offer({ what, before, after, days, why, questioned, write }, questions)
       <span>${before === null ? say('learn.unknown') : local(before)}</span> <span aria-hidden="true">→</span>
       <span class="out-of-sight">${say('learn.becomes')}</span> <strong>${local(after)}</strong>
     </p>
-    <p class="hint">${local(why)} ${say('learn.days', { count: days })}</p>
-    ${questioned ? html`<p class="runs-out">${local(questions.find((one) => one.what === what)?.question ?? '')}</p>` : nothing}
+    <p class="hint">${ofLibrary(why)} ${say('learn.days', { count: days })}</p>
+    ${questioned ? html`<p class="runs-out">${ofLibrary(questions.find((one) => one.what === what)?.question ?? '')}</p>` : nothing}
     <button
       type="button"
       aria-label="${say('learn.accept')}: ${what}"

@@ -26,6 +26,7 @@ import { measuredAs } from './single.js'
 import { about, day } from './show.js'
 import { change, isInvented, onChange, scaleOf, state } from './state.js'
 import { shownPlan, shownPots, shownSteps } from './shown.js'
+import { sayOf } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
@@ -230,7 +231,7 @@ function nextThing(plan, now, steps) {
   // With one step its words are in the view.
   const words = isWhole()
     ? html`<a class="say" href="#bench" @click=${(event) => goToItem(event, item.id)}>
-        ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${item.say}</span>`}
+        ${step.pots.map((pot) => letter(pot))} ${asked ? asked.words : html`<span>${sayOf(item)}</span>`}
       </a>`
     : nothing
   return html`${words} ${asked ? asked.keys : mainKey(now, steps)}`

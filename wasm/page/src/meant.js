@@ -34,6 +34,7 @@ export function wantedByPot(pots, of, plan) {
       path: '',
       message: say('one.noSuchPot'),
       help: say('one.useAmountHelp'),
+      own: true,
     }
     return { rows: [], faults: [fault] }
   }

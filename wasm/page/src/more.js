@@ -1,12 +1,13 @@
 // More pieces while the day is begun: plus and minus at an order line, and what that means for the pots.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { editOrders } from './edits.js'
+import { said } from './faults.js'
 import { choice } from './fields.js'
 import { LINES, part } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
 import { local, say } from './words.js'
-import { wordsOf } from './work.js'
+import { shownChange, wordsOf } from './work.js'
 
 let product = ''
 
@@ -94,7 +95,7 @@ function means({ status, base, plan, gone, bookFaults, ordersFaults, dayFaults }
   if (faults.length) {
     return html`<div class="fault" role="alert">
       <p><strong>${say('more.cannot')}</strong></p>
-      ${faults.map(({ message, help }) => html`<p>${local(message)} ${local(help)}</p>`)}
+      ${faults.map((fault) => html`<p>${said(fault, 'message')} ${said(fault, 'help')}</p>`)}
     </div>`
   }
   if (status !== 'done') return html`<p class="hint">${say('more.waits')}</p>`
@@ -105,7 +106,7 @@ function means({ status, base, plan, gone, bookFaults, ordersFaults, dayFaults }
   return html`<h3>${notMade ? say('more.partly') : say('more.means')}</h3>
     <ul class="lines">
       ${lines.map((line) => html`<li><strong>${line}</strong></li>`)}
-      ${wordsOf(gone).map((line) => html`<li>${local(line)}</li>`)}
+      ${wordsOf(gone).map((line) => html`<li>${shownChange(line)}</li>`)}
     </ul>
     <p class="hint">${say('more.undo')}</p>`
 }

@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsInFull } from './cautions.js'
 import { costTable, stockLeft } from './cost.js'
 import { anything, words } from './generic.js'
+import { ofLibrary } from './library.js'
 import { part } from './part.js'
 import { both, day, short } from './show.js'
 import { local, say } from './words.js'
@@ -26,7 +27,7 @@ export function toKnow(plan) {
         ? html`<h2>${say('notes.toKnow')}</h2>
             ${keys}
             <ul>
-              ${shown.map((note) => html`<li>${local(note.message)}</li>`)}
+              ${shown.map((note) => html`<li>${ofLibrary(note.message)}</li>`)}
             </ul>`
         : nothing
     }
@@ -44,8 +45,8 @@ function borrowed(plan) {
       ${plan.borrowed.map(
         ({ material, property, value, source, gain, how }) =>
           html`<li>
-            ${say('notes.borrowedAs', { material, property: words(property), value: local(value), source, gain: local(gain.text) })}
-            ${local(how)}
+            ${say('notes.borrowedAs', { material, property: ofLibrary(words(property)), value: ofLibrary(value), source: ofLibrary(source), gain: local(gain.text) })}
+            ${ofLibrary(how)}
           </li>`,
       )}
     </ul>`
@@ -119,10 +120,10 @@ function sinkRates(plan) {
                   ? html`<td>${short(known.density)}</td>
                       <td>
                         <strong>${short(known.speed)}</strong
-                        >${known.motion === 'straight' ? '' : `, ${known.motion.replace('-', ' ')}`}
+                        >${known.motion === 'straight' ? nothing : html`, ${ofLibrary(known.motion.replace('-', ' '))}`}
                       </td>
                       <td>${say('notes.range', { slowest: short(known.slowest), fastest: short(known.fastest) })}</td>`
-                  : html`<td colspan="3">${unknown ? local(unknown.message) : say('notes.unknown')}</td>`
+                  : html`<td colspan="3">${unknown ? ofLibrary(unknown.message) : say('notes.unknown')}</td>`
               }
             </tr>`
           })}

@@ -6,11 +6,12 @@ import { messages, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
 import { answerOf, waysOf } from './correction.js'
 import { wantedByAmount, wantedByPot } from './meant.js'
+import { inEnglish, ofLibrary } from './library.js'
 import { both, off, short } from './show.js'
 import { change, isInvented, state } from './state.js'
 import { demo, takeIn } from './storage.js'
-import { say } from './words.js'
-import { putRight } from './work.js'
+import { local, say } from './words.js'
+import { putRight, shownChange } from './work.js'
 
 const edit = (parts) => change({ one: { ...state.one, refused: [], ...parts } })
 
@@ -86,12 +87,22 @@ function inTheCup(of, faults) {
   const names = cups.map(({ holds }) => holds).filter((holds) => typeof holds === 'string')
   const own = faultsAt(faults, ['cup'])
   const none = say(of ? 'one.asPlanned' : 'one.largest')
-  const control = choice({ id: 'one/cup', value: state.one.cup, names, faults: own, set: (cup) => edit({ cup }), none })
+  const control = choice({
+    id: 'one/cup',
+    value: state.one.cup,
+    names,
+    faults: own,
+    set: (cup) => edit({ cup }),
+    none,
+    lang: inEnglish(),
+    shown: local,
+  })
   const heat = choice({
     id: 'one/hot',
     value: state.one.hot,
     names: of ? ['cold', 'hot'] : ['hot'],
     set: (hot) => edit({ hot }),
+    shown: (name) => say(name === 'hot' ? 'step.hot' : 'one.is_cold'),
     none: say(of ? 'one.asPlanned' : 'one.is_cold'),
   })
   return html`<div class="fields">
@@ -110,7 +121,7 @@ function corrected({ request, answer, faults }, formulas, of) {
     refused.length
       ? html`<div class="fault" role="alert">
           <p><strong>${say('one.cannotGoOn')}</strong></p>
-          ${refused.map((words) => html`<p>${words}</p>`)}
+          ${refused.map((words) => html`<p>${shownChange(words)}</p>`)}
         </div>`
       : nothing
   }
@@ -167,7 +178,14 @@ function amount(faults) {
           ['−1', '−1 cup', () => more(-1)],
           ['−¼', '−¼ cup', () => more(-0.25)],
         ],
-        control: textInput({ id: 'one:base', value: base, faults: baseFaults, set: (base) => edit({ base }), size: 8 }),
+        control: textInput({
+          id: 'one:base',
+          value: base,
+          faults: baseFaults,
+          set: (base) => edit({ base }),
+          size: 8,
+          amount: true,
+        }),
         after: [
           ['+¼', '+¼ cup', () => more(0.25)],
           ['+1', '+1 cup', () => more(1)],
@@ -189,11 +207,11 @@ function pourRow(row, faults) {
     <td>
       ${
         row.best
-          ? html`<strong>${row.best.measure}</strong> <span class="off">${off(row.best)}</span>
+          ? html`<strong>${ofLibrary(row.best.measure)}</strong> <span class="off">${off(row.best)}</span>
               <small
-                >${row.others.map((way) => html`<span>${say('cards.or', { measure: way.measure })} ${off(way)}</span>`)}</small
+                >${row.others.map((way) => html`<span>${say('cards.or', { measure: ofLibrary(way.measure) })} ${off(way)}</span>`)}</small
               >`
-          : html`<strong>${short(row.mass)}</strong> <small>${row.why}</small>`
+          : html`<strong>${short(row.mass)}</strong> <small>${ofLibrary(row.why)}</small>`
       }
     </td>
     <td>${pourInput(row.material, faults)}</td>
@@ -207,7 +225,7 @@ function pourInput(material, faults) {
   const value = state.one.poured[material]
   const set = (amount) => edit({ poured: { ...state.one.poured, [material]: amount } })
   const label = say('one.whatWentIn', { material })
-  return html`${textInput({ id, value, faults: own, set, label, placeholder: say('one.asPlanned') })}${messages(id, own)}`
+  return html`${textInput({ id, value, faults: own, set, label, placeholder: say('one.asPlanned'), amount: true })}${messages(id, own)}`
 }
 
 /** Materials that went in and do not belong, and a choice to name one. */

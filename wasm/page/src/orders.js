@@ -136,7 +136,9 @@ function byMold(line, path, faults) {
     Array.isArray(line.layers)
       ? html`<div class="field" id=${fieldId('orders', layers)} tabindex="-1">
           ${say('orders.layers', {
-            layers: line.layers.map((layer) => `${listOf(layer?.formulas).join(' + ')} ${layer?.share}`).join(', '),
+            layers: line.layers
+              .map((layer) => `${listOf(layer?.formulas).join(' + ')} ${local(String(layer?.share))}`)
+              .join(', '),
           })}
           ${messages(fieldId('orders', layers), faultsAt(faults, layers))}
         </div>`
@@ -279,7 +281,7 @@ function stock(faults) {
   return html`<h2 id=${id} tabindex="-1">${say('orders.stock')}</h2>
     ${messages(id, faultsJustAt(faults, ['stock']))}
     <div class="fields stock">
-      ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7 }))}
+      ${Object.keys(had).map((name) => written(name, ['stock', name], faults, { size: 7, amount: true }))}
       ${field(say('orders.moreStock'), 'stock:more', choice({ id: 'stock:more', value: '', names: more, set, none: '…' }))}
     </div>`
 }

@@ -3,6 +3,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { answerOf, waysOf } from './correction.js'
 import { inUnit } from './core.js'
+import { said } from './faults.js'
 import { wantedByPot } from './meant.js'
 import { lookAt } from './one.js'
 import { once } from './press.js'
@@ -10,7 +11,7 @@ import { toggle } from './progress.js'
 import { change, state } from './state.js'
 import { potsByLetter } from './steps.js'
 import { local, locale, say } from './words.js'
-import { putRight } from './work.js'
+import { putRight, shownChange } from './work.js'
 
 /** The pad that is open: its item, the tool, the digits or the measures that were tapped, and why the day cannot go on. */
 let pad = null
@@ -67,7 +68,7 @@ function wordsOf() {
   if (isDigits(pad)) return digits && say(tool === 'drops' ? 'pad.drops' : 'pad.grams', { amount: local(digits) })
   const counts = new Map()
   for (const text of taps) counts.set(text, (counts.get(text) ?? 0) + 1)
-  return [...counts].map(([text, count]) => (count > 1 ? `${count} × ${text}` : text)).join(' + ')
+  return [...counts].map(([text, count]) => (count > 1 ? `${count} × ${local(text)}` : local(text))).join(' + ')
 }
 
 /** The pad of an item, with what its amount comes to. */
@@ -184,7 +185,7 @@ function comesTo(plan, step, item) {
   const wanted = wantedByPot(potsByLetter(plan), of, plan)
   const { answer, faults } = waysOf(wanted, { poured, cup: '', trace: '', hot })
   if (!answer) {
-    return html`<p class="fault">${faults.map(({ message, help }) => `${message} ${help}`).join(' ')}</p>
+    return html`<p class="fault">${faults.map((fault) => html`${said(fault, 'message')} ${said(fault, 'help')} `)}</p>
       <div class="buttons">${closeKey(item)} ${elsewhere}</div>`
   }
   if (answer.ways.some(({ way }) => way === 'as-it-is')) {
@@ -209,7 +210,7 @@ function comesTo(plan, step, item) {
   }
   return html`<p class="outcome nearest"><strong>${say('pad.outside')}</strong></p>
     <div class="correction">${answerOf(answer, step.of.at.formulas, () => {}, take)}</div>
-    ${pad.refused.map((words) => html`<p class="fault" role="alert">${words}</p>`)}
+    ${pad.refused.map((words) => html`<p class="fault" role="alert">${shownChange(words)}</p>`)}
     <div class="buttons">${closeKey(item)} ${elsewhere}</div>`
 }
 

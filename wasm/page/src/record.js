@@ -5,6 +5,7 @@ import { ask, plan } from './core.js'
 import { messages } from './faults.js'
 import { choice, field, textInput } from './fields.js'
 import { letter } from './letter.js'
+import { ofLibrary } from './library.js'
 import { once } from './press.js'
 import { keptRecords } from './record-list.js'
 import { areRead, keepRecords, records, unkept } from './records.js'
@@ -203,7 +204,7 @@ function unticked(open, notes, part, set) {
   const words = whole
     ? say('record.allDone')
     : part
-      ? say('record.open', { count: open.length, first: local(open[0].text) })
+      ? say('record.open', { count: open.length, first: ofLibrary(open[0].text) })
       : say('record.nothingDone')
   return html`<p class="unticked">
     ${words}
@@ -339,7 +340,7 @@ function rest(of) {
 /** What the record shows that the sheet did not have. */
 function shownBy(answer) {
   const lines = [
-    ...answer.found.map(({ text }) => local(text)),
+    ...answer.found.map(({ text }) => ofLibrary(text)),
     ...answer.pots.flatMap(({ lost, planned_lost: planned }) =>
       lost ? [say('record.lost', { lost: short(lost), planned: short(planned) })] : [],
     ),

@@ -36,11 +36,6 @@ export function off(way) {
   return way.off.text === '0 %' ? '' : local(way.off.text.replace('-', '−'))
 }
 
-/** `3 shots`, `1 shot`. */
-export function counted(count, what) {
-  return `${count} ${what}${count === 1 ? '' : 's'}`
-}
-
 /** A count to two significant digits: a nominal count is no more certain. */
 export function about(count) {
   return Number(count.toPrecision(2))

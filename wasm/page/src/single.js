@@ -9,12 +9,14 @@ import { heatNow, isByReading } from './heat.js'
 import { degasNow } from './degas.js'
 import { goodPieces } from './good.js'
 import { letter } from './letter.js'
+import { ofLibrary } from './library.js'
 import { isPadOpen, padView, turnPad } from './pad.js'
 import { once } from './press.js'
 import { isDone, isSkipped, progress, skip, unskip } from './progress.js'
 import { isHot } from './rail.js'
 import { off, short } from './show.js'
 import { change, state } from './state.js'
+import { headOf, sayOf } from './steps.js'
 import { clock, start, timerOf } from './timers.js'
 import { local, say } from './words.js'
 
@@ -60,7 +62,7 @@ export function single(plan, steps, now, own, before) {
           ${step.pots.map((pot) => letter(pot))}
           <div>
             <h2>
-              ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${pot.cup_name}</span>
+              ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${ofLibrary(pot.cup_name)}</span>
               ${isHot(pot, own) ? html`<span class="hot-word">${say('step.hot')}</span>` : nothing}
             </h2>
             <p class="for">
@@ -69,11 +71,11 @@ export function single(plan, steps, now, own, before) {
           </div>
         </header>
         ${pot.there && item.weigh ? inIt(pot.there, own) : nothing}
-        <h3>${local(at.text)}</h3>
+        <h3>${headOf(step, at)}</h3>
         ${BODIES[step.kind]?.(plan, step, item) ?? sentence(item, at)} ${cautionsAt(step, before, step.isFirstHeat)}
-        ${place === 0 ? html`${runsOut(plan, pot.pot)}${pot.warnings.map(({ message }) => html`<p class="runs-out">${message}</p>`)}` : nothing}
-        ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${local(detail)}</p>`)}
-        ${at.notes.length && !item.weigh ? html`<p class="hint">${local(at.notes.join(' '))}</p>` : nothing}
+        ${place === 0 ? html`${runsOut(plan, pot.pot)}${pot.warnings.map(({ message }) => html`<p class="runs-out">${ofLibrary(message)}</p>`)}` : nothing}
+        ${[...at.details, ...step.together].map((detail) => html`<p class="detail">${ofLibrary(detail)}</p>`)}
+        ${at.notes.length && !item.weigh ? html`<p class="hint">${ofLibrary(at.notes.join(' '))}</p>` : nothing}
       </section>
       ${skippedOf(steps)}
     </div>
@@ -95,7 +97,7 @@ const BODIES = {
 
 /** A step with one thing to do: its sentence is the heading, its amount is what counts. */
 function sentence(item, at) {
-  return html`${item.say === at.text ? nothing : html`<p class="ask-now">${local(item.say)}</p>`}
+  return html`${item.say === at.text ? nothing : html`<p class="ask-now">${sayOf(item)}</p>`}
     <div class="ways-now">${item.isFix ? nothing : skipKey(item)}</div>`
 }
 
@@ -104,9 +106,9 @@ function weighing(plan, step, item) {
   const way = wayOf(item)
   const isFix = step.kind === 'put-right'
   const what = html`<p class="material-now">
-    ${weigh.material} ${weigh.kind === weigh.material ? nothing : html`<small>${weigh.kind}</small>`}
+    ${weigh.material} ${weigh.kind === weigh.material ? nothing : html`<small>${ofLibrary(weigh.kind)}</small>`}
   </p>`
-  const amount = html`${local(way.measure)}${item.isMore ? html` ${say('step.more')}` : nothing}`
+  const amount = html`${ofLibrary(way.measure)}${item.isMore ? html` ${say('step.more')}` : nothing}`
   if (isPadOpen(item))
     return html`${what}
       <p>${say('step.planned', { amount })}</p>
@@ -118,7 +120,7 @@ function weighing(plan, step, item) {
         <p class="sureness">
           ${off(way) ? html`<span class="off">${off(way)}</span>` : nothing} ${sureness(weigh, way)}
         </p>
-        ${weigh.beyond ? html`<p class="hint">${weigh.beyond.message}</p>` : nothing}
+        ${weigh.beyond ? html`<p class="hint">${ofLibrary(weigh.beyond.message)}</p>` : nothing}
       </div>
       ${isFix ? nothing : atTheEnd(plan, step.of)}
     </div>
@@ -135,7 +137,7 @@ function atTheEnd(plan, { pot, at }) {
       book: plan.made_from.book,
       cup: pot.cup,
       level: at.fills,
-      label: say('step.cupAt', { cup: pot.cup_name, level: short(at.fills) }),
+      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(at.fills) }),
     })}
     <figcaption>${say('step.thenHolds', { mass: whole(at.holds), volume: whole(at.fills) })}</figcaption>
   </figure>`
@@ -156,7 +158,7 @@ function keysOf(item, way, isFix) {
           data-way=${other.tool}
           @click=${once(`way ${other.tool}`, () => choose(other))}
         >
-          ${say(`step.by_${other.tool}`, { measure: local(other.measure) })}
+          ${say(`step.by_${other.tool}`, { measure: ofLibrary(other.measure) })}
         </button>`,
     )}
     ${
@@ -186,8 +188,8 @@ function sureness({ best, doubt, doubt_weighed: weighed, tolerance }, way) {
   return html`<details class=${isMarked ? 'doubt' : 'off'}>
     <summary>± ${local(uncertainty.text)}</summary>
     <p>
-      ${say('step.sure', { source, tolerance: tolerance.text })}
-      ${isMarked ? say(way === best ? 'step.surerWeighed' : 'step.surerAsWritten', { uncertainty: other.uncertainty.text }) : nothing}
+      ${say('step.sure', { source: ofLibrary(source), tolerance: local(tolerance.text) })}
+      ${isMarked ? say(way === best ? 'step.surerWeighed' : 'step.surerAsWritten', { uncertainty: local(other.uncertainty.text) }) : nothing}
     </p>
   </details>`
 }
@@ -197,7 +199,7 @@ function heating(plan, step, item) {
   const known = step.heating?.known
   return html`<p class="ask-now">${heatNow(plan, step, 'foot').words}</p>
     <ul class="bursts-now">
-      ${step.items.map((item) => html`<li class=${progress(item)}>${local(item.say)}</li>`)}
+      ${step.items.map((item) => html`<li class=${progress(item)}>${ofLibrary(item.say)}</li>`)}
       ${known ? html`<li>${say('step.over', { temperature: short(known.shoot_to) })}</li>` : nothing}
     </ul>`
 }
@@ -205,7 +207,7 @@ function heating(plan, step, item) {
 function shooting(plan, step, item) {
   const { draw } = step.of
   return html`<div class="load-now">
-      <p class="amount-now">${local(item.words)}</p>
+      <p class="amount-now">${ofLibrary(item.words)}</p>
       <p class="material-now">
         ${say('step.load', { number: step.items.indexOf(item) + 1, count: step.items.length })} ${loadDots(step)}
       </p>
@@ -213,7 +215,7 @@ function shooting(plan, step, item) {
     ${
       draw.together_with.length
         ? html`<p class="detail">
-            ${step.at.map(({ pot, draw }) => say('step.layer', { pot: pot.pot, share: draw.share.text })).join(' · ')}
+            ${step.at.map(({ pot, draw }) => say('step.layer', { pot: pot.pot, share: local(draw.share.text) })).join(' · ')}
           </p>`
         : nothing
     }
@@ -251,7 +253,7 @@ function skippedOf(steps) {
         ({ step, item }) =>
           html`<li>
             <p>
-              <strong>${say('step.pot', { pot: step.pots.join(' + ') })}: ${item.say}</strong>
+              <strong>${say('step.pot', { pot: step.pots.join(' + ') })}: ${sayOf(item)}</strong>
               ${say(MEANS[step.kind] ?? 'step.meansNotDone')}
             </p>
             <button type="button" class="quiet" @click=${once(`unskip ${item.id}`, () => unskip(item))}>
@@ -285,7 +287,7 @@ function stepList(own, now) {
             >${state === 'done' ? (skips ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
           >
           <span
-            >${step.of.text}${skips ? html` <em>${say('step.isSkipped')}</em>` : nothing}
+            >${headOf(step, step.of)}${skips ? html` <em>${say('step.isSkipped')}</em>` : nothing}
             ${
               materials.length
                 ? html`<ul>

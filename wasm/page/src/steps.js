@@ -2,14 +2,15 @@
 // to tick one by one.
 import { inUnit } from './core.js'
 import { isNothing } from './nothing.js'
+import { ofLibrary } from './library.js'
 import { onScale } from './show.js'
-import { say } from './words.js'
+import { local, say } from './words.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
 export function steps(plan, fix = []) {
   const pots = potsByLetter(plan)
   const { bench, measures, molds } = plan.made_from.book
-  const hotFor = { words: bench.oven?.hot_for, seconds: inUnit(bench.oven?.hot_for, 's', measures) }
+  const hotFor = { words: written(bench.oven?.hot_for), seconds: inUnit(bench.oven?.hot_for, 's', measures) }
   for (const entry of pots.values()) {
     // A pot that was hot when the day went on is shot from by the clock of that heat.
     if (entry.pot.there?.hot) entry.hot = hotClock(entry, hotFor)
@@ -24,6 +25,15 @@ export function steps(plan, fix = []) {
   return all
 }
 
+/** The sentence of a step at a pot: the library's, but for what puts a pot right. */
+export const headOf = ({ kind }, { text }) => (kind === 'put-right' ? text : ofLibrary(text))
+
+/** What to do with an item: the library's, but for what is added to put a pot right. */
+export const sayOf = (item) => (isOwn(item) ? item.say : ofLibrary(item.say))
+
+/** Whether the words of an item are the page's. */
+export const isOwn = ({ isFix, weigh }) => Boolean(isFix && weigh)
+
 /** The clock of a hot pot ends with the last load of its heat; an entry of the work with its last load. */
 function markEnds(steps) {
   const shots = steps.filter(({ kind }) => kind === 'shoot')
@@ -34,6 +44,9 @@ function markEnds(steps) {
   const first = new Map(shots.toReversed().map(({ work, id }) => [work, id]))
   for (const step of shots) step.counted = first.get(step.work)
 }
+
+/** A time of the book as it is shown. */
+const written = (time) => (typeof time === 'object' && time ? local(`${time.value} ${time.unit}`) : time && local(time))
 
 /** The steps that put pots right, one a pot. */
 function fixing(fix, pots) {
@@ -182,7 +195,11 @@ function shot({ step, at, pots, molds, measures }) {
   const seconds = inUnit(sets, 's', measures)
   const mold = {
     id: `mold/${draw.mold}`,
-    clock: { label: say(seconds ? 'steps.moldSets' : 'steps.moldSince', { mold: draw.mold }), seconds, words: sets },
+    clock: {
+      label: say(seconds ? 'steps.moldSets' : 'steps.moldSince', { mold: draw.mold }),
+      seconds,
+      words: written(sets),
+    },
   }
   const last = step.items.length - 1
   return {

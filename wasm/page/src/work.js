@@ -2,6 +2,7 @@
 // is begun is never planned again from nothing: the library is told what is done, and says what is left to do.
 import { askPlan, goOn } from './core.js'
 import { adopt, earlier, isChanged, planned } from './planning.js'
+import { ofLibrary } from './library.js'
 import { change, state } from './state.js'
 import { say } from './words.js'
 
@@ -79,13 +80,18 @@ function take(plan, gone, fix, { book, orders } = state) {
 const shorter = (past, most) =>
   past && most > 1 ? { ...past, work: { ...past.work, past: shorter(past.work.past, most - 1) } } : null
 
-/** What changed, in the library's words. */
+/** What changed, for `shownChange`: a text of the library, or what is not made. */
 export const wordsOf = ({ changes, not_made: notMade }) => [
   ...changes.map(({ message }) => message),
-  ...notMade.map(({ order, what, pieces, because }) =>
-    say('work.notMade', { order, pieces: String(pieces), what, because }),
-  ),
+  ...notMade.map(({ order, what, pieces, because }) => ({ order, what, pieces, because })),
 ]
+
+/** What changed, or why the day cannot go on: a text of the library, what is not made, or the `key` of a message. */
+export function shownChange(one) {
+  if (typeof one === 'string') return ofLibrary(one)
+  if (one.key) return say(one.key)
+  return say('work.notMade', { ...one, pieces: String(one.pieces), because: ofLibrary(one.because) })
+}
 
 /** Goes back to the plan before the last change, with its ticks. */
 export function takeBackWork() {
@@ -95,13 +101,13 @@ export function takeBackWork() {
 
 /**
  * Goes on with a pot in a way that was offered to put it right: what is added becomes steps of the pot, and the rest of the day
- * is planned with what is in it then. Returns why that cannot be done; null if it is.
+ * is planned with what is in it then. Returns why that cannot be done, for `shownChange`; null if it is.
  */
 export function putRight({ pot, key, stage }, way, { instead, cup, hot }) {
-  if (isChanged() && !isRest()) return [say('work.faults')]
+  if (isChanged() && !isRest()) return [{ key: 'work.faults' }]
   beginWork()
   const { base } = planned()
-  if (!base) return [say('work.noPlan')]
+  if (!base) return [{ key: 'work.noPlan' }]
   const own = base.steps.filter(({ at }) => at.some((at) => at.pot === pot && at.stage === stage))
   const open = (kinds) =>
     own.filter(({ kind }) => kinds.includes(kind)).flatMap(({ items }) => items.filter(({ id }) => !isTicked(id)))

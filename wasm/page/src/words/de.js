@@ -30,6 +30,7 @@ import one from './de/one.js'
 import orders from './de/orders.js'
 import pad from './de/pad.js'
 import page from './de/page.js'
+import paper from './de/paper.js'
 import pictures from './de/pictures.js'
 import progress from './de/progress.js'
 import rail from './de/rail.js'
@@ -77,6 +78,7 @@ export default {
   orders,
   pad,
   page,
+  paper,
   pictures,
   progress,
   rail,

@@ -30,6 +30,7 @@ import one from './en/one.js'
 import orders from './en/orders.js'
 import pad from './en/pad.js'
 import page from './en/page.js'
+import paper from './en/paper.js'
 import pictures from './en/pictures.js'
 import progress from './en/progress.js'
 import rail from './en/rail.js'
@@ -77,6 +78,7 @@ export default {
   orders,
   pad,
   page,
+  paper,
   pictures,
   progress,
   rail,

@@ -9,7 +9,7 @@ export default {
   instead: 'Was stattdessen hineinkam',
   total: 'Zusammen {mass}, {volume} kalt.',
   howToEnter:
-    'Was hineinkam, wie es gemessen wurde: „90 drops“, „2 1/4 cup“, „12.5 g“. Oder wie es abweicht: „twice“, „none“, „+ 10 drops“, „- 3 g“. Der Rest bleibt leer.',
+    'Was hineinkam, wie es gemessen wurde: „90 drops“, „2 1/4 cup“, „12,5 g“. Oder wie es abweicht: „twice“, „none“, „+ 10 drops“, „- 3 g“. Der Rest bleibt leer.',
   howToFix: 'So wird er gerichtet',
   asPlanned: 'wie geplant',
   largest: 'der größte',

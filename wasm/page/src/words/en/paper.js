@@ -1,0 +1,4 @@
+// Printed pages.
+export default {
+  number: '{page} of {pages}',
+}
