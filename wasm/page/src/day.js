@@ -27,7 +27,7 @@ export function dayView(made) {
             aria-current=${name === part ? 'true' : nothing}
             @click=${() => showPart(name)}
           >
-            ${say(`day.${name}`)}${waiting[name] ? html` <span class="count">${waiting[name]}</span>` : nothing}
+            ${say(`day.${name}`)}${waiting[name] ? html` <span class="badge">${waiting[name]}</span>` : nothing}
           </button>`,
       )}
     </nav>
