@@ -1,7 +1,7 @@
 // The steps of a pot as cards: what to weigh, degas, heat and shoot, with boxes to tick and buttons for the clocks.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { cautionsAt } from './cautions.js'
-import { cupDrawing } from './cup.js'
+import { cupAfter, cupDrawing } from './cup.js'
 import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
@@ -131,21 +131,12 @@ function fixCard(plan, step, now) {
 
 /** What the cup holds at the end of a stage. */
 function filled(plan, pot, at) {
-  return html`<figure>
-    ${cupDrawing({
-      book: plan.made_from.book,
-      cup: pot.cup,
-      level: at.fills,
-      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(at.fills) }),
-    })}
-    <figcaption>
-      ${say('cards.thenHolds', {
-        mass: html`<strong>${short(at.holds)}</strong>`,
-        volume: both(at.fills),
-        density: `${short(at.density)}${at.density_uncertainty ? ` ± ${local(at.density_uncertainty.text)}` : ''}`,
-      })}
-    </figcaption>
-  </figure>`
+  const holds = {
+    mass: html`<strong>${short(at.holds)}</strong>`,
+    volume: both(at.fills),
+    density: `${short(at.density)}${at.density_uncertainty ? ` ± ${local(at.density_uncertainty.text)}` : ''}`,
+  }
+  return cupAfter(plan, pot, at, say('cards.thenHolds', holds))
 }
 
 function weighRow(step, item, now) {

@@ -2,6 +2,7 @@
 import { inUnit } from './core.js'
 import { short } from './show.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
+import { local, say } from './words.js'
 
 const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
 
@@ -29,6 +30,18 @@ export function cupDrawing({ book, cup, level, swollen = null, label }) {
     }
   </svg>`
 }
+
+/** The cup of a pot when all of a stage is in. */
+export const cupAfter = (plan, pot, { fills: level }, caption) =>
+  html`<figure>
+    ${cupDrawing({
+      book: plan.made_from.book,
+      cup: pot.cup,
+      level,
+      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(level) }),
+    })}
+    <figcaption>${caption}</figcaption>
+  </figure>`
 
 /** The marks of the book's cup of this capacity, in milliliters. */
 function marksOf({ bench, measures }, cup) {

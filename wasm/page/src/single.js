@@ -4,7 +4,7 @@ import { loadDots, loadsKey } from './besides.js'
 import { inIt, swollen } from './cards.js'
 import { cautionsAt } from './cautions.js'
 import { runsOut } from './cost.js'
-import { cupDrawing } from './cup.js'
+import { cupAfter } from './cup.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow } from './degas.js'
 import { goodPieces } from './good.js'
@@ -131,17 +131,8 @@ function weighing(plan, step, item) {
 const whole = (quantity) => html`<span class="quantity">${local(short(quantity))}</span>`
 
 /** The cup as it is when all of this stage is in. */
-function atTheEnd(plan, { pot, at }) {
-  return html`<figure>
-    ${cupDrawing({
-      book: plan.made_from.book,
-      cup: pot.cup,
-      level: at.fills,
-      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(at.fills) }),
-    })}
-    <figcaption>${say('step.thenHolds', { mass: whole(at.holds), volume: whole(at.fills) })}</figcaption>
-  </figure>`
-}
+const atTheEnd = (plan, { pot, at }) =>
+  cupAfter(plan, pot, at, say('step.thenHolds', { mass: whole(at.holds), volume: whole(at.fills) }))
 
 /** The keys of a material: the other ways that the plan gives, another amount, and to skip it. */
 function keysOf(item, way, isFix) {

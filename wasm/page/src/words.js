@@ -1,11 +1,11 @@
 // The words of the page in the reader's language. Messages are in `words/`, a file for each part of the page, English first;
 // every language has the same messages with the same values. What the library says is the library's, in English.
-import english from './words/en.js'
+import * as english from './words/en.js'
 
 /** The languages by their code, each by its own name, and what brings its messages. English is always there. */
 export const LANGUAGES = {
   en: { name: 'English', load: async () => english },
-  de: { name: 'Deutsch', load: async () => (await import('./words/de.js')).default },
+  de: { name: 'Deutsch', load: () => import('./words/de.js') },
 }
 
 /** The messages, the locale that numbers and dates are written in, and what depends on it. */

@@ -1,96 +1,47 @@
 // German: the messages of `en.js`.
-import asked from './de/asked.js'
-import bench from './de/bench.js'
-import book from './de/book.js'
-import calibrate from './de/calibrate.js'
-import cards from './de/cards.js'
-import cautions from './de/cautions.js'
-import clock from './de/clock.js'
-import color from './de/color.js'
-import correction from './de/correction.js'
-import cost from './de/cost.js'
-import csv from './de/csv.js'
-import cup from './de/cup.js'
-import day from './de/day.js'
-import degas from './de/degas.js'
-import edits from './de/edits.js'
-import faults from './de/faults.js'
-import form from './de/form.js'
-import formula from './de/formula.js'
-import gloves from './de/gloves.js'
-import heat from './de/heat.js'
-import keys from './de/keys.js'
-import language from './de/language.js'
-import learn from './de/learn.js'
-import lists from './de/lists.js'
-import more from './de/more.js'
-import near from './de/near.js'
-import notes from './de/notes.js'
-import one from './de/one.js'
-import orders from './de/orders.js'
-import pad from './de/pad.js'
-import page from './de/page.js'
-import paper from './de/paper.js'
-import pictures from './de/pictures.js'
-import progress from './de/progress.js'
-import rail from './de/rail.js'
-import record from './de/record.js'
-import salt from './de/salt.js'
-import shelf from './de/shelf.js'
-import show from './de/show.js'
-import start from './de/start.js'
-import step from './de/step.js'
-import steps from './de/steps.js'
-import store from './de/store.js'
-import trial from './de/trial.js'
-import update from './de/update.js'
-import work from './de/work.js'
-
-export default {
-  asked,
-  bench,
-  book,
-  calibrate,
-  cards,
-  cautions,
-  clock,
-  color,
-  correction,
-  cost,
-  csv,
-  cup,
-  day,
-  degas,
-  edits,
-  faults,
-  form,
-  formula,
-  gloves,
-  heat,
-  keys,
-  language,
-  learn,
-  lists,
-  more,
-  near,
-  notes,
-  one,
-  orders,
-  pad,
-  page,
-  paper,
-  pictures,
-  progress,
-  rail,
-  record,
-  salt,
-  shelf,
-  show,
-  start,
-  step,
-  steps,
-  store,
-  trial,
-  update,
-  work,
-}
+export { default as asked } from './de/asked.js'
+export { default as bench } from './de/bench.js'
+export { default as book } from './de/book.js'
+export { default as calibrate } from './de/calibrate.js'
+export { default as cards } from './de/cards.js'
+export { default as cautions } from './de/cautions.js'
+export { default as clock } from './de/clock.js'
+export { default as color } from './de/color.js'
+export { default as correction } from './de/correction.js'
+export { default as cost } from './de/cost.js'
+export { default as csv } from './de/csv.js'
+export { default as cup } from './de/cup.js'
+export { default as day } from './de/day.js'
+export { default as degas } from './de/degas.js'
+export { default as edits } from './de/edits.js'
+export { default as faults } from './de/faults.js'
+export { default as form } from './de/form.js'
+export { default as formula } from './de/formula.js'
+export { default as gloves } from './de/gloves.js'
+export { default as heat } from './de/heat.js'
+export { default as keys } from './de/keys.js'
+export { default as language } from './de/language.js'
+export { default as learn } from './de/learn.js'
+export { default as lists } from './de/lists.js'
+export { default as more } from './de/more.js'
+export { default as near } from './de/near.js'
+export { default as notes } from './de/notes.js'
+export { default as one } from './de/one.js'
+export { default as orders } from './de/orders.js'
+export { default as pad } from './de/pad.js'
+export { default as page } from './de/page.js'
+export { default as paper } from './de/paper.js'
+export { default as pictures } from './de/pictures.js'
+export { default as progress } from './de/progress.js'
+export { default as rail } from './de/rail.js'
+export { default as record } from './de/record.js'
+export { default as salt } from './de/salt.js'
+export { default as shelf } from './de/shelf.js'
+export { default as show } from './de/show.js'
+export { default as start } from './de/start.js'
+export { default as step } from './de/step.js'
+export { default as steps } from './de/steps.js'
+export { default as store } from './de/store.js'
+export { default as trial } from './de/trial.js'
+export { default as update } from './de/update.js'
+export { default as work } from './de/work.js'

@@ -1,96 +1,47 @@
 // American English, the language that messages are written in first.
-import asked from './en/asked.js'
-import bench from './en/bench.js'
-import book from './en/book.js'
-import calibrate from './en/calibrate.js'
-import cards from './en/cards.js'
-import cautions from './en/cautions.js'
-import clock from './en/clock.js'
-import color from './en/color.js'
-import correction from './en/correction.js'
-import cost from './en/cost.js'
-import csv from './en/csv.js'
-import cup from './en/cup.js'
-import day from './en/day.js'
-import degas from './en/degas.js'
-import edits from './en/edits.js'
-import faults from './en/faults.js'
-import form from './en/form.js'
-import formula from './en/formula.js'
-import gloves from './en/gloves.js'
-import heat from './en/heat.js'
-import keys from './en/keys.js'
-import language from './en/language.js'
-import learn from './en/learn.js'
-import lists from './en/lists.js'
-import more from './en/more.js'
-import near from './en/near.js'
-import notes from './en/notes.js'
-import one from './en/one.js'
-import orders from './en/orders.js'
-import pad from './en/pad.js'
-import page from './en/page.js'
-import paper from './en/paper.js'
-import pictures from './en/pictures.js'
-import progress from './en/progress.js'
-import rail from './en/rail.js'
-import record from './en/record.js'
-import salt from './en/salt.js'
-import shelf from './en/shelf.js'
-import show from './en/show.js'
-import start from './en/start.js'
-import step from './en/step.js'
-import steps from './en/steps.js'
-import store from './en/store.js'
-import trial from './en/trial.js'
-import update from './en/update.js'
-import work from './en/work.js'
-
-export default {
-  asked,
-  bench,
-  book,
-  calibrate,
-  cards,
-  cautions,
-  clock,
-  color,
-  correction,
-  cost,
-  csv,
-  cup,
-  day,
-  degas,
-  edits,
-  faults,
-  form,
-  formula,
-  gloves,
-  heat,
-  keys,
-  language,
-  learn,
-  lists,
-  more,
-  near,
-  notes,
-  one,
-  orders,
-  pad,
-  page,
-  paper,
-  pictures,
-  progress,
-  rail,
-  record,
-  salt,
-  shelf,
-  show,
-  start,
-  step,
-  steps,
-  store,
-  trial,
-  update,
-  work,
-}
+export { default as asked } from './en/asked.js'
+export { default as bench } from './en/bench.js'
+export { default as book } from './en/book.js'
+export { default as calibrate } from './en/calibrate.js'
+export { default as cards } from './en/cards.js'
+export { default as cautions } from './en/cautions.js'
+export { default as clock } from './en/clock.js'
+export { default as color } from './en/color.js'
+export { default as correction } from './en/correction.js'
+export { default as cost } from './en/cost.js'
+export { default as csv } from './en/csv.js'
+export { default as cup } from './en/cup.js'
+export { default as day } from './en/day.js'
+export { default as degas } from './en/degas.js'
+export { default as edits } from './en/edits.js'
+export { default as faults } from './en/faults.js'
+export { default as form } from './en/form.js'
+export { default as formula } from './en/formula.js'
+export { default as gloves } from './en/gloves.js'
+export { default as heat } from './en/heat.js'
+export { default as keys } from './en/keys.js'
+export { default as language } from './en/language.js'
+export { default as learn } from './en/learn.js'
+export { default as lists } from './en/lists.js'
+export { default as more } from './en/more.js'
+export { default as near } from './en/near.js'
+export { default as notes } from './en/notes.js'
+export { default as one } from './en/one.js'
+export { default as orders } from './en/orders.js'
+export { default as pad } from './en/pad.js'
+export { default as page } from './en/page.js'
+export { default as paper } from './en/paper.js'
+export { default as pictures } from './en/pictures.js'
+export { default as progress } from './en/progress.js'
+export { default as rail } from './en/rail.js'
+export { default as record } from './en/record.js'
+export { default as salt } from './en/salt.js'
+export { default as shelf } from './en/shelf.js'
+export { default as show } from './en/show.js'
+export { default as start } from './en/start.js'
+export { default as step } from './en/step.js'
+export { default as steps } from './en/steps.js'
+export { default as store } from './en/store.js'
+export { default as trial } from './en/trial.js'
+export { default as update } from './en/update.js'
+export { default as work } from './en/work.js'
