@@ -140,7 +140,7 @@ function wentIn({ done, notes, isWhole }, stage, number, steps) {
         found[material] = { ...(typeof found[material] === 'object' && found[material]), [part]: amountOf(part, text) }
     }
   }
-  // What was measured alone is an amount.
+  // A measure without a weight is written as an amount.
   for (const [material, { measured, weighed }] of Object.entries(found)) {
     if (measured && !weighed) found[material] = measured
   }

@@ -10,7 +10,7 @@ import { once } from './press.js'
 import { toggle } from './progress.js'
 import { change, state } from './state.js'
 import { potsByLetter } from './steps.js'
-import { local, locale, say } from './words.js'
+import { decimalSign, local, say } from './words.js'
 import { putRight, shownChange } from './work.js'
 
 /** The pad that is open: its item, the tool, the digits or the measures that were tapped, and why the day cannot go on. */
@@ -107,7 +107,6 @@ function digitKeys() {
     const next = `${digits}${sign}`.replace(/^0+(?=\d)/, '')
     if (next.length <= 7) edit({ digits: next === '.' ? '0.' : next })
   }
-  const decimal = new Intl.NumberFormat(locale()).formatToParts(0.5).find(({ type }) => type === 'decimal').value
   return html`<div class="digits">
     ${[...'789456123'].map((digit) => html`<button type="button" class="quiet" data-key=${digit} @click=${() => put(digit)}>${digit}</button>`)}
     ${
@@ -120,7 +119,7 @@ function digitKeys() {
             aria-label=${say('pad.decimal')}
             @click=${() => put('.')}
           >
-            ${decimal}
+            ${decimalSign()}
           </button>`
     }
     <button type="button" class="quiet" data-key="0" @click=${() => put('0')}>0</button>

@@ -1,4 +1,5 @@
 // The drawing of the curves, with the line to drag along them.
+import { numbers } from './formats.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
 import { local, locale, say } from './words.js'
 
@@ -64,7 +65,7 @@ function panelOf({ name, title, list, of }, top, x, at) {
   </g>`
 }
 
-const rounded = (value) => new Intl.NumberFormat(locale(), { maximumSignificantDigits: 3 }).format(value)
+const rounded = (value) => numbers(locale(), { maximumSignificantDigits: 3 }).format(value)
 
 function xAxis(points, x, bottom) {
   const every = points.length > (innerWidth < 640 ? 30 : 60) ? 12 : 6

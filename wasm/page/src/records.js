@@ -2,6 +2,7 @@
 // each tick.
 import { ask } from './core.js'
 import { change, state } from './state.js'
+import { done } from './storage.js'
 import { say } from './words.js'
 
 const NAME = 'pourwright-records'
@@ -14,12 +15,6 @@ let reading = null
 
 /** Why they cannot be stored; empty if they can. */
 let failure = ''
-
-const done = (request) =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result)
-    request.onerror = () => reject(request.error)
-  })
 
 let disk = null
 

@@ -84,7 +84,8 @@ function clocksOf(timers, had = [], other = []) {
   return [...other.filter((timer) => !isIn(stopped)(timer)), ...begun]
 }
 
-const done = (request) =>
+/** The result of a request to the browser's store. */
+export const done = (request) =>
   new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result)
     request.onerror = () => reject(request.error)

@@ -1,5 +1,6 @@
 // The words of the page in the reader's language. Messages are in `words/`, a file for each part of the page, English first;
 // every language has the same messages with the same values. What the library says is the library's, in English.
+import { numbers } from './formats.js'
 import * as english from './words/en.js'
 
 /** The languages by their code, each by its own name, and what brings its messages. English is always there. */
@@ -25,11 +26,14 @@ function localeFor(language, wanted = globalThis.navigator?.languages ?? []) {
   const locale = wanted.find((one) => one.split('-')[0] === language) ?? (language === 'en' ? 'en-US' : language)
   const number = new Intl.NumberFormat(locale)
   const decimal = number.formatToParts(0.5).find(({ type }) => type === 'decimal').value
-  return { language, locale, number, plural: new Intl.PluralRules(locale), decimal, decimals: {} }
+  return { language, locale, number, plural: new Intl.PluralRules(locale), decimal }
 }
 
 /** The locale of numbers and dates. */
 export const locale = () => used.locale
+
+/** The decimal sign of the locale. */
+export const decimalSign = () => used.decimal
 
 /** The code of the language that is spoken. */
 export const language = () => used.language
@@ -56,12 +60,8 @@ function valueOf(values, name, key) {
 
 /** A number with so many decimal places, and a true minus sign. */
 export function decimal(value, places) {
-  // To make a format takes longer than to draw with it.
-  used.decimals[places] ??= new Intl.NumberFormat(used.locale, {
-    minimumFractionDigits: places,
-    maximumFractionDigits: places,
-  })
-  return used.decimals[places].format(value).replace('-', '−')
+  const fixed = numbers(used.locale, { minimumFractionDigits: places, maximumFractionDigits: places })
+  return fixed.format(value).replace('-', '−')
 }
 
 /** A text of the library with the decimal sign of the locale: the library writes a point, and groups no digits. */
