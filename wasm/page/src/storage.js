@@ -35,17 +35,22 @@ function kept() {
   return read.parts
 }
 
-/** What an earlier visit has stored last, also if the browser was killed; null if nothing. */
+/** What `read` gives, or why nothing can be read. */
+function tried(read) {
+  try {
+    return { value: read() }
+  } catch (failure) {
+    return { value: null, failure }
+  }
+}
+
+/** What an earlier visit has stored last, also if the browser was killed; null if nothing. One of the two stores is enough. */
 export async function keptLast() {
   const text = await onDisk()
-  const there = text === undefined ? null : readText(text)
-  let here
-  try {
-    here = kept()
-  } catch (failure) {
-    if (!there) throw failure
-    here = null
-  }
+  const { value: there, failure: unreadThere } = tried(() => (text === undefined ? null : readText(text)))
+  const { value: here, failure: unreadHere } = tried(kept)
+  const failure = unreadHere ?? unreadThere
+  if (failure && !there && !here) throw failure
   if (!there) return here
   // A tab that was closed at once may have ticked only on disk.
   if (here && count >= there.count) return { ...here, ...ticksOf(here, there.parts) }
@@ -142,7 +147,8 @@ function written({ text, at }) {
   const store = transaction.objectStore('state')
   const before = store.get('all')
   before.onsuccess = () => {
-    const there = before.result === undefined ? null : readText(before.result)
+    // What cannot be read was not readable at the start of the page either: it is written over.
+    const there = tried(() => (before.result === undefined ? null : readText(before.result))).value
     const own = readText(text).parts
     const last = there && there.count > at ? there : { count: at, parts: own }
     const parts = there ? { ...last.parts, ...ticksOf(own, there.parts) } : own
@@ -156,13 +162,7 @@ function written({ text, at }) {
 }
 
 /** The store, empty if it cannot be read: the page has reported that at its start. */
-function readable() {
-  try {
-    return kept() ?? {}
-  } catch {
-    return {}
-  }
-}
+const readable = () => tried(kept).value ?? {}
 
 const own = (names) => Object.fromEntries(names.map((part) => [part, state[part]]))
 

@@ -69,9 +69,47 @@ person('report that nothing is stored only as long as that is so', { view: 'book
   assert.equal(await page.getByText('is not an order list').count(), 0)
 })
 
-person('begin with the demo if the stored data cannot be read', {}, async (page) => {
-  await page.evaluate(() => localStorage.setItem('pourwright', 'null'))
-  await page.reload()
+/** Breaks what is stored while no page of this address runs that could store it again. */
+async function breakStore(page, ...places) {
+  const address = page.url()
+  await page.locator('html[data-stored]').waitFor()
+  await page.goto(new URL('icon.svg', address).href)
+  await page.evaluate(async (places) => {
+    if (places.includes('local')) localStorage.setItem('pourwright', 'null')
+    if (!places.includes('disk')) return
+    const done = (request) =>
+      new Promise((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result)
+        request.onerror = () => reject(request.error)
+      })
+    const disk = await done(indexedDB.open('pourwright', 1))
+    await done(disk.transaction('state', 'readwrite').objectStore('state').put('null', 'all'))
+    disk.close()
+  }, places)
+  await page.goto(address)
   await page.locator('html[data-ready]').waitFor()
-  await page.getByText('cannot be read (it is null): this is the demo.').waitFor()
+}
+
+const beginsAnew = 'cannot be read (it is null): this is the demo.'
+
+person('begin with the demo if the stored data cannot be read', {}, async (page) => {
+  await breakStore(page, 'local', 'disk')
+  await page.getByText(beginsAnew).waitFor()
+})
+
+person('lose nothing if only one of the two stores can be read', { view: 'book' }, async (page) => {
+  const hold = page.getByLabel('Hold a degassing')
+  for (const [place, minutes] of [
+    ['local', '3'],
+    ['disk', '4'],
+  ]) {
+    await hold.fill(minutes)
+    await page.waitForFunction(
+      (minutes) => JSON.parse(localStorage.getItem('pourwright') ?? '{}').hold === minutes,
+      minutes,
+    )
+    await breakStore(page, place)
+    assert.equal(await hold.inputValue(), minutes, place)
+    assert.equal(await page.getByText(beginsAnew).count(), 0)
+  }
 })
