@@ -3,7 +3,7 @@
 use super::{AmountError, Dimension, Measurable, Ratio, Rational, System, Unit};
 use alloc::format;
 use alloc::string::{String, ToString};
-use core::fmt::{self, Write};
+use core::fmt;
 use core::str::FromStr;
 
 /// An amount as written: an exact number of a unit, and for a per cent what it is a part of.
@@ -129,8 +129,21 @@ impl Amount {
         const ROOM: usize = 16;
         let mut text = String::with_capacity(ROOM);
         // A string takes what is written.
-        let _ = write!(text, "{self}");
+        let _ = self.write_to(&mut text);
         text
+    }
+
+    fn write_to(&self, to: &mut dyn fmt::Write) -> fmt::Result {
+        let spoon_fraction = self.unit.is_household()
+            && matches!(self.value.denominator(), 2 | 3 | 4 | 6 | 8 | 16 | 32);
+        if spoon_fraction {
+            self.value.write_mixed_to(to)?;
+        } else {
+            self.value.write_to(to)?;
+        }
+        to.write_str(" ")?;
+        self.unit.write_after(self.value, to)?;
+        self.basis.map_or(Ok(()), |basis| write!(to, " {basis}"))
     }
 
     fn checked(self) -> Result<Self, AmountError> {
@@ -292,16 +305,7 @@ pub(super) fn without_basis(text: &str) -> AmountError {
 /// 16, 32), all else as decimals; a number without a finite decimal prints as a fraction.
 impl fmt::Display for Amount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let spoon_fraction = self.unit.is_household()
-            && matches!(self.value.denominator(), 2 | 3 | 4 | 6 | 8 | 16 | 32);
-        if spoon_fraction {
-            fmt::Display::fmt(&self.value.mixed(), f)?;
-        } else {
-            fmt::Display::fmt(&self.value, f)?;
-        }
-        f.write_str(" ")?;
-        self.unit.write_after(self.value, f)?;
-        self.basis.map_or(Ok(()), |basis| write!(f, " {basis}"))
+        self.write_to(f)
     }
 }
 

@@ -238,6 +238,9 @@ impl Rational {
 
     /// Numerator over a power of ten, and that power's exponent, where this is a finite decimal that fits.
     pub(crate) fn as_decimal(self) -> Option<(i128, u32)> {
+        if self.denominator == 1 {
+            return Some((self.numerator, 0));
+        }
         (0..=MOST_DECIMALS).find_map(|decimals| {
             let power = 10_i128.checked_pow(decimals)?;
             let widen = quotient(power, self.denominator);
@@ -260,22 +263,15 @@ pub(crate) struct Mixed(Rational);
 
 impl fmt::Display for Mixed {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (whole, rest) = self.0.split_whole();
-        if rest.is_zero() {
-            return write!(f, "{whole}");
-        }
-        if whole == 0 {
-            return write!(f, "{}/{}", rest.numerator, rest.denominator);
-        }
-        write!(f, "{whole} {}/{}", rest.numerator.unsigned_abs(), rest.denominator)
+        self.0.write_mixed_to(f)
     }
 }
 
-/// Text that [`Rational::parse_decimal`] reads if it is a finite decimal, else a mixed fraction (`1 1/3`).
-impl fmt::Display for Rational {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Rational {
+    /// Writes the text that [`Rational::parse_decimal`] reads if this is a finite decimal, else a mixed fraction (`1 1/3`).
+    pub(super) fn write_to(self, to: &mut dyn fmt::Write) -> fmt::Result {
         let Some((scaled, decimals)) = self.as_decimal() else {
-            return fmt::Display::fmt(&self.mixed(), f);
+            return self.write_mixed_to(to);
         };
         // Digits by hand: a plan writes thousands of numbers, and what `write!` does takes several times as long.
         let mut digits = [b'0'; MOST_DECIMALS as usize + 1];
@@ -285,21 +281,40 @@ impl fmt::Display for Rational {
             if rest == 0 && first < point {
                 break;
             }
-            let (tenth, ones) = div_rem(rest, 10);
-            *digit |= ones as u8;
+            let (tenth, ones) = tenths(rest);
+            *digit |= ones;
             rest = tenth;
             first = first.saturating_sub(1);
         }
         let digits = core::str::from_utf8(&digits).unwrap_or_default();
         if scaled < 0 {
-            f.write_str("-")?;
+            to.write_str("-")?;
         }
-        f.write_str(digits.get(first..point).unwrap_or_default())?;
+        to.write_str(digits.get(first..point).unwrap_or_default())?;
         if decimals > 0 {
-            f.write_str(".")?;
-            f.write_str(digits.get(point..).unwrap_or_default())?;
+            to.write_str(".")?;
+            to.write_str(digits.get(point..).unwrap_or_default())?;
         }
         Ok(())
+    }
+
+    /// Writes this as a whole number and a fraction: `1 1/4`, `-2/3`, `5`.
+    pub(super) fn write_mixed_to(self, to: &mut dyn fmt::Write) -> fmt::Result {
+        let (whole, rest) = self.split_whole();
+        if rest.is_zero() {
+            return write!(to, "{whole}");
+        }
+        if whole == 0 {
+            return write!(to, "{}/{}", rest.numerator, rest.denominator);
+        }
+        write!(to, "{whole} {}/{}", rest.numerator.unsigned_abs(), rest.denominator)
+    }
+}
+
+/// Text that [`Rational::parse_decimal`] reads if it is a finite decimal, else a mixed fraction (`1 1/3`).
+impl fmt::Display for Rational {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.write_to(f)
     }
 }
 
@@ -528,6 +543,16 @@ const fn quotient(a: i128, b: i128) -> i128 {
         Some(quotient) => quotient,
         None => 0,
     }
+}
+
+/// A tenth, and the last digit.
+fn tenths(n: u128) -> (u128, u8) {
+    // Of a machine word, as most are, it is one multiplication.
+    if let Ok(short) = u64::try_from(n) {
+        return (u128::from(short / 10), (short % 10) as u8);
+    }
+    let (tenth, ones) = div_rem(n, 10);
+    (tenth, ones as u8)
 }
 
 /// Quotient and rest, for a `b` that is never 0 here.

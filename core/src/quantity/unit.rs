@@ -261,14 +261,13 @@ impl Unit {
     }
 
     /// Writes the symbol as it follows `value`: `1 drop`, `2 drops`.
-    pub(super) fn write_after(self, value: Rational, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.sole_symbol() {
-            Some(symbol)
-                if value != Rational::ONE && symbol.entry().plural != symbol.entry().symbol =>
-            {
-                f.write_str(symbol.entry().plural)
+    pub(super) fn write_after(self, value: Rational, to: &mut dyn fmt::Write) -> fmt::Result {
+        match self.sole_term() {
+            Some(Term { symbol, system: None, .. }) if value == Rational::ONE => {
+                to.write_str(symbol.entry().symbol)
             }
-            _ => fmt::Display::fmt(&self, f),
+            Some(Term { symbol, system: None, .. }) => to.write_str(symbol.entry().plural),
+            _ => write!(to, "{self}"),
         }
     }
 }

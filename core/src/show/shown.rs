@@ -5,7 +5,7 @@ use alloc::string::String;
 
 use crate::quantity::{
     Amount, DynamicViscosity, Length, Mass, MassDensity, Measurable, Power, Pressure, Ratio,
-    System, TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume,
+    System, TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume, value_in,
 };
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
@@ -95,12 +95,22 @@ impl<Q: Showable> Shown<Q> {
     pub(crate) fn said_by(self, amount: &Amount, unit: Unit, system: System) -> Self {
         let exact = match amount.unit() == unit {
             true => Ok(*amount),
+            // Most texts are rounded: exact numbers take long.
+            false if self.is_far_from(amount, system) => return self,
             false => amount.in_unit(unit, system),
         };
         match exact {
             Ok(amount) => self.said_as(amount.value().to_f64()),
             Err(_) => self,
         }
+    }
+
+    /// Whether `amount` is another quantity, by far more than the roundings of [`Self::said_as`].
+    fn is_far_from(&self, amount: &Amount, system: System) -> bool {
+        const FAR: f64 = 1e-9;
+        let Ok(reading) = value_in(self.quantity, amount.unit(), system) else { return false };
+        let scale = libm::fabs(reading) + libm::fabs(Q::from_si(0.0).shown_value());
+        libm::fabs(reading - amount.value().to_f64()) > FAR * scale
     }
 
     /// The same, where `exact` is its number but for rounding: then that is its number.

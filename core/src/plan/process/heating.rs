@@ -98,8 +98,38 @@ pub(in crate::plan) fn heating(
     }
 }
 
+/// What the heating of cups follows from, before it is put into words.
+struct Plain {
+    /// Where it begins; none if not known.
+    start: Option<ThermodynamicTemperature>,
+    aim: ThermodynamicTemperature,
+    /// All that is heated, before what goes in hot.
+    load: Load,
+    gate: Gate,
+    specific_heat_not_known: Vec<String>,
+}
+
 fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedHeating, Note> {
     let system = book.system;
+    let Plain { start, aim, load, gate, specific_heat_not_known } = plain(oven, book, cups)?;
+    let setting = oven.timed.setting();
+    Ok(PlannedHeating {
+        setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),
+        from: start.map(|start| text::temperature(start, system)),
+        aim: text::temperature(aim, system),
+        bands: shown_bands(&gate, system),
+        shoot_from: text::temperature(gate.shoot_from, system),
+        shoot_to: text::temperature(gate.shoot_to, system),
+        bursts: gate.course.bursts,
+        total: text::time(gate.course.total),
+        uncertainty: text::time(gate.course.total * oven.timed.uncertainty(load)),
+        beyond: shown_reach(oven.timed.reach(load)),
+        guess: oven.timed.is_guess(),
+        specific_heat_not_known,
+    })
+}
+
+fn plain(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<Plain, Note> {
     let mut windows: Option<ShotWindow> = None;
     // Before what goes in hot, and with all of it: the table must hold for both.
     let (mut before, mut with_all) = (Vec::new(), Vec::new());
@@ -144,26 +174,12 @@ fn heating_in(oven: &ShopOven, book: &Book, cups: &[Cup<'_>]) -> Result<PlannedH
     let (load, aim, gate) = calculated().map_err(|error: HeatError| {
         let mut note = because(&error);
         if let (HeatError::TooFine { enough: Some(enough), .. }, [cup]) = (error, cups) {
-            let enough = text::at_least_by_cup(enough / cup.recipe.liquid, system);
+            let enough = text::at_least_by_cup(enough / cup.recipe.liquid, book.system);
             note.message.push_str(&format!(" That is {enough}."));
         }
         note
     })?;
-    let setting = oven.timed.setting();
-    Ok(PlannedHeating {
-        setting: (setting < Ratio::from(1.0)).then(|| text::percent(setting)),
-        from: start.map(|start| text::temperature(start, system)),
-        aim: text::temperature(aim, system),
-        bands: shown_bands(&gate, system),
-        shoot_from: text::temperature(gate.shoot_from, system),
-        shoot_to: text::temperature(gate.shoot_to, system),
-        bursts: gate.course.bursts,
-        total: text::time(gate.course.total),
-        uncertainty: text::time(gate.course.total * oven.timed.uncertainty(load)),
-        beyond: shown_reach(oven.timed.reach(load)),
-        guess: oven.timed.is_guess(),
-        specific_heat_not_known: not_known,
-    })
+    Ok(Plain { start, aim, load, gate, specific_heat_not_known: not_known })
 }
 
 /// Action for a pot that cools below its window before its shots are made.
@@ -189,8 +205,8 @@ pub(in crate::plan) fn late(
         if cup.mass <= Mass::default() {
             return Some(None);
         }
-        match heating_in(oven, book, &[cup]) {
-            Ok(heating) => Some(heating.bands.last().map(|band| band.burst.clone())),
+        match plain(oven, book, &[cup]) {
+            Ok(Plain { gate, .. }) => Some(gate.bands.last().map(|band| band.burst)),
             Err(note) => (note.code == TOO_FINE).then_some(None),
         }
     };
@@ -204,7 +220,7 @@ pub(in crate::plan) fn late(
             None => lost = middle,
         }
     }
-    Some(Late { burst, too_little: shots.saturating_sub(safe) })
+    Some(Late { burst: burst.map(text::oven_time), too_little: shots.saturating_sub(safe) })
 }
 
 /// The bands of a table of readings, shown.
