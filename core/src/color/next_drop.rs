@@ -423,14 +423,14 @@ impl Reach<'_> {
         }
         if self.stays_off(1.0, &target.lab)? <= enough {
             // Nothing is too much yet; one drop would be. In more base it does less.
-            let mut times = 1.0 + STEP;
-            while times <= LARGEST {
+            let mut times = 1.0;
+            while times < LARGEST {
+                times += STEP;
                 if self.drops_stay_off(times, doses, &target.lab)? <= enough {
                     next.verdict = Verdict::MoreBase;
                     next.more_base = Some(times - 1.0);
                     break;
                 }
-                times += STEP;
             }
             return Ok(());
         }
@@ -955,6 +955,45 @@ mod tests {
         assert_eq!(of(21.87).more_base, Some(19.0));
         let next = of(22.2);
         assert_eq!((next.verdict, next.more_base), (Verdict::OutOfReach, None), "{next:?}");
+    }
+
+    /// Half a drop is missing next to the two that are in the cup. In a quarter more base it is one drop and an eighth: one goes in.
+    #[test]
+    fn half_a_drop_takes_a_little_more_base() {
+        let colorants = colorants();
+        let goal = target([25.0 * DROP, 0.0, 0.0]);
+        let large = units()[0].map(|unit| Unit { dose: Ratio::from(10.0 * DROP), ..unit });
+        let mut pot = pot(&colorants, [20.0 * DROP, 0.0, 0.0]);
+        let next = pot.next(&goal, &[large, None, None], 0.5).unwrap();
+        assert_eq!(
+            (next.verdict, next.too_much, next.more_base),
+            (Verdict::MoreBase, None, Some(0.25)),
+            "{next:?}"
+        );
+        pot.thin(1.0 / 1.25).unwrap();
+        let unit = large.map(|unit| Unit { dose: unit.dose / 1.25, ..unit });
+        let next = pot.next(&goal, &[unit, None, None], 0.5).unwrap();
+        assert_eq!((next.verdict, next.add), (Verdict::Add, vec![1, 0, 0]));
+        assert!(next.stays_off <= 0.5, "{}", next.stays_off);
+    }
+
+    /// Of drops so small that not even the most that are counted change anything, more base makes no more of them.
+    #[test]
+    fn drops_may_be_too_small_to_count() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let dust = units()[0].map(|unit| Unit { dose: Ratio::from(1e-10), ..unit });
+        let next = pot.next(&target([0.01, 0.0, 0.0]), &[dust, None, None], 1.0).unwrap();
+        assert_eq!((next.verdict, next.more_base), (Verdict::OutOfReach, None), "{next:?}");
+    }
+
+    /// No answer adds more than 30 % of a colorant: four drops of 7 % are 28 %, five of them more.
+    #[test]
+    fn no_more_of_a_colorant_than_is_believed() {
+        for (dose, most) in [(0.07, 4), (0.29, 1), (0.31, 0), (1e-9, MOST_DROPS)] {
+            let unit = Unit { dose: Ratio::from(dose), scatter: Ratio::from(0.0), together: false };
+            assert_eq!(unit.most(), most, "{dose}");
+        }
     }
 
     /// A cup that would have to grow more than 20 times is too far off, and no amount is given.

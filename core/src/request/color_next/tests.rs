@@ -426,6 +426,31 @@ fn a_thin_piece_shows_what_is_behind_it() {
     assert!(number(&result(request)["through_now"]["shows_through"]) > 0.0);
 }
 
+/// The lines say how a thin piece looks now and, if something is added, how it looks then; what else to know comes after that.
+#[test]
+fn a_thin_piece_has_its_lines() {
+    let mut request = request();
+    request["book"]["materials"]["clear-base"]["over_backings"] = over_backings();
+    request["piece_thickness"] = json!("2 mm");
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "teal-flake": "1/8 tsp" });
+    for (close, starts) in [(0.5, &["A piece now. ", "Then. "][..]), (20.0, &["A piece now. "])] {
+        request["close_enough"] = json!(close);
+        let answer = result(request.clone());
+        assert_eq!(answer["verdict"], if close < 1.0 { "add" } else { "close-enough" }, "{answer}");
+        let lines: Vec<&str> =
+            answer["text"].as_array().unwrap().iter().map(|line| line.as_str().unwrap()).collect();
+        let at = lines.iter().position(|line| line.starts_with("A piece now. ")).unwrap();
+        for (line, start) in lines[at..].iter().zip(starts) {
+            assert!(line.starts_with(start), "{lines:?}");
+        }
+        let notes = answer["notes"].as_array().unwrap().iter().map(|note| &note["message"]);
+        let notes: Vec<&str> = notes.map(|message| message.as_str().unwrap()).collect();
+        assert!(!notes.is_empty(), "{answer}");
+        let rest = [&notes[..], &[answer["statement"].as_str().unwrap()]].concat();
+        assert_eq!(lines[at + starts.len()..], rest, "{lines:?}");
+    }
+}
+
 #[test]
 fn a_target_is_a_formula_that_was_seen() {
     let mut request = request();
