@@ -5428,7 +5428,7 @@ export interface ColorNextResponse {
    */
   through_now?: ShownThrough | null
   /**
-   * The colorant that is too much already, if more base is needed.
+   * The colorant that is too much already, if that is why more base is needed; else one drop of what is missing is too much.
    */
   too_much?: string | null
   /**

@@ -11,8 +11,9 @@
 //!
 //! **Stop.** The difference now is below what is close enough; or all the way would not better it by more than its own
 //! uncertainty, so that the readings cannot tell any finer. If it stays far off, then either a colorant is too much
-//! already, and more base, the smallest larger pot found by halving, brings the target into reach; or these colorants
-//! cannot make it.
+//! already, and more base, the smallest larger pot found by halving, brings the target into reach; or a drop is too much for so
+//! little base, and the smallest larger pot is looked for by quarters in which whole drops reach it; or these colorants cannot
+//! make it.
 //!
 //! **What it is worth**: 200 simulated shops with hidden colorants, whose strengths differ from their test pieces by 10 %
 //! and by 5 % in each band, and which saturate (by a tenth at a dose of 3 %, so not quite Kubelka and Munk); drops that scatter by
@@ -22,12 +23,13 @@
 //!
 //! | way | steps: median, 90 % | ΔE₀₀ at the stop: median, 90 % | below 2 | spoiled | bands of 95 % hold: ΔE₀₀, L\*a\*b\* |
 //! | --- | --- | --- | --- | --- | --- |
-//! | the next drop | 6, 10 | 1.1, 2.2 | 85 % | 6 % | 94 %, 97 % |
+//! | the next drop | 6, 10 | 1.1, 2.2 | 86 % | 6 % | 94 %, 97 % |
 //! | all at once by the model alone | 1, 1 | 1.9, 5.7 | 55 % | 26 % | none |
 //! | the one drop that helps most, each time | 30, 93 | 1.2, 2.4 | 84 % | 12 % | none |
 
 use alloc::vec;
 use alloc::vec::Vec;
+use core::array::from_fn;
 
 use crate::color::ColorError;
 use crate::color::difference::ciede2000;
@@ -64,7 +66,7 @@ words! {
         CloseEnough = "close-enough",
         /// Leave it: what is left is less than the readings can tell.
         CannotTell = "cannot-tell",
-        /// A colorant is too much already: only more base brings the target into reach.
+        /// A colorant is too much already, or one drop of it would be: only more base brings the target into reach.
         MoreBase = "more-base",
         /// These colorants cannot make the target.
         OutOfReach = "out-of-reach",
@@ -116,7 +118,7 @@ pub struct NextDrop {
     pub after: Difference,
     /// ΔE₀₀ that is expected to stay all the way, whatever is added.
     pub stays_off: f64,
-    /// The colorant that is too much, if more base is needed.
+    /// The colorant that is too much, if that is why more base is needed; else one drop of what is missing is too much.
     pub too_much: Option<usize>,
     /// Base to add then, per mass of base in the pot; `None` if not even 20 such pots would do.
     pub more_base: Option<f64>,
@@ -198,7 +200,7 @@ impl ColorPot<'_> {
         }
         next.verdict = Verdict::CannotTell;
         if best.value > close.max(difference_now.uncertainty) {
-            reach.larger_pot(target, close, &mut next)?;
+            reach.larger_pot(target, close, &doses, &mut next)?;
         }
         Ok(next)
     }
@@ -229,6 +231,9 @@ impl ColorPot<'_> {
         if step.iter().any(|&count| count > 0) {
             return Ok(step);
         }
+        let typical = |add: &[u32]| -> Result<f64, ColorError> {
+            Ok(self.expected_with(add, units)?.difference(target).typical)
+        };
         let mut least = self.expected()?.difference(target).typical;
         let part: Vec<u32> = all.iter().map(|count| count.div_euclid(3)).collect();
         let mut tried = vec![part];
@@ -240,9 +245,16 @@ impl ColorPot<'_> {
             tried.push(one);
         }
         for one in tried {
-            let typical = self.expected_with(&one, units)?.difference(target).typical;
+            let typical = typical(&one)?;
             if typical < least {
                 (least, step) = (typical, one);
+            }
+        }
+        if step.iter().all(|&count| count == 0) {
+            // Of two colorants that together make a gray, each by itself leads away.
+            let each: Vec<u32> = all.iter().map(|&count| count.min(1)).collect();
+            if typical(&each)? < least {
+                step = each;
             }
         }
         Ok(step)
@@ -276,16 +288,13 @@ impl ColorPot<'_> {
             }
         }
         // AᵀA, filled up to three by numbers that have no part in it.
-        let mut square = [[0.0; 3]; 3];
-        for (i, row) in square.iter_mut().enumerate() {
-            for (k, value) in row.iter_mut().enumerate() {
-                *value = match (used.get(i), used.get(k)) {
-                    (Some((_, one, _)), Some((_, other, _))) => dot(one, other),
-                    _ if i == k => 1.0,
-                    _ => 0.0,
-                };
-            }
-        }
+        let square: [[f64; 3]; 3] = from_fn(|i| {
+            from_fn(|k| match (used.get(i), used.get(k)) {
+                (Some((_, one, _)), Some((_, other, _))) => dot(one, other),
+                _ if i == k => 1.0,
+                _ => 0.0,
+            })
+        });
         let Ok(square) = inverse(&square) else {
             used.iter().for_each(|&(j, ..)| {
                 if let Some(unsure) = unsure.get_mut(j) {
@@ -380,19 +389,49 @@ impl Reach<'_> {
         Ok(ciede2000(&color, target))
     }
 
+    /// The same where only whole drops, of `doses` per base of the pot as it is, go in.
+    fn drops_stay_off(&self, times: f64, doses: &[f64], target: &Lab) -> Result<f64, ColorError> {
+        let units: Vec<f64> = doses.iter().map(|dose| dose / times).collect();
+        let mut exact = self.additions(times)?;
+        for (exact, unit) in exact.iter_mut().zip(&units) {
+            *exact = exact.min(f64::from(MOST_DROPS) * unit);
+        }
+        let palette = self.palette(times);
+        let counts = palette.whole_drops(&exact, &units, self.usable, target)?;
+        let added: Vec<f64> =
+            counts.iter().zip(&units).map(|(&count, unit)| f64::from(count) * unit).collect();
+        Ok(ciede2000(&palette.color(&added)?, target))
+    }
+
     /// Whether more base would bring the target into reach, and how much.
     fn larger_pot(
         &self,
         target: &Reading,
         close: f64,
+        doses: &[f64],
         next: &mut NextDrop,
     ) -> Result<(), ColorError> {
+        // A quarter of the pot is a step that a cup shows.
+        const STEP: f64 = 0.25;
         // 2^-24 of the span: far finer than a scale.
         const HALVINGS: u32 = 24;
         let far = self.stays_off(LARGEST * 1e6, &target.lab)?;
         let enough = close.max(far + 0.1);
         next.verdict = Verdict::OutOfReach;
         if next.stays_off <= enough || next.stays_off - far <= next.now.uncertainty {
+            return Ok(());
+        }
+        if self.stays_off(1.0, &target.lab)? <= enough {
+            // Nothing is too much yet; one drop would be. In more base it does less.
+            let mut times = 1.0;
+            while times < LARGEST {
+                times += STEP;
+                if self.drops_stay_off(times, doses, &target.lab)? <= enough {
+                    next.verdict = Verdict::MoreBase;
+                    next.more_base = Some(times - 1.0);
+                    break;
+                }
+            }
             return Ok(());
         }
         next.verdict = Verdict::MoreBase;
@@ -509,6 +548,52 @@ mod tests {
         let missing = [10.0 * DROP, 6.0 * DROP, 0.0];
         let goal = target([15.0 * DROP, 6.0 * DROP, 0.0]);
         assert_eq!(Ok(next.add), pot.step(&next.all_the_way, &missing, &units(), &goal));
+    }
+
+    /// Where some of each colorant is missing, some of each goes in.
+    #[test]
+    fn all_that_is_missing_goes_in() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let goal = target([30.0 * DROP, 30.0 * DROP, 40.0 * DROP]);
+        let next = pot.next(&goal, &units(), 1.0).unwrap();
+        assert_eq!((next.verdict, &next.all_the_way), (Verdict::Add, &vec![30, 30, 40]));
+        assert!(next.add.iter().all(|&count| count > 0), "{next:?}");
+    }
+
+    /// In a light gray, a large drop of red leads away from a darker gray, and so does one of blue; both together are it.
+    #[test]
+    fn drops_that_help_together_go_in_together() {
+        let colorants = colorants();
+        let there = [8.0 * DROP, 4.0 * DROP, 60.0 * DROP];
+        let pot = pot(&colorants, there);
+        let large = units()[0].map(|unit| Unit { dose: Ratio::from(16.0 * DROP), ..unit });
+        let goal = target([24.0 * DROP, 20.0 * DROP, 60.0 * DROP]);
+        let typical =
+            |add: &[u32]| pot.expected_with(add, &[large; 3]).unwrap().difference(&goal).typical;
+        let now = typical(&[0, 0, 0]);
+        assert!(typical(&[1, 0, 0]) > now && typical(&[0, 1, 0]) > now, "{now}");
+        let next = pot.next(&goal, &[large; 3], 1.0).unwrap();
+        assert_eq!((next.verdict, next.add), (Verdict::Add, vec![1, 1, 0]));
+        assert!(next.after.typical < now && next.after.value < 0.1, "{:?}", next.after);
+    }
+
+    /// A drop that may be none or two is no help where most of one is missing: nothing goes in, whatever it may do.
+    #[test]
+    fn a_drop_that_is_no_surer_than_chance_stays_out() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [10.0 * DROP, 0.0, 0.0]);
+        let goal = target([16.0 * DROP, 0.0, 0.0]);
+        let drop = |scatter: f64| {
+            let dose = Ratio::from(10.0 * DROP);
+            [Some(Unit { dose, scatter: Ratio::from(scatter), together: false }), None, None]
+        };
+        let sure = pot.next(&goal, &drop(0.0), 1.0).unwrap();
+        assert_eq!((sure.verdict, sure.add), (Verdict::Add, vec![1, 0, 0]));
+        let unsure = pot.next(&goal, &drop(1.0), 1.0).unwrap();
+        assert!(unsure.now.value - unsure.stays_off > unsure.now.uncertainty, "{unsure:?}");
+        assert_ne!(unsure.verdict, Verdict::Add, "{unsure:?}");
+        assert_eq!(unsure.add, [0, 0, 0]);
     }
 
     /// By hand: two drops of red have √2 of the scatter of one, along what a dose of red does to the color.
@@ -680,6 +765,10 @@ mod tests {
         assert_eq!(here.step(&[2, 0, 0], &nothing, &units(), &goal), Ok(vec![1, 0, 0]));
         let goal = unsure([10.0 * DROP, 2.0 * DROP, 0.0]);
         assert_eq!(here.step(&[0, 2, 0], &nothing, &units(), &goal), Ok(vec![0, 1, 0]));
+        // Of red and of blue one is missing, and each helps by itself: one drop goes in, then one looks again.
+        let goal = unsure([11.0 * DROP, 1.0 * DROP, 0.0]);
+        let one = here.step(&[1, 1, 0], &nothing, &units(), &goal).unwrap();
+        assert_eq!(one.iter().sum::<u32>(), 1, "{one:?}");
         let without = [units()[0], None, units()[2]];
         let found = here.step(&[0, 2, 0], &nothing, &without, &goal).unwrap();
         assert_eq!(found[1], 0);
@@ -814,6 +903,97 @@ mod tests {
         assert!(far > 1.0 && next.verdict == Verdict::MoreBase, "{far} {next:?}");
         let stays = reach.stays_off(1.0 + next.more_base.unwrap(), &goal.lab).unwrap();
         assert!((stays - far - 0.1).abs() < 1e-4, "{stays} {far}");
+    }
+
+    /// Blue is missing, and there is none. That there is half a drop of red too much is less than the readings can tell: it is no
+    /// reason for more base, which would not bring the target into reach.
+    #[test]
+    fn what_is_hardly_too_much_is_not_thinned() {
+        let colorants = colorants();
+        let goal = target([10.0 * DROP, 6.0 * DROP, 0.0]);
+        let (base, media) = pot(&colorants, [0.0; 3]).media();
+        let inside = colorants.bands.inside(&pour([10.0 * DROP, 6.0 * DROP, 0.0])).unwrap();
+        for (red, verdict) in [(1.0, Verdict::OutOfReach), (12.0, Verdict::MoreBase)] {
+            let mut pot = pot(&colorants, [0.0; 3]);
+            let bare =
+                Reach { pot: &pot, base: &base, media: &media, usable: &[0], inside: &inside };
+            let (best, far) =
+                (bare.additions(1.0).unwrap()[0], bare.stays_off(1e7, &goal.lab).unwrap());
+            pot.add(0, Ratio::from(best + red * DROP), Ratio::from(0.0)).unwrap();
+            let next = pot.next(&goal, &[units()[0], None, None], 1.0).unwrap();
+            assert!(next.stays_off > far + 0.1 && far > 2.0, "{far} {next:?}");
+            let is_hardly = next.stays_off - far < next.now.uncertainty;
+            assert_eq!(
+                (is_hardly, next.verdict),
+                (verdict == Verdict::OutOfReach, verdict),
+                "{next:?}"
+            );
+        }
+    }
+
+    /// A tint that takes a tenth of a drop: one is far too much for the cup, none too little, and nothing in the cup is too much. In
+    /// ten such cups it is just one drop; what is close enough is a little less.
+    #[test]
+    fn a_drop_that_is_too_much_takes_more_base() {
+        let colorants = colorants();
+        let goal = target([DROP, 0.0, 0.0]);
+        let bare = pot(&colorants, [0.0; 3]);
+        let of = |drops: f64| {
+            let unit = units()[0].map(|unit| Unit { dose: Ratio::from(drops * DROP), ..unit });
+            bare.next(&goal, &[unit, None, None], 0.5).unwrap()
+        };
+        let next = of(10.0);
+        assert_eq!((next.verdict, next.too_much), (Verdict::MoreBase, None), "{next:?}");
+        assert_eq!(next.add, [0; 3]);
+        let times = 1.0 + next.more_base.unwrap();
+        assert!((9.0..10.0).contains(&times), "{times}");
+        // There a drop is 1/`times` of what it was, and one is close enough; a quarter of a cup less would not do.
+        let there = of(10.0 / times);
+        assert_eq!((there.verdict, &there.all_the_way), (Verdict::Add, &vec![1, 0, 0]));
+        assert!(there.stays_off <= 0.5 && of(10.0 / (times - 0.25)).stays_off > 0.5, "{there:?}");
+        // 20 such cups are the most, as where a colorant is too much.
+        assert_eq!(of(21.87).more_base, Some(19.0));
+        let next = of(22.2);
+        assert_eq!((next.verdict, next.more_base), (Verdict::OutOfReach, None), "{next:?}");
+    }
+
+    /// Half a drop is missing next to the two that are in the cup. In a quarter more base it is one drop and an eighth: one goes in.
+    #[test]
+    fn half_a_drop_takes_a_little_more_base() {
+        let colorants = colorants();
+        let goal = target([25.0 * DROP, 0.0, 0.0]);
+        let large = units()[0].map(|unit| Unit { dose: Ratio::from(10.0 * DROP), ..unit });
+        let mut pot = pot(&colorants, [20.0 * DROP, 0.0, 0.0]);
+        let next = pot.next(&goal, &[large, None, None], 0.5).unwrap();
+        assert_eq!(
+            (next.verdict, next.too_much, next.more_base),
+            (Verdict::MoreBase, None, Some(0.25)),
+            "{next:?}"
+        );
+        pot.thin(1.0 / 1.25).unwrap();
+        let unit = large.map(|unit| Unit { dose: unit.dose / 1.25, ..unit });
+        let next = pot.next(&goal, &[unit, None, None], 0.5).unwrap();
+        assert_eq!((next.verdict, next.add), (Verdict::Add, vec![1, 0, 0]));
+        assert!(next.stays_off <= 0.5, "{}", next.stays_off);
+    }
+
+    /// Of drops so small that not even the most that are counted change anything, more base makes no more of them.
+    #[test]
+    fn drops_may_be_too_small_to_count() {
+        let colorants = colorants();
+        let pot = pot(&colorants, [0.0; 3]);
+        let dust = units()[0].map(|unit| Unit { dose: Ratio::from(1e-10), ..unit });
+        let next = pot.next(&target([0.01, 0.0, 0.0]), &[dust, None, None], 1.0).unwrap();
+        assert_eq!((next.verdict, next.more_base), (Verdict::OutOfReach, None), "{next:?}");
+    }
+
+    /// No answer adds more than 30 % of a colorant: four drops of 7 % are 28 %, five of them more.
+    #[test]
+    fn no_more_of_a_colorant_than_is_believed() {
+        for (dose, most) in [(0.07, 4), (0.29, 1), (0.31, 0), (1e-9, MOST_DROPS)] {
+            let unit = Unit { dose: Ratio::from(dose), scatter: Ratio::from(0.0), together: false };
+            assert_eq!(unit.most(), most, "{dose}");
+        }
     }
 
     /// A cup that would have to grow more than 20 times is too far off, and no amount is given.

@@ -894,6 +894,26 @@ mod tests {
         assert!((again.common - found.common).abs() < 1e-9, "{again:?} {found:?}");
     }
 
+    /// One sample moves no strength by more than a factor of e³, 20, whatever it reads: here of a colorant of which hardly anything
+    /// is known, and of samples that look nothing like the pot.
+    #[test]
+    fn no_sample_moves_a_strength_out_of_reason() {
+        let colorants = colorants();
+        let unsure = Strength { factors: vec![2.0; 3], common: 1.0, own: 1.0 };
+        let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
+        for lab in [[100.0, 0.0, 0.0], [0.0, 0.0, 0.0], [60.0, -60.0, 50.0], [90.0, -30.0, 5.0]] {
+            let mut pot = ColorPot::new(&colorants, &[unsure.clone(), unsure.clone()]).unwrap();
+            pot.add(0, Ratio::from(0.008), Ratio::from(0.0)).unwrap();
+            pot.see(&reading(lab, 0.01)).unwrap();
+            for factor in pot.strength(0).unwrap().factors {
+                (least, most) = (least.min(factor / 2.0), most.max(factor / 2.0));
+            }
+        }
+        let limit = libm::exp(3.0);
+        assert!((least * limit - 1.0).abs() < 1e-9, "{least}");
+        assert!(most > 2.0 && most < limit * (1.0 + 1e-9), "{most}");
+    }
+
     /// By hand: variances of 0.04, 0.05 and 0.06 and covariances of 0.01, 0.02 and 0.03 have 0.02 in common.
     #[test]
     fn a_strength_has_a_common_part() {

@@ -378,6 +378,7 @@ mod tests {
     // Twelfths are read as such, thirteenths are not; sixteenths and thousandths end as decimals.
     #[case(5.0 / 12.0, Some((5, 12)))]
     #[case(5.0 / 13.0, None)]
+    #[case(8.0 / 13.0, None)]
     #[case(5.0 / 16.0, Some((5, 16)))]
     #[case(0.001, Some((1, 1000)))]
     #[case(1.0 / 1024.0, None)]

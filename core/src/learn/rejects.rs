@@ -182,7 +182,8 @@ fn armitage(days: &[CountedDay], rate: f64) -> (f64, f64) {
     let (mut tx, mut tt) = (0.0, 0.0);
     for day in days {
         let from = number(day) - mean;
-        tx += (f64::from(day.rejects) - made(day) * rate) * from;
+        // Σ n_d (t_d − t̄) is 0: what chance gives, n_d p, has no part in the sum.
+        tx += f64::from(day.rejects) * from;
         tt += made(day) * from * from;
     }
     let z = tx / libm::sqrt(rate * (1.0 - rate) * tt);

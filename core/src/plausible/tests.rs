@@ -89,6 +89,27 @@ fn a_slip_is_asked_about(
     assert_eq!(still, code == "cannot-be", "{left:?}");
 }
 
+/// A test piece of 30 % of colorant may be one, one of more looks like a slip, and one of more than twice the base cannot be: 15 g,
+/// 15.1 g and 101 g in 50 g. That of a book that is sure of its material is taken.
+#[rstest]
+#[case("15 g", None, None)]
+#[case("15.1 g", Some("unlikely"), None)]
+#[case("101 g", Some("cannot-be"), Some("cannot-be"))]
+fn a_strong_test_piece_is_asked_about(
+    #[case] dose: &str,
+    #[case] code: Option<&str>,
+    #[case] if_sure: Option<&str>,
+) {
+    let path = "/materials/plum/let_downs/1/dose";
+    for (sure, code) in [(false, code), (true, if_sure)] {
+        let changes = [(path, json!(dose)), ("/materials/plum/sure", json!(sure))];
+        let found = faults(DEMO, &changes);
+        let here: Vec<_> = found.iter().filter(|(at, ..)| at == path).collect();
+        let codes: Vec<&str> = here.iter().map(|(_, code, _)| &**code).collect();
+        assert_eq!(codes, Vec::from_iter(code), "{sure}: {found:?}");
+    }
+}
+
 /// Of every quantity, numbers on both sides of each of its bounds.
 #[test]
 fn each_bound_holds_on_both_sides() {

@@ -142,6 +142,8 @@ mod tests {
             let line = alloc::format!("In {name}: ΔE₀₀ {:.1}, ", number(&light["difference"]));
             assert!(text[i + 1].as_str().unwrap().starts_with(&line), "{answer}");
         }
+        // The last word is the eye's.
+        assert_eq!((text.len(), &text[3]), (4, &answer["statement"]), "{answer}");
         let same =
             result(json!({ "calculate": "color-lights", "color": humps, "other_color": humps }));
         assert_eq!(same["lights"][0]["index"], 0.0, "{same}");

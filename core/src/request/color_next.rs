@@ -76,7 +76,7 @@ response! {
         pub through_now: Option<ShownThrough>,
         /// The same once it is added.
         pub through_after: Option<ShownThrough>,
-        /// The colorant that is too much already, if more base is needed.
+        /// The colorant that is too much already, if that is why more base is needed; else one drop of what is missing is too much.
         pub too_much: Option<String>,
         /// Base to add first, if more base is needed; none if not even 20 such pots would do.
         pub more_base: Option<Shown<Mass>>,
@@ -390,10 +390,13 @@ fn lines(response: &ColorNextResponse) -> Vec<String> {
             Vec::new(),
         ),
         Verdict::MoreBase => {
-            let what = response.too_much.as_deref().unwrap_or("a colorant");
+            let why = match &response.too_much {
+                Some(what) => format!("There is too much {what} in it"),
+                None => "One drop or spoon of what is missing is too much for so little base".into(),
+            };
             let first = match &response.more_base {
-                Some(more) => format!("There is too much {what} in it. Add {} of base, stir, and ask again.", more.text),
-                None => format!("There is too much {what} in it, more than 20 such pots would thin. Begin a new pot."),
+                Some(more) => format!("{why}. Add {} of base, stir, and ask again.", more.text),
+                None => format!("{why}, more than 20 such pots would thin. Begin a new pot."),
             };
             (first, Vec::new())
         }

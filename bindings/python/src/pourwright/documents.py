@@ -888,7 +888,8 @@ class ColorNextAnswer(TypedDict):
     """Color of a piece of it now that light goes through, if its thickness was stated; `now` is for an opaque one."""
 
     too_much: str | None
-    """The colorant that is too much already, if more base is needed."""
+    """The colorant that is too much already, if that is why more base is needed; else one drop of what is missing is
+    too much."""
 
     verdict: Verdict
     """What to do."""

@@ -131,12 +131,13 @@ impl Resolver {
         }
         material.fluorescent = entry.fluorescent.unwrap_or(false);
         let let_downs = entry.let_downs.as_deref().unwrap_or_default();
+        let sure = entry.sure;
         let read = self.each(&path.key("let_downs"), let_downs, |resolver, path, entry| {
             let own = path.key("dose");
             let mass = material.mass_of(&entry.dose, resolver.system, "its test pieces");
             let mass = resolver.keep(&own, mass);
             let piece = entry.read_at(path, mass, resolver)?;
-            resolver.plausible_let_down(&own, &entry.dose, piece.dose);
+            resolver.plausible_let_down(&own, sure, &entry.dose, piece.dose);
             Some(piece)
         });
         material.let_downs = read.unwrap_or_default();

@@ -167,9 +167,16 @@ impl Resolver {
         }
     }
 
-    /// Dose of a test piece.
-    pub(super) fn plausible_let_down(&mut self, path: &Path<'_>, dose: &Amount, ratio: Ratio) {
-        self.check_number(path, false, Quantity::SmallDose, &dose.to_string(), ratio.value);
+    /// Dose of a test piece; `sure` is what its material says.
+    pub(super) fn plausible_let_down(
+        &mut self,
+        path: &Path<'_>,
+        sure: Option<bool>,
+        dose: &Amount,
+        ratio: Ratio,
+    ) {
+        let of = Numbers::of(path, sure);
+        self.check_number(path, of.sure, Quantity::SmallDose, &dose.to_string(), ratio.value);
     }
 
     /// Doses per base; those of finished mix are solved for with their own faults.

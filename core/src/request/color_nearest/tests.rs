@@ -132,3 +132,25 @@ fn formulas_have_swatches_of_thin_pieces() {
     // Flake is named with its share at that depth.
     assert!(answer["formulas"].to_string().contains("of a piece of 2 mm"), "{answer}");
 }
+
+/// A formula is what a cup that was poured by it is: as far from the color, and as sure, if the drops do not scatter.
+#[test]
+fn a_formula_is_a_cup_of_it() {
+    let color = json!({ "lab": [60, 10, 5] });
+    let mut near = request(color.clone());
+    let book = &mut near["book"];
+    book["bench"]["uncertainty"] = json!({ "drop_scatter": "0 %" });
+    book["formulas"]["plain plum"] =
+        json!({ "per": "120 g", "base": "clear-base", "doses": { "plum": "12 drops" } });
+    let trial = json!({ "start": "120 g", "base": "clear-base", "log": [{ "plum": "12 drops" }] });
+    let next = json!({
+        "calculate": "color-next", "book": book.clone(), "trial": trial, "target": color
+    });
+    let (near, next) = (result(near), result(next));
+    let formulas = near["formulas"].as_array().unwrap();
+    let found = &formulas.iter().find(|one| one["formula"] == "plain plum").unwrap()["difference"];
+    for field in ["difference", "low", "high"] {
+        let [one, other] = [found, &next["now"]].map(|of| of[field].as_f64().unwrap());
+        assert!((one - other).abs() < 1e-6, "{field}: {found} {}", next["now"]);
+    }
+}

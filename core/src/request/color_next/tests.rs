@@ -96,6 +96,32 @@ fn too_much_takes_a_larger_pot() {
     assert!((100.0..600.0).contains(&grams), "{answer}");
 }
 
+/// In 15 g of base a drop of soot is far too dark for a light gray, and nothing is in it that could be too much. In the base that is
+/// asked for, one drop goes in.
+#[test]
+fn one_drop_may_be_too_much() {
+    let mut request = request();
+    request["trial"] = json!({ "start": "15 g", "base": "clear-base", "log": [] });
+    request["target"] = json!({ "lab": [80, -0.3, 2] });
+    request["leave_out"] = json!(["plum", "rust", "moss", "chalk"]);
+    request.as_object_mut().unwrap().remove("seen");
+    let answer = result(request.clone());
+    assert_eq!(
+        (&answer["verdict"], &answer["too_much"], &answer["add"]),
+        (&json!("more-base"), &json!(null), &json!([])),
+        "{answer}"
+    );
+    let more = answer["more_base"]["text"].as_str().unwrap();
+    let line = alloc::format!(
+        "One drop or spoon of what is missing is too much for so little base. Add {more} of base, stir, and ask again."
+    );
+    assert_eq!(answer["text"][0], line, "{answer}");
+    request["trial"]["log"] = json!([{ "clear-base": more }]);
+    let answer = result(request);
+    assert_eq!(answer["all_the_way"][0]["amount"], "1 drop", "{answer}");
+    assert!(number(&answer["stays_off"]) <= 1.0, "{answer}");
+}
+
 #[test]
 fn a_color_that_these_cannot_make_is_out_of_reach() {
     let mut request = request();
@@ -150,6 +176,36 @@ fn drops_in_the_cup_scatter() {
     // Of the first eight 0.2²/8 of their own dose, of the second eight (0.2/√8/2)² of all.
     let wanted = common * (0.04 / 8.0 + 0.04 / 8.0 / 4.0) / 0.01;
     assert!((found / wanted - 1.0).abs() < 0.01, "{found} {wanted}");
+}
+
+/// What a spoon leaves out or heaps makes the cup less sure. A powder that was weighed, on a bench without spoons, has no part in
+/// that: the cup is as sure as with level spoons that are exact.
+#[test]
+fn what_was_weighed_does_not_scatter() {
+    let unsure = |spoons: Option<&str>| {
+        let mut request = request();
+        let book = &mut request["book"];
+        let chalk = book["materials"]["chalk"].as_object_mut().unwrap();
+        chalk.remove("drop");
+        chalk.insert("as_scooped".into(), json!("0.35 g/mL"));
+        chalk["let_downs"][0]["dose"] = json!("0.116 g");
+        chalk["let_downs"][1]["dose"] = json!("0.464 g");
+        book["formulas"]["shell"]["doses"]["chalk"] = json!("1 g");
+        match spoons {
+            Some(level) => book["bench"]["uncertainty"] = json!({ "spoon_level": level }),
+            None => drop(book["bench"].as_object_mut().unwrap().remove("spoons")),
+        }
+        let log = json!([{ "soot": "1 drop", "chalk": "1 g" }]);
+        request["trial"] = json!({ "start": "120 g", "base": "clear-base", "log": log });
+        request.as_object_mut().unwrap().remove("seen");
+        (request["close_enough"], request["target"]) = (json!(20), json!({ "lab": [80, 0, 0] }));
+        let answer = result(request);
+        assert_eq!(answer["verdict"], "close-enough", "{answer}");
+        number(&answer["expected_uncertainty"][0])
+    };
+    let (heaped, exact, weighed) = (unsure(Some("50 %")), unsure(Some("0 %")), unsure(None));
+    assert!(heaped > 1.05 * exact, "{heaped} {exact}");
+    assert!((weighed / exact - 1.0).abs() < 1e-9, "{weighed} {exact}");
 }
 
 /// As much base again halves what is in the cup: the pot is what it would be if it had been poured so.
@@ -368,6 +424,31 @@ fn a_thin_piece_shows_what_is_behind_it() {
     // Without the opaque color of the base its thin piece shows K/S.
     request["book"]["materials"]["clear-base"].as_object_mut().unwrap().remove("color");
     assert!(number(&result(request)["through_now"]["shows_through"]) > 0.0);
+}
+
+/// The lines say how a thin piece looks now and, if something is added, how it looks then; what else to know comes after that.
+#[test]
+fn a_thin_piece_has_its_lines() {
+    let mut request = request();
+    request["book"]["materials"]["clear-base"]["over_backings"] = over_backings();
+    request["piece_thickness"] = json!("2 mm");
+    request["trial"]["log"][2] = json!({ "plum": "3 drops", "teal-flake": "1/8 tsp" });
+    for (close, starts) in [(0.5, &["A piece now. ", "Then. "][..]), (20.0, &["A piece now. "])] {
+        request["close_enough"] = json!(close);
+        let answer = result(request.clone());
+        assert_eq!(answer["verdict"], if close < 1.0 { "add" } else { "close-enough" }, "{answer}");
+        let lines: Vec<&str> =
+            answer["text"].as_array().unwrap().iter().map(|line| line.as_str().unwrap()).collect();
+        let at = lines.iter().position(|line| line.starts_with("A piece now. ")).unwrap();
+        for (line, start) in lines[at..].iter().zip(starts) {
+            assert!(line.starts_with(start), "{lines:?}");
+        }
+        let notes = answer["notes"].as_array().unwrap().iter().map(|note| &note["message"]);
+        let notes: Vec<&str> = notes.map(|message| message.as_str().unwrap()).collect();
+        assert!(!notes.is_empty(), "{answer}");
+        let rest = [&notes[..], &[answer["statement"].as_str().unwrap()]].concat();
+        assert_eq!(lines[at + starts.len()..], rest, "{lines:?}");
+    }
 }
 
 #[test]

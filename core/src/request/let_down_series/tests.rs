@@ -84,6 +84,21 @@ fn a_piece_is_as_sure_as_its_drops() {
     }
 }
 
+/// Drops that scatter by 20 % are within 0.05 % only if 160,000 of them are counted, which nobody does: 10,000 are the most, and
+/// the answer says how sure these are, 20 %/100.
+#[test]
+fn nobody_counts_more_than_ten_thousand_drops() {
+    let mut request = request("soot");
+    request["book"]["bench"]["uncertainty"] = json!({ "drop_scatter": "20 %" });
+    request["book"]["materials"]["soot"]["tolerance"] = json!("0.05 %");
+    let answer = result(request);
+    for piece in &answer["pieces"].as_array().unwrap()[1..] {
+        assert_eq!(piece["dose"], "10000 drops", "{answer}");
+        let unsure = piece["uncertainty"]["value"].as_f64().unwrap();
+        assert!((unsure / 0.002 - 1.0).abs() < 1e-9, "{answer}");
+    }
+}
+
 /// What the answer says, poured and read, is what a book takes.
 #[rstest]
 #[case("fine-salt", "color-no-colorant")]

@@ -128,3 +128,40 @@ fn the_least_sure_dose_says_why() {
     let how = lines.iter().find(|line| line.starts_with("How sure: ")).unwrap();
     assert!(how.ends_with("; mostly leveling the spoon of shine."), "{how}");
 }
+
+/// 40 g of color in 100 g of base is more than 30 %: it looks like a slip, and stood in the cup. What is as usual is not named.
+#[test]
+fn what_is_unusual_is_named_and_kept_as_sure() {
+    let book = LoadedBook::from_text(BOOK).unwrap();
+    let ask = |blue: &str| {
+        let log = json!([{ "blue": blue, "shine": "1 g" }]);
+        let trial = json!({ "start": "100 g", "base": "clear", "log": log });
+        let request = json!({ "calculate": "trial", "trial": trial, "save_as": "night" });
+        serde_json::from_str::<Value>(&book.answer_text(&request.to_string())).unwrap()
+    };
+    let unusual = |answer: &Value| {
+        let lines = answer["result"]["text"].as_array().unwrap().iter();
+        let lines = lines.filter_map(|line| line.as_str().unwrap().strip_prefix("Unusual: "));
+        lines.map(ToString::to_string).collect::<Vec<String>>()
+    };
+    let answer = ask("40 g");
+    assert_eq!(
+        unusual(&answer),
+        ["blue 40 g. Check what was written down before you keep it."],
+        "{answer}"
+    );
+    assert_eq!(answer["result"]["write"][0]["value"]["sure"], json!(true), "{answer}");
+    // At the limit it is as usual, and a book needs no word of it.
+    let answer = ask("30 g");
+    assert_eq!(unusual(&answer), [""; 0], "{answer}");
+    assert_eq!(answer["result"]["write"][0]["value"].get("sure"), None, "{answer}");
+    // More than twice as much color as base cannot be, whoever is sure of it: it is not saved.
+    let answer = ask("201 g");
+    let faults = answer["faults"].as_array().unwrap_or_else(|| panic!("{answer}"));
+    assert_eq!(faults.len(), 1, "{answer}");
+    assert_eq!(
+        (&faults[0]["path"], &faults[0]["code"]),
+        (&json!("/save_as"), &json!("cannot-be")),
+        "{answer}"
+    );
+}
