@@ -103,7 +103,7 @@ use crate::caution::Caution;
 use crate::formula::WrittenIn;
 use crate::material::{Adding, Kind};
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
-use crate::show::{Calculated, Note, Shown, part};
+use crate::show::{Calculated, Note, Shown, TextScale, part};
 
 part! {
     /// A day's plan, complete: print it as a bench sheet, keep it as the day's record. The same book and orders give
@@ -457,6 +457,12 @@ part! {
         pub text: String,
         /// How several pots become hot at once, each a sentence.
         pub details: Vec<String>,
+        /// The scale of the details, where some of them read otherwise on the other one.
+        #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
+        pub scale: Option<TextScale>,
+        /// The details on the other scale, one for each; empty where all are the same.
+        #[cfg_attr(feature = "document", serde(default, skip_serializing_if = "Vec::is_empty"))]
+        pub other_details: Vec<String>,
     }
 }
 

@@ -61,7 +61,7 @@ impl Workshop<'_> {
             lines,
             steps: steps::steps(layout, &pots, book, day.day.as_deref()),
             pots,
-            work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
+            work: layout.work.iter().map(|work| pot::work(work, layout, book.system)).collect(),
             clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(|one| pot::shelf(layout, one)).collect(),
             stock,
