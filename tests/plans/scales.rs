@@ -71,22 +71,22 @@ fn objection(text: &str, scale: &Value, other: Option<&str>, cup: f64) -> Option
 }
 
 /// Counts sentences on two scales; what is wrong with them is added to `found`.
-fn look_at(value: &Value, cup: f64, found: &mut Vec<String>) -> usize {
+fn look_at(value: &Value, of_plan: &Value, cup: f64, found: &mut Vec<String>) -> usize {
     let mut count = 0;
     match value {
         Value::Array(list) => {
-            count += list.iter().map(|one| look_at(one, cup, found)).sum::<usize>()
+            count += list.iter().map(|one| look_at(one, of_plan, cup, found)).sum::<usize>()
         }
         Value::Object(object) => {
             for (name, below) in object.iter().filter(|(name, _)| *name != "made_from") {
                 let before = found.len();
-                count += look_at(below, cup, found);
+                count += look_at(below, of_plan, cup, found);
                 for wrong in found.iter_mut().skip(before) {
                     *wrong = format!("/{name}{wrong}");
                 }
             }
             let is_quantity = object.contains_key("value");
-            let scale = object.get("scale").unwrap_or(&Value::Null);
+            let scale = if is_quantity { &value["scale"] } else { of_plan };
             let other = object.get("other").and_then(Value::as_str);
             let is_sentence =
                 ["number", "go", "amount"].iter().any(|name| object.contains_key(*name));
@@ -109,7 +109,7 @@ fn look_at(value: &Value, cup: f64, found: &mut Vec<String>) -> usize {
                     let other = others.get(place).filter(|other| *other != detail);
                     count += usize::from(other.is_some());
                     let other = other.and_then(Value::as_str);
-                    found.extend(objection(detail.as_str().unwrap(), scale, other, cup));
+                    found.extend(objection(detail.as_str().unwrap(), of_plan, other, cup));
                 }
             }
         }
@@ -130,7 +130,8 @@ const SYSTEMS: [(&str, f64); 4] = [
 fn looked_at(book: &Value, orders: &Value, cup: f64) -> Option<usize> {
     let made = plan(&book.to_string(), &orders.to_string()).ok()?;
     let mut found = Vec::new();
-    let count = look_at(&serde_json::to_value(&made).unwrap(), cup, &mut found);
+    let made = serde_json::to_value(&made).unwrap();
+    let count = look_at(&made, &made["scale"], cup, &mut found);
     assert!(found.is_empty(), "{}", found.join("\n"));
     Some(count)
 }

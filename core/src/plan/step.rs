@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use crate::caution::Caution;
 use crate::quantity::{ThermodynamicTemperature, Time};
-use crate::show::{Shown, TextScale, part};
+use crate::show::{Shown, part};
 use crate::words::words;
 
 words! {
@@ -65,9 +65,6 @@ part! {
         pub number: u32,
         /// The action, in one or two sentences that begin with the verb.
         pub text: String,
-        /// The scale of the text and the details, where some of them read otherwise on the other one.
-        #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
-        pub scale: Option<TextScale>,
         /// The text on the other scale, where it is not the same.
         #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
         pub other: Option<String>,
@@ -108,9 +105,6 @@ part! {
         pub id: String,
         /// The action, in a few words.
         pub text: String,
-        /// The scale of the text, where it reads otherwise on the other one.
-        #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
-        pub scale: Option<TextScale>,
         /// The text on the other scale, where it is not the same.
         #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
         pub other: Option<String>,

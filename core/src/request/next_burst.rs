@@ -151,7 +151,7 @@ impl Heat<'_> {
         let (hot_row, last_band) = (rows.get(hot)?, hot.checked_sub(1).and_then(|at| rows.get(at)));
         let hot_from = last_band.and_then(|row| row.below.clone());
         let hot_to = hot_row.below.clone();
-        let (go, Sentence { text, scale, other }) = match &row.burst {
+        let (go, Sentence { text, other }) = match &row.burst {
             Some(burst) => {
                 let text = format!("{} in the oven, then stir and read again.", burst.text);
                 (AtReading::Burst, text.into())
@@ -175,7 +175,7 @@ impl Heat<'_> {
             reading: shown,
             go,
             text,
-            scale,
+            scale: other.is_some().then(|| TextScale::of(system)),
             other,
             item: self.step.items.get(place).filter(|_| is_done).map(|item| item.id.to_owned()),
             burst: row.burst.clone(),

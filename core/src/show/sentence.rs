@@ -7,19 +7,17 @@ use core::cell::Cell;
 use super::{Showable, Shown, TextScale};
 use crate::quantity::System;
 
-/// A sentence as a bench reads it, in the book's measures.
+/// A sentence on the scale of the book's measures.
 #[derive(Debug, Clone, Default, PartialEq)]
 pub(crate) struct Sentence {
     pub(crate) text: String,
-    /// Its scale, where it reads otherwise on the other one.
-    pub(crate) scale: Option<TextScale>,
     /// The same on the other scale, where that is not the same.
     pub(crate) other: Option<String>,
 }
 
 impl From<String> for Sentence {
     fn from(text: String) -> Self {
-        Self { text, ..Self::default() }
+        Self { text, other: None }
     }
 }
 
@@ -27,14 +25,14 @@ impl Sentence {
     /// What `write` says with quantities in the measures of `system`, and on the other scale if one of them reads otherwise
     /// there. A sentence without such a quantity is written once.
     pub(crate) fn of(system: System, write: impl Fn(&Quantities) -> String) -> Self {
-        let scale = TextScale::of(system);
-        let own = Quantities { other: scale.other(), is_other: false, differ: Cell::new(false) };
+        let other = TextScale::of(system).other();
+        let own = Quantities { other, is_other: false, differ: Cell::new(false) };
         let text = write(&own);
         if !own.differ.get() {
             return text.into();
         }
         let other = write(&Quantities { is_other: true, ..own });
-        Self { text, scale: Some(scale), other: Some(other) }
+        Self { text, other: Some(other) }
     }
 }
 
@@ -60,8 +58,6 @@ impl Quantities {
 #[derive(Default)]
 pub(crate) struct Sentences {
     pub(crate) texts: Vec<String>,
-    /// The scale of those that read otherwise on the other one.
-    pub(crate) scale: Option<TextScale>,
     /// The same on the other scale; empty where all are the same there.
     pub(crate) others: Vec<String>,
 }
@@ -69,14 +65,13 @@ pub(crate) struct Sentences {
 impl FromIterator<Sentence> for Sentences {
     fn from_iter<I: IntoIterator<Item = Sentence>>(list: I) -> Self {
         let mut all = Self::default();
-        for Sentence { text, scale, other } in list {
+        for Sentence { text, other } in list {
             if let Some(other) = other {
                 if all.others.is_empty() {
                     all.others.clone_from(&all.texts);
                 }
                 all.others.push(other);
-                all.scale = scale;
-            } else if all.scale.is_some() {
+            } else if !all.others.is_empty() {
                 all.others.push(text.clone());
             }
             all.texts.push(text);
@@ -89,10 +84,9 @@ impl FromIterator<Sentence> for Sentences {
 mod tests {
     use alloc::format;
     use alloc::string::ToString;
-    use alloc::vec;
 
     use super::*;
-    use crate::quantity::{ThermodynamicTemperature, Time, Volume};
+    use crate::quantity::{Measurable, ThermodynamicTemperature, Time, Volume};
     use crate::show::text;
 
     const US: System = System::UsCustomary;
@@ -107,10 +101,8 @@ mod tests {
             Sentence::of(system, |on| format!("{} to {}", on.text(&level), on.text(&at)))
         };
         let (us, metric) = ("1 1/4 cup to 338 °F".to_string(), "305 mL to 170 °C".to_string());
-        let scale = Some(TextScale::Us);
-        assert_eq!(written(US), Sentence { text: us.clone(), scale, other: Some(metric.clone()) });
-        let scale = Some(TextScale::Metric);
-        assert_eq!(written(System::Metric), Sentence { text: metric, scale, other: Some(us) });
+        assert_eq!(written(US), Sentence { text: us.clone(), other: Some(metric.clone()) });
+        assert_eq!(written(System::Metric), Sentence { text: metric, other: Some(us) });
     }
 
     #[test]
@@ -127,16 +119,12 @@ mod tests {
     #[test]
     fn a_list_has_all_sentences_on_the_other_scale_or_none() {
         let plain = |text: &str| Sentence::from(text.to_string());
-        let scale = Some(TextScale::Us);
-        let hot = Sentence { scale, other: Some("170 °C".to_string()), ..plain("338 °F") };
+        let hot = Sentence { other: Some("170 °C".to_string()), ..plain("338 °F") };
         let of = |list: [Sentence; 3]| Sentences::from_iter(list);
         let all = of([plain("Stir."), hot, plain("Read.")]);
-        assert_eq!(
-            (all.texts, all.scale),
-            (vec!["Stir.".into(), "338 °F".into(), "Read.".into()], scale)
-        );
+        assert_eq!(all.texts, ["Stir.", "338 °F", "Read."]);
         assert_eq!(all.others, ["Stir.", "170 °C", "Read."]);
         let all = of([plain("Stir."), plain("Wait."), plain("Read.")]);
-        assert_eq!((all.texts.len(), all.scale, all.others.len()), (3, None, 0));
+        assert_eq!((all.texts.len(), all.others.len()), (3, 0));
     }
 }

@@ -53,7 +53,6 @@ fn at(draw: u32) -> StepAt {
         draw: Some(draw),
         number: 1,
         text,
-        scale: None,
         other: None,
         details,
         other_details,

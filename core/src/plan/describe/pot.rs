@@ -184,12 +184,11 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, system: System) -
     let mold = work.of.batch.mold.name.clone();
     let together = if from.len() > 1 { ", all hot at once" } else { "" };
     let shots = counted(work.shots, "shot");
-    let Sentences { texts: details, scale, others: other_details } =
+    let Sentences { texts: details, others: other_details } =
         together_words(heated, work.heating.as_ref(), system).into_iter().collect();
     Work {
         text: format!("{mold}: {shots} from {}{together}", words.join(" and ")),
         details,
-        scale,
         other_details,
         mold,
         shots: work.shots,

@@ -529,19 +529,17 @@ fn number(place: usize) -> u32 {
 }
 
 fn at(pot: &Pot, stage: u32, draw: Option<u32>, number: u32, words: Words) -> StepAt {
-    let Words { text: Sentence { text, scale, other }, details, readings, notes } = words;
-    let Sentences { texts: details, scale: of_details, others: other_details } =
-        details.into_iter().collect();
-    let (pot, scale) = (pot.pot.clone(), scale.or(of_details));
-    StepAt { pot, stage, draw, number, text, scale, other, details, other_details, readings, notes }
+    let Words { text: Sentence { text, other }, details, readings, notes } = words;
+    let Sentences { texts: details, others: other_details } = details.into_iter().collect();
+    let pot = pot.pot.clone();
+    StepAt { pot, stage, draw, number, text, other, details, other_details, readings, notes }
 }
 
 fn item(text: Sentence, amount: String) -> StepItem {
-    let Sentence { text, scale, other } = text;
+    let Sentence { text, other } = text;
     StepItem {
         id: String::new(),
         text,
-        scale,
         other,
         amount,
         material: None,
