@@ -50,7 +50,7 @@ fn wrong(value: &Value) -> Value {
 
 /// Sentences for people, and why nothing rests on them: every number in them is a field of the plan of its own, which is
 /// judged, and `sheet` and `steps` compare the words with the fields.
-const SENTENCES: [(&str, &str); 12] = [
+const SENTENCES: [(&str, &str); 16] = [
     ("/lines/*/what", "the name of a product, or one made of mold and formulas"),
     ("unknown/message", "why something is not known; its code is judged"),
     ("/pots/*/stages/*/weigh/*/doubt/main_source", "where most of a doubt comes from, in words"),
@@ -59,6 +59,10 @@ const SENTENCES: [(&str, &str); 12] = [
     ("/work/*/details/*", "advice for pots that are hot at once"),
     ("/steps/*/at/*/text", "an instruction; its items are judged"),
     ("/steps/*/at/*/details/*", "what to do when the thermometer shows otherwise"),
+    ("/work/*/other_details/*", "the same on the other scale: `scales` compares both"),
+    ("/steps/*/at/*/other", "the same on the other scale: `scales` compares both"),
+    ("/steps/*/at/*/other_details/*", "the same on the other scale: `scales` compares both"),
+    ("/steps/*/items/*/other", "the same on the other scale: `scales` compares both"),
     ("/steps/*/at/*/notes/*", "what the pot's fields hold, for the sheet"),
     ("/cost/known/text", "the sums in one sentence"),
     ("/proof/reasons/*/", "the argument in words; its counts are judged"),

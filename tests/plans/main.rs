@@ -6,5 +6,6 @@ mod demo;
 mod growth;
 mod pots;
 mod random;
+mod scales;
 mod sheet;
 mod steps;

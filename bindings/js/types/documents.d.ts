@@ -125,6 +125,10 @@ export type MoldMaterial = 'metal' | 'plaster' | 'silicone'
  */
 export type Overlap = 'refuse' | 'add' | 'last'
 /**
+ * The scale that a text is on, where two are in use.
+ */
+export type TextScale = 'us' | 'metric'
+/**
  * A property of a material that a calculation may need.
  */
 export type Property =
@@ -2000,9 +2004,13 @@ export interface Borrowed {
  */
 export interface Shown {
   /**
-   * The same on the other scale, metric or not, where both are in use.
+   * The same on the other scale, where both are in use.
    */
   other?: string | null
+  /**
+   * The scale of the text, where two are in use: of temperatures, pressures, and volumes that cups are filled to.
+   */
+  scale?: TextScale | null
   /**
    * How a bench reads it, in the book's measures.
    */
@@ -3725,6 +3733,11 @@ export interface PlanDocument {
    */
   questions: Note[]
   /**
+   * The scale of the steps' sentences that are on the other one too: that of thermometers and gauges in these measures.
+   * None in a plan that was stored before this was in it.
+   */
+  scale?: TextScale | null
+  /**
    * The leftovers of the order list, and the part of them that is used.
    */
   shelf: OnShelf[]
@@ -4117,6 +4130,14 @@ export interface StepAt {
    */
   number: number
   /**
+   * The text on the other scale, where it is not the same.
+   */
+  other?: string | null
+  /**
+   * The details on the other scale, one for each; empty where all are the same.
+   */
+  other_details?: string[]
+  /**
    * The pot's letter.
    */
   pot: string
@@ -4184,6 +4205,10 @@ export interface StepItem {
    * Which fill, burst or load, counted from 1.
    */
   number?: number | null
+  /**
+   * The text on the other scale, where it is not the same.
+   */
+  other?: string | null
   /**
    * Shots of a load.
    */
@@ -4267,6 +4292,10 @@ export interface Work {
    * The mold.
    */
   mold: string
+  /**
+   * The details on the other scale, one for each; empty where all are the same.
+   */
+  other_details?: string[]
   /**
    * Number of shots.
    */
@@ -6320,6 +6349,10 @@ export interface NextBurstResponse {
    */
   item?: string | null
   /**
+   * The sentence on the other scale, where it is not the same.
+   */
+  other?: string | null
+  /**
    * The pot's letter.
    */
   pot: string
@@ -6327,6 +6360,10 @@ export interface NextBurstResponse {
    * The reading, on the scale of the book.
    */
   reading: Shown
+  /**
+   * The scale of the sentence, where it reads otherwise on the other one.
+   */
+  scale?: TextScale | null
   /**
    * The same in a sentence.
    */
@@ -6365,6 +6402,10 @@ export interface SaltResponse {
    * Density of the finished plastic at 20 °C, voids counted.
    */
   density: Shown
+  /**
+   * The dose of a formula: by spoons or cups where they hold it within 1 in 1000, else by weight. Example: `"2 tbsp"`.
+   */
+  dose: string
   /**
    * Mass of salt for the base of the request.
    */

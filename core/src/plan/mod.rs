@@ -103,7 +103,7 @@ use crate::caution::Caution;
 use crate::formula::WrittenIn;
 use crate::material::{Adding, Kind};
 use crate::quantity::{Mass, MassDensity, Ratio, System, ThermodynamicTemperature, Time, Volume};
-use crate::show::{Calculated, Note, Shown, part};
+use crate::show::{Calculated, Note, Shown, TextScale, part};
 
 part! {
     /// A day's plan, complete: print it as a bench sheet, keep it as the day's record. The same book and orders give
@@ -115,6 +115,9 @@ part! {
         pub day: Option<String>,
         /// The measuring system: what a cup and a spoon hold.
         pub measures: System,
+        /// The scale of the steps' sentences that are on the other one too: that of thermometers and gauges in these measures.
+        /// None in a plan that was stored before this was in it.
+        pub scale: Option<TextScale>,
         /// The order lines, as given.
         pub lines: Vec<PlannedLine>,
         /// The pots, in the order in which they are first heated.
@@ -457,6 +460,9 @@ part! {
         pub text: String,
         /// How several pots become hot at once, each a sentence.
         pub details: Vec<String>,
+        /// The details on the other scale, one for each; empty where all are the same.
+        #[cfg_attr(feature = "document", serde(default, skip_serializing_if = "Vec::is_empty"))]
+        pub other_details: Vec<String>,
     }
 }
 

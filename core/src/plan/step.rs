@@ -65,8 +65,14 @@ part! {
         pub number: u32,
         /// The action, in one or two sentences that begin with the verb.
         pub text: String,
+        /// The text on the other scale, where it is not the same.
+        #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
+        pub other: Option<String>,
         /// Further points for the bench, each a sentence.
         pub details: Vec<String>,
+        /// The details on the other scale, one for each; empty where all are the same.
+        #[cfg_attr(feature = "document", serde(default, skip_serializing_if = "Vec::is_empty"))]
+        pub other_details: Vec<String>,
         /// The table to heat by, the coldest reading first; empty at every other step, and where the times are not known.
         pub readings: Vec<Reading>,
         /// Background, each a sentence.
@@ -99,6 +105,9 @@ part! {
         pub id: String,
         /// The action, in a few words.
         pub text: String,
+        /// The text on the other scale, where it is not the same.
+        #[cfg_attr(feature = "document", serde(skip_serializing_if = "Option::is_none"))]
+        pub other: Option<String>,
         /// By how much it is done: a tick made by another amount no longer holds.
         pub amount: String,
         /// The material that is measured.

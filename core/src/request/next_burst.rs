@@ -18,7 +18,8 @@ use crate::json::reader::Name;
 use crate::parameter::Parameter;
 use crate::plan::{Plan, PlanStep, Reading, StepAt, StepKind};
 use crate::quantity::{Measurable, System, ThermodynamicTemperature, Time};
-use crate::show::{Shown, text};
+use crate::show::sentence::Sentence;
+use crate::show::{Shown, TextScale, text};
 use crate::words::words;
 
 request! {
@@ -60,6 +61,12 @@ response! {
         pub go: AtReading,
         /// The same in a sentence.
         pub text: String,
+        /// The scale of the sentence, where it reads otherwise on the other one.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        pub scale: Option<TextScale>,
+        /// The sentence on the other scale, where it is not the same.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        pub other: Option<String>,
         /// The item of the step that this does; none while the pot cools.
         pub item: Option<String>,
         /// How long the oven runs.
@@ -144,18 +151,19 @@ impl Heat<'_> {
         let (hot_row, last_band) = (rows.get(hot)?, hot.checked_sub(1).and_then(|at| rows.get(at)));
         let hot_from = last_band.and_then(|row| row.below.clone());
         let hot_to = hot_row.below.clone();
-        let limit = |limit: &Option<Shown<ThermodynamicTemperature>>| {
-            limit.as_ref().map(|limit| limit.text.clone()).unwrap_or_default()
-        };
-        let (go, text) = match &row.burst {
+        let (go, Sentence { text, other }) = match &row.burst {
             Some(burst) => {
-                (AtReading::Burst, format!("{} in the oven, then stir and read again.", burst.text))
+                let text = format!("{} in the oven, then stir and read again.", burst.text);
+                (AtReading::Burst, text.into())
             }
-            None if place == hot => (AtReading::Hot, format!("It is hot: {}.", row.go)),
-            None => (
-                AtReading::Cool,
-                format!("Stop, and let it cool to {} or less. Do not heat it.", limit(&hot_to)),
-            ),
+            None if place == hot => (AtReading::Hot, format!("It is hot: {}.", row.go).into()),
+            None => {
+                let text = Sentence::of(system, |on| {
+                    let limit = hot_to.as_ref().map(|limit| on.text(limit)).unwrap_or_default();
+                    format!("Stop, and let it cool to {limit} or less. Do not heat it.")
+                });
+                (AtReading::Cool, text)
+            }
         };
         let mut cautions = Vec::from([Caution::HotPlastisol]);
         if go != AtReading::Hot {
@@ -167,6 +175,8 @@ impl Heat<'_> {
             reading: shown,
             go,
             text,
+            scale: other.is_some().then(|| TextScale::of(system)),
+            other,
             item: self.step.items.get(place).filter(|_| is_done).map(|item| item.id.to_owned()),
             burst: row.burst.clone(),
             expected: row.expected.clone(),

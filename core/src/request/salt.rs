@@ -1,5 +1,7 @@
 //! Salt, from any way to state it to all others.
 
+use alloc::string::String;
+
 use super::{request, response};
 use crate::book::PieceBody;
 use crate::codes::code;
@@ -100,6 +102,8 @@ response! {
         pub mass: Shown<Mass>,
         /// Its volume as scooped, where that density of the salt is known.
         pub as_scooped: Option<Shown<Volume>>,
+        /// The dose of a formula: by spoons or cups where they hold it within 1 in 1000, else by weight. Example: `"2 tbsp"`.
+        pub dose: String,
         /// Mass of salt per mass of base.
         pub of_base: Shown<Ratio>,
         /// Mass of salt per finished mass.
@@ -417,8 +421,11 @@ fn respond(
     };
     let (piece_min, piece_max) = (fed(0.0)?, fed(1.0)?);
     let scoop = unsalted.salt.scooped_density.map(|density| density.scoop_of(mass));
+    let spooned = scoop.and_then(|scoop| text::spooned(scoop, system));
+    let shown = text::mass(mass);
     Ok(SaltResponse {
-        mass: text::mass(mass),
+        dose: spooned.map_or_else(|| shown.text.clone(), |spooned| spooned.text),
+        mass: shown,
         as_scooped: scoop.map(|scoop| text::scoop(scoop, system)),
         of_base: text::percent(mass / unsalted.base_mass),
         of_finished: text::percent(of_finished),
@@ -456,6 +463,17 @@ mod tests {
 
     fn known(answer: &Value, field: &str) -> f64 {
         answer[field]["known"]["speed"]["value"].as_f64().unwrap_or_else(|| panic!("{answer}"))
+    }
+
+    /// By hand: a US teaspoon is 4.929 mL, 6.802 mL of the salt are 8.298 g.
+    #[test]
+    fn a_dose_is_by_the_spoon_where_one_holds_it() {
+        for (as_scooped, dose) in
+            [("3 tbsp", "3 tbsp"), ("1/2 tsp", "1/2 tsp"), ("6.802 mL", "8.3 g")]
+        {
+            let answer = result(request(json!({ "as_scooped": as_scooped })));
+            assert_eq!(answer["dose"], dose, "{as_scooped}: {answer}");
+        }
     }
 
     /// The salt for a wanted fall makes that fall; without it the piece falls more slowly.

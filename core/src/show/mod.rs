@@ -5,6 +5,7 @@ pub(crate) mod legible;
 mod note;
 pub(crate) mod page;
 mod part;
+pub(crate) mod sentence;
 mod shown;
 pub(crate) mod text;
 
@@ -12,4 +13,4 @@ pub(crate) use figure::{Figure, both_scales, density, mass, number, percent, vol
 pub(crate) use note::because;
 pub use note::{Calculated, Note};
 pub(crate) use part::part;
-pub use shown::{Showable, Shown};
+pub use shown::{Showable, Shown, TextScale};

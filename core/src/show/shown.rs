@@ -7,17 +7,50 @@ use crate::quantity::{
     Amount, DynamicViscosity, Length, Mass, MassDensity, Measurable, Power, Pressure, Ratio,
     System, TemperatureInterval, ThermodynamicTemperature, Time, Unit, Velocity, Volume, value_in,
 };
+use crate::words::words;
+
+words! {
+    /// The scale that a text is on, where two are in use.
+    pub enum TextScale {
+        /// Degrees Fahrenheit, inches of mercury, cups.
+        Us = "us",
+        /// Degrees Celsius, kilopascals, milliliters.
+        Metric = "metric",
+    }
+}
+
+impl TextScale {
+    /// The scale of thermometers and gauges where a book measures in `system`.
+    pub(crate) fn of(system: System) -> Self {
+        match system {
+            System::UsCustomary | System::UsLabel => Self::Us,
+            System::Metric | System::Imperial => Self::Metric,
+        }
+    }
+
+    /// The other one.
+    #[must_use]
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Us => Self::Metric,
+            Self::Metric => Self::Us,
+        }
+    }
+}
 
 /// A quantity and its text. In a document it is `{ "text", "value", "unit" }`, the value in the
 /// unit that all results use for its kind: g, mL, g/mL, °C, K, s, cm/s, kPa, W, Pa.s, 1; and
-/// `"other"`, where it is read on two scales.
+/// `"scale"` and `"other"`, where it is read on two scales.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Shown<Q> {
     /// The quantity.
     pub quantity: Q,
     /// How a bench reads it, in the book's measures.
     pub text: String,
-    /// The same on the other scale, metric or not, where both are in use.
+    /// The scale of the text, where two are in use: of temperatures, pressures, and volumes that cups are filled to. None of
+    /// any other quantity, and of a plan that an older version stored.
+    pub scale: Option<TextScale>,
+    /// The same on the other scale, where both are in use.
     pub other: Option<String>,
     /// The number in the unit of results.
     value: f64,
@@ -79,7 +112,7 @@ impl<Q: Showable> Shown<Q> {
 
     /// The quantity that is `value` of the unit of results, with its text.
     fn of_value(value: f64, text: impl Into<String>) -> Self {
-        Self { quantity: Q::from_shown(value), text: text.into(), other: None, value }
+        Self { quantity: Q::from_shown(value), text: text.into(), scale: None, other: None, value }
     }
 
     /// The number in the unit of results. Where the text is all of the quantity (`4 cup`), it is the number nearest to
@@ -120,15 +153,17 @@ impl<Q: Showable> Shown<Q> {
         const ROUNDINGS: f64 = 8.0 * f64::EPSILON;
         let scale = libm::fabs(exact) + libm::fabs(Q::from_si(0.0).shown_value());
         match libm::fabs(exact - self.value) <= ROUNDINGS * scale {
-            true => Self { other: self.other, ..Self::of_value(exact, self.text) },
+            true => {
+                Self { scale: self.scale, other: self.other, ..Self::of_value(exact, self.text) }
+            }
             false => self,
         }
     }
 
-    /// The same with its text on the other scale.
+    /// The same, its text being on `scale`, with its text on the other one.
     #[must_use]
-    pub(crate) fn or(self, other: impl Into<String>) -> Self {
-        Self { other: Some(other.into()), ..self }
+    pub(crate) fn or(self, scale: TextScale, other: impl Into<String>) -> Self {
+        Self { scale: Some(scale), other: Some(other.into()), ..self }
     }
 
     /// The same with another text.
@@ -136,6 +171,15 @@ impl<Q: Showable> Shown<Q> {
     #[must_use]
     pub(crate) fn with_text(self, text: String) -> Self {
         Self { text, ..self }
+    }
+
+    /// Its text on `scale`; that which it has, where only one is in use.
+    #[must_use]
+    pub fn on(&self, scale: TextScale) -> &str {
+        match (self.scale, &self.other) {
+            (Some(own), Some(other)) if own != scale => other,
+            _ => &self.text,
+        }
     }
 
     /// Its text with that on the other scale: `338 °F (170 °C)`.
@@ -159,7 +203,7 @@ mod document {
     use serde::{Serialize, Serializer};
     use serde_json::Value;
 
-    use super::{Showable, Shown};
+    use super::{Showable, Shown, TextScale};
     use crate::fault::Fault;
     use crate::json::read_back::{Parts, ReadBack, deserialize_by_reading_back, or_null};
     use crate::json::reader::Node;
@@ -171,7 +215,10 @@ mod document {
     struct Form<'a> {
         /// How a bench reads it, in the book's measures.
         text: Cow<'a, str>,
-        /// The same on the other scale, metric or not, where both are in use.
+        /// The scale of the text, where two are in use: of temperatures, pressures, and volumes that cups are filled to.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        scale: Option<TextScale>,
+        /// The same on the other scale, where both are in use.
         #[serde(skip_serializing_if = "Option::is_none")]
         other: Option<Cow<'a, str>>,
         /// The number.
@@ -184,6 +231,7 @@ mod document {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             let form = Form {
                 text: Cow::Borrowed(&self.text),
+                scale: self.scale,
                 other: self.other.as_deref().map(Cow::Borrowed),
                 value: self.value,
                 unit: Cow::Borrowed(Q::UNIT),
@@ -203,13 +251,14 @@ mod document {
         }
     }
 
+    or_null! { TextScale; }
     or_null! { Shown<Q>, Q: Showable; }
     deserialize_by_reading_back! { Shown<Q>, Q: Showable; }
 
     impl<Q: Showable> ReadBack for Shown<Q> {
         fn read_back(node: &Node<'_>, faults: &mut Vec<Fault>) -> Self {
-            let (text, other, value) = shown(node, Q::UNIT, faults);
-            Self { other, ..Self::of_value(value, text) }
+            let (text, scale, other, value) = shown(node, Q::UNIT, faults);
+            Self { scale, other, ..Self::of_value(value, text) }
         }
     }
 
@@ -217,10 +266,11 @@ mod document {
         node: &Node<'_>,
         wanted: &str,
         faults: &mut Vec<Fault>,
-    ) -> (String, Option<String>, f64) {
+    ) -> (String, Option<TextScale>, Option<String>, f64) {
         let before = faults.len();
         let mut parts = Parts::open(node, faults);
         let text = parts.take("text", faults);
+        let scale = parts.take("scale", faults);
         let other = parts.take("other", faults);
         let value = parts.take("value", faults);
         let unit: String = parts.take("unit", faults);
@@ -229,7 +279,7 @@ mod document {
             let unit = Value::String(unit);
             faults.push(node.child("unit", &unit).mismatch(&format!("\"{wanted}\"")));
         }
-        (text, other, value)
+        (text, scale, other, value)
     }
 }
 

@@ -3,7 +3,7 @@
 use alloc::format;
 use alloc::string::{String, ToString};
 
-use super::{Showable, Shown};
+use super::{Showable, Shown, TextScale};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
@@ -105,17 +105,12 @@ fn in_cups(volume: Volume, system: System) -> Option<Amount> {
 /// that is off: `2.259 mL (about 1/4 + 1/8 + 1/16 tsp, -4.5 %)`.
 #[cfg(feature = "document")]
 pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
-    // Nobody levels more spoonfuls than that.
-    const MOST_SPOONFULS: f64 = 6.0;
-    // Near enough to be called by its name, a coarser measure is better than a finer one.
-    let near = |off| nearest_household(volume, system, Ratio::from(off));
-    let exact = near(1e-3).ok().filter(|amount| says(amount, volume, system));
-    if let Some(amount) = exact
-        && (amount.unit() != Unit::TSP || amount.value().to_f64() <= MOST_SPOONFULS)
-    {
-        return by_amount(volume, Ok(amount), Unit::MILLILITER, system);
+    if let Some(spooned) = spooned(volume, system) {
+        return spooned;
     }
-    let about = near(0.05).ok().filter(|amount| !amount.value().is_zero());
+    // Near enough to be called by its name, a coarser measure is better than a finer one.
+    let about = nearest_household(volume, system, Ratio::from(0.05)).ok();
+    let about = about.filter(|amount| !amount.value().is_zero());
     let said = about.and_then(|about| Some((about, about.to::<Volume>(system).ok()?)));
     let milliliters = by_amount(volume, in_four_digits(volume, system), Unit::MILLILITER, system);
     match said {
@@ -126,6 +121,17 @@ pub(crate) fn scoop(volume: Volume, system: System) -> Shown<Volume> {
         }
         None => milliliters,
     }
+}
+
+/// A volume as spoons and cups hold it, within 1 in 1000; `None` where none does.
+#[cfg(feature = "document")]
+pub(crate) fn spooned(volume: Volume, system: System) -> Option<Shown<Volume>> {
+    // Nobody levels more spoonfuls than that.
+    const MOST_SPOONFULS: f64 = 6.0;
+    let amount = nearest_household(volume, system, Ratio::from(1e-3)).ok()?;
+    let is_few = amount.unit() != Unit::TSP || amount.value().to_f64() <= MOST_SPOONFULS;
+    let holds = is_few && says(&amount, volume, system);
+    holds.then(|| by_amount(volume, Ok(amount), Unit::MILLILITER, system))
 }
 
 /// An amount by the spoons that there are: of `7/16 tsp` a quarter, an eighth and a sixteenth.
@@ -196,9 +202,9 @@ fn in_cups_or(
     let is_near = said.is_ok_and(|said| libm::fabs(said.si() - volume.si()) <= FAR * volume.si());
     let metric = by_amount(volume, milliliters, Unit::MILLILITER, system);
     if is_near && system != System::Metric {
-        by_amount(volume, Ok(cups), Unit::MILLILITER, system).or(metric.text)
+        by_amount(volume, Ok(cups), Unit::MILLILITER, system).or(TextScale::Us, metric.text)
     } else {
-        metric.or(cups.to_string())
+        metric.or(TextScale::Metric, cups.to_string())
     }
 }
 
@@ -313,9 +319,9 @@ pub(crate) fn in_times(off: Ratio) -> Option<String> {
 
 /// A quantity with its text on the scale of the system, and on the other one.
 fn by_system<Q: Showable>(us: Shown<Q>, metric: Shown<Q>, system: System) -> Shown<Q> {
-    match system {
-        System::UsCustomary | System::UsLabel => us.or(metric.text),
-        System::Metric | System::Imperial => metric.or(us.text),
+    match TextScale::of(system) {
+        scale @ TextScale::Us => us.or(scale, metric.text),
+        scale @ TextScale::Metric => metric.or(scale, us.text),
     }
 }
 
@@ -339,9 +345,9 @@ pub(crate) fn degree_unit(system: System) -> String {
 }
 
 fn thermometer(system: System) -> Unit {
-    match system {
-        System::UsCustomary | System::UsLabel => Unit::FAHRENHEIT,
-        System::Metric | System::Imperial => Unit::CELSIUS,
+    match TextScale::of(system) {
+        TextScale::Us => Unit::FAHRENHEIT,
+        TextScale::Metric => Unit::CELSIUS,
     }
 }
 

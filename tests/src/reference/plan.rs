@@ -228,6 +228,10 @@ impl<'a> Check<'a> {
 
     fn plan(&mut self, orders: &Value) {
         let plan = self.plan;
+        let is_us = self.shop.system.starts_with("us-");
+        self.object(self.plan["scale"] == if is_us { "us" } else { "metric" }, || {
+            format!("/scale: {}", self.plan["scale"])
+        });
         for (key, from) in [("shop", self.shop.book), ("measures", self.shop.book), ("day", orders)]
         {
             self.object(plan[key] == from[key], || format!("{key}: {}", plan[key]));

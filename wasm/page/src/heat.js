@@ -144,8 +144,8 @@ export function heatNow(plan, step, at) {
       keys: keys(timer ? nothing : skip),
     }
   }
-  const { go, text } = answer
-  const words = html`${short(answer.reading)}: <strong>${ofLibrary(text)}</strong>`
+  const { go } = answer
+  const words = html`${short(answer.reading)}: <strong>${ofLibrary(short(answer))}</strong>`
   return {
     words: go === 'burst' || go === 'hot' ? html`<span>${words}</span>` : html`<span class="bad">${words}</span>`,
     keys: keys(

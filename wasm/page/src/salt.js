@@ -60,7 +60,7 @@ function look(piece, salt) {
   const at = Math.min(state.salt.at ?? curve.now ?? 0, points.length - 1)
   const here = Number.isInteger(at) ? points[at] : askFor({ as_scooped: teaspoons(at) })
   const none = !(here.salt.mass.value > 0)
-  const dose = doseOf(here, at)
+  const { dose } = here.salt
   const shown = { dose: local(dose), per: local(String(per)), piece: short(here.salt.piece) }
   const words = here.sink
     ? say('salt.valueTextSinks', { ...shown, speed: short(here.sink.sink_rate) })
@@ -152,11 +152,6 @@ function wish(label, unit, kind) {
     >
     ${note ? html`<p class="fault" id="${id}:fault">${said(note, 'message')}</p>` : nothing}
   </div>`
-}
-
-/** Salt as it is dosed: by the spoon if a spoon measures it, else weighed. */
-function doseOf({ salt }, at) {
-  return Number.isInteger(at) && !/\b(mL|L)$/.test(salt.as_scooped.text) ? salt.as_scooped.text : salt.mass.text
 }
 
 const takenOut = ({ now, formula }) => say(now ? 'salt.takeOut' : 'salt.hasNone', { formula })

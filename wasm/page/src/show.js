@@ -1,34 +1,25 @@
 // Quantities on the page. The library gives them in the book's measures, and where both scales are in use on the other one
-// too: 338 °F and 170 °C. The US/Metric switch decides which of the two comes first.
+// too, with which is which: 338 °F and 170 °C. So it gives the sentences of a plan. The US/Metric switch decides which of the two
+// comes first.
 import { dates } from './formats.js'
 import { state } from './state.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { local, locale } from './words.js'
 
-const METRIC = /(°C|kPa|\b(mL|L|g|kg|mm|cm|m|cm\/s|g\/mL))$/
-const US = /(°F|inHg|\b(cup|tbsp|tsp|fl oz|gal|lb|in))$/
-
 /** The text on the scale that is shown, and on the other scale (empty if there is none). */
-function scales({ text, other = '' }) {
-  const wanted = state.scale === 'metric' ? METRIC : US
-  return !wanted.test(text) && wanted.test(other) ? [other, text] : [text, other]
+function scales({ text, scale, other }) {
+  return other && scale && scale !== state.scale ? [other, text] : [text, other ?? '']
 }
 
-/** The text on the scale that is shown. */
-export function short(quantity) {
-  return local(scales(quantity)[0])
+/** The text of a quantity or a sentence on the scale that is shown. */
+export function short(shown) {
+  return local(scales(shown)[0])
 }
 
 /** The text on both scales, the other one smaller. */
 export function both(quantity) {
   const [shown, other] = scales(quantity).map(local)
   return html`<span class="quantity">${shown}${other ? html` <small>${other}</small>` : nothing}</span>`
-}
-
-/** A sentence of the library that gives temperatures on the bench's scale, with these of them on the scale that is shown. */
-export function onScale(sentence, temperatures) {
-  const shown = new Map(temperatures.map((one) => [one.text, short(one)]))
-  return local(sentence.replaceAll(/\d[\d.]* °[CF]/g, (found) => shown.get(found) ?? found))
 }
 
 /** A deviation, with a true minus sign; empty if there is none. */

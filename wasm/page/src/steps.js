@@ -3,7 +3,7 @@
 import { inUnit } from './core.js'
 import { isNothing } from './nothing.js'
 import { ofLibrary } from './library.js'
-import { onScale } from './show.js'
+import { short } from './show.js'
 import { local, say } from './words.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
@@ -103,19 +103,20 @@ function withParts(step, plan, pots, bench) {
   })
   const [of] = at
   const more = PARTS[step.kind]?.({ step, at, of, pots, ...bench }) ?? {}
-  const shown = (words, { at }) => onScale(words, temperatures(at, more.heating, work.heating))
+  const shown = (text, other) => short({ text, other, scale: plan.scale })
+  const all = ({ details, other_details: others }) => details.map((detail, at) => shown(detail, others?.[at]))
   return {
     ...more,
     id: step.id,
     kind: step.kind,
     cautions: step.cautions,
     work,
-    together: step.kind === 'heat' ? work.details.map((detail) => shown(detail, of)) : [],
+    together: step.kind === 'heat' ? all(work) : [],
     of,
     at: at.map((of) => ({
       ...of,
-      text: shown(of.text, of),
-      details: of.details.map((detail) => shown(detail, of)),
+      text: shown(of.text, of.other),
+      details: all(of),
     })),
     pots: step.at.map(({ pot }) => pot),
     stage: of.stage,
@@ -123,23 +124,12 @@ function withParts(step, plan, pots, bench) {
       id: item.id,
       isMore: item.more === true,
       words: item.amount,
-      say: shown(item.text, of),
+      say: shown(item.text, item.other),
       number: item.number,
       shots: item.shots,
       ...more.items?.[index],
     })),
   }
-}
-
-/** The temperatures in the words of a step at a stage. */
-function temperatures(stage, ...heatings) {
-  const known = [stage.heating, ...heatings].flatMap((heating) => heating?.known ?? [])
-  const readings = known.flatMap(({ bands, shoot_from, shoot_to }) => [
-    ...bands.map(({ below }) => below),
-    shoot_from,
-    shoot_to,
-  ])
-  return [stage.shoot_from, stage.shoot_to, ...readings].filter(Boolean)
 }
 
 /** What the steps of some kinds have in addition. */

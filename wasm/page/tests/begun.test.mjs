@@ -233,6 +233,8 @@ person('reads in degrees Celsius on the metric scale', { viewport: PHONE }, asyn
   for (const kind of ['measure', 'degas']) await tick(page, 'A', kind)
   await reads(page, '150')
   assert.match(await said(foot(page).locator('.say')), /150 °C: 0:20 in the oven/)
+  await reads(page, '190')
+  assert.match(await said(foot(page).locator('.say')), /190 °C: Stop, and let it cool to 174 °C or less/)
 })
 
 /** The clocks of three pots. */

@@ -317,6 +317,39 @@ person('shows the other scale at a switch', {}, async (page) => {
   assert.match(await pot(page, 'A').innerText(), /2 cup \+ 1 1\/4 cup/)
 })
 
+for (const locale of ['en-US', 'de-DE']) {
+  person(`has the sentences of the steps on the scale of the reader, ${locale}`, { locale }, async (page) => {
+    const sentences = (scale) =>
+      page.evaluate(async (scale) => {
+        const { change } = await import('./src/state.js')
+        const { shownSteps } = await import('./src/shown.js')
+        change({ scale })
+        return shownSteps()
+          .flatMap(({ at, together, items }) => [
+            ...at.flatMap(({ text, details }) => [text, ...details]),
+            ...together,
+            ...items.map(({ say }) => say),
+          ])
+          .filter((one) => /°|inHg|kPa/.test(one))
+      }, scale)
+    const [us, metric] = [await sentences('us'), await sentences('metric')]
+    assert.ok(us.length > 20)
+    assert.equal(metric.length, us.length)
+    assert.deepEqual(
+      us.filter((one) => /°C|kPa/.test(one) || !/°F|inHg/.test(one)),
+      [],
+    )
+    assert.deepEqual(
+      metric.filter((one) => /°F|inHg/.test(one) || !/°C|kPa/.test(one)),
+      [],
+    )
+    // Under 260 °F, and 25 inHg of vacuum.
+    assert.ok(metric.some((one) => /1:30 .* under 127 °C/.test(one)))
+    assert.ok(metric.some((one) => one.startsWith(`Pull vacuum 84${locale === 'de-DE' ? ',' : '.'}7 kPa`)))
+    assert.match(await pot(page, 'A').locator('.bursts').first().innerText(), /under 127 °C/)
+  })
+}
+
 person('shows both scales of a metric book too', { view: 'book' }, async (page) => {
   const { book, orders } = await metricDemo()
   await chooseFile(page, 'Open a book', 'metric.json', book)

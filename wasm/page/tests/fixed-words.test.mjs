@@ -138,6 +138,33 @@ function fixedWords(source) {
   return found
 }
 
+/** A unit that the library gives a quantity in. */
+const UNIT = /°[CF[(]|\b(mL|kPa|inHg|tsp|tbsp|fl oz)\b/
+
+/** The regular expressions over units in a source: what a text is in, the library says in fields. */
+function overUnits(source) {
+  const found = []
+  if (!UNIT.test(source.replaceAll('\\b', ''))) return found
+  const visit = (node) => {
+    if (node === null || typeof node !== 'object') return
+    if (node.regex && UNIT.test(node.regex.pattern.replaceAll('\\b', ''))) found.push(node.regex.pattern)
+    for (const [key, below] of Object.entries(node)) if (!/^(loc|range|comments|tokens)$/.test(key)) visit(below)
+  }
+  visit(parsers.acorn.parse(source, { filepath: 'source.mjs' }).body)
+  return found
+}
+
+test('no source reads units out of texts', async () => {
+  assert.deepEqual(overUnits('const [a, b, c] = [/(°C|kPa)$/, /\\b(mL|L)$/.test(d), /cup/]'), [
+    '(°C|kPa)$',
+    '\\b(mL|L)$',
+  ])
+  const src = new URL('../src/', import.meta.url)
+  for (const file of (await readdir(src)).filter((file) => file.endsWith('.js'))) {
+    assert.deepEqual(overUnits(await readFile(new URL(file, src), 'utf8')), [], file)
+  }
+})
+
 test('finds fixed words, and only those', () => {
   const words = (source) => fixedWords(source).map(([, found]) => found)
   const sample = `

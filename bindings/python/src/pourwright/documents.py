@@ -165,6 +165,10 @@ System: TypeAlias = Literal["us-customary", "us-label", "metric", "imperial"]
 """The measuring system, which gives cup, tbsp, tsp, fl oz, pt, qt and gal their size."""
 
 
+TextScale: TypeAlias = Literal["us", "metric"]
+"""The scale that a text is on, where two are in use."""
+
+
 Tool: TypeAlias = Literal["balance", "cup", "spoons", "drops"]
 """A tool of the bench, in the order in which the last tie is broken."""
 
@@ -2565,11 +2569,17 @@ class NextBurstAnswer(TypedDict):
     item: str | None
     """The item of the step that this does; none while the pot cools."""
 
+    other: NotRequired[str | None]
+    """The sentence on the other scale, where it is not the same."""
+
     pot: str
     """The pot's letter."""
 
     reading: Shown
     """The reading, on the scale of the book."""
+
+    scale: NotRequired[TextScale | None]
+    """The scale of the sentence, where it reads otherwise on the other one."""
 
     text: str
     """The same in a sentence."""
@@ -2949,6 +2959,10 @@ class Plan(TypedDict):
     questions: list[Note]
     """Entries of the book that look wrong: check them before the day begins."""
 
+    scale: TextScale | None
+    """The scale of the steps' sentences that are on the other one too: that of thermometers and gauges in these
+    measures. None in a plan that was stored before this was in it."""
+
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
 
@@ -3015,6 +3029,10 @@ class PlanAnswer(TypedDict):
     questions: list[Note]
     """Entries of the book that look wrong: check them before the day begins."""
 
+    scale: TextScale | None
+    """The scale of the steps' sentences that are on the other one too: that of thermometers and gauges in these
+    measures. None in a plan that was stored before this was in it."""
+
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
 
@@ -3079,6 +3097,10 @@ class PlanDocument(TypedDict):
 
     questions: list[Note]
     """Entries of the book that look wrong: check them before the day begins."""
+
+    scale: TextScale | None
+    """The scale of the steps' sentences that are on the other one too: that of thermometers and gauges in these
+    measures. None in a plan that was stored before this was in it."""
 
     shelf: list[OnShelf]
     """The leftovers of the order list, and the part of them that is used."""
@@ -3563,6 +3585,10 @@ class SaltAnswer(TypedDict):
     density: Shown
     """Density of the finished plastic at 20 °C, voids counted."""
 
+    dose: str
+    """The dose of a formula: by spoons or cups where they hold it within 1 in 1000, else by weight. Example: `"2
+    tbsp"`."""
+
     mass: Shown
     """Mass of salt for the base of the request."""
 
@@ -3771,7 +3797,10 @@ class Shown(TypedDict):
     """A quantity in a result."""
 
     other: NotRequired[str | None]
-    """The same on the other scale, metric or not, where both are in use."""
+    """The same on the other scale, where both are in use."""
+
+    scale: NotRequired[TextScale | None]
+    """The scale of the text, where two are in use: of temperatures, pressures, and volumes that cups are filled to."""
 
     text: str
     """How a bench reads it, in the book's measures."""
@@ -4140,6 +4169,12 @@ class StepAt(TypedDict):
     number: int
     """Its number among the steps of the pot, counted from 1: other steps refer to it."""
 
+    other: NotRequired[str | None]
+    """The text on the other scale, where it is not the same."""
+
+    other_details: NotRequired[list[str]]
+    """The details on the other scale, one for each; empty where all are the same."""
+
     pot: str
     """The pot's letter."""
 
@@ -4170,6 +4205,9 @@ class StepItem(TypedDict):
 
     number: int | None
     """Which fill, burst or load, counted from 1."""
+
+    other: NotRequired[str | None]
+    """The text on the other scale, where it is not the same."""
 
     shots: int | None
     """Shots of a load."""
@@ -4628,6 +4666,8 @@ Work = TypedDict("Work", {
     "heating": "Calculated3 | None",
     # The mold.
     "mold": "str",
+    # The details on the other scale, one for each; empty where all are the same.
+    "other_details": "NotRequired[list[str]]",
     # Number of shots.
     "shots": "int",
     # The shots and the pots that they come from, as a sentence.
@@ -4693,6 +4733,9 @@ class PlanItem(Protocol):
 
     @overload
     def __call__(self, name: Literal["questions"], /) -> list[Note]: ...
+
+    @overload
+    def __call__(self, name: Literal["scale"], /) -> TextScale | None: ...
 
     @overload
     def __call__(self, name: Literal["shelf"], /) -> list[OnShelf]: ...

@@ -45,8 +45,20 @@ fn with_draws() -> (LoadedBook, Pot) {
 
 fn at(draw: u32) -> StepAt {
     let (pot, text) = (String::from("A"), String::new());
-    let (details, readings, notes) = (Vec::new(), Vec::new(), Vec::new());
-    StepAt { pot, stage: 1, draw: Some(draw), number: 1, text, details, readings, notes }
+    let (details, other_details) = (Vec::new(), Vec::new());
+    let (readings, notes) = (Vec::new(), Vec::new());
+    StepAt {
+        pot,
+        stage: 1,
+        draw: Some(draw),
+        number: 1,
+        text,
+        other: None,
+        details,
+        other_details,
+        readings,
+        notes,
+    }
 }
 
 #[test]

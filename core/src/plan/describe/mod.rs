@@ -16,7 +16,7 @@ use super::layout::Layout;
 use super::parcel::parcels;
 use super::pot::Workshop;
 use super::{Borrowed, DayCost, Plan, StockEntry, process};
-use crate::show::Calculated;
+use crate::show::{Calculated, TextScale};
 
 impl Workshop<'_> {
     /// The plan of `day` that is laid out so.
@@ -58,10 +58,11 @@ impl Workshop<'_> {
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
+            scale: Some(TextScale::of(book.system)),
             lines,
             steps: steps::steps(layout, &pots, book, day.day.as_deref()),
             pots,
-            work: layout.work.iter().map(|work| pot::work(work, layout)).collect(),
+            work: layout.work.iter().map(|work| pot::work(work, layout, book.system)).collect(),
             clock: process::time_line(book, layout),
             shelf: layout.shelf.iter().map(|one| pot::shelf(layout, one)).collect(),
             stock,

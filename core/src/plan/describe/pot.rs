@@ -18,8 +18,9 @@ use crate::plan::{
     self, Draw, InPot, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage,
     Work, WorkFrom, flakes, process,
 };
-use crate::quantity::{Mass, Ratio};
+use crate::quantity::{Mass, Ratio, System};
 use crate::show::page::counted;
+use crate::show::sentence::{Sentence, Sentences};
 use crate::show::{Calculated, Shown, text};
 
 impl Workshop<'_> {
@@ -165,7 +166,7 @@ fn letters(layout: &Layout<'_>, pots: &[usize]) -> Vec<String> {
 }
 
 /// Shots at one time, from the `pots` of the plan.
-pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
+pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, system: System) -> Work {
     let mut from = Vec::with_capacity(work.from.len());
     let (mut words, mut heated) = (Vec::new(), Vec::new());
     for one in &work.from {
@@ -183,9 +184,12 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
     let mold = work.of.batch.mold.name.clone();
     let together = if from.len() > 1 { ", all hot at once" } else { "" };
     let shots = counted(work.shots, "shot");
+    let Sentences { texts: details, others: other_details } =
+        together_words(heated, work.heating.as_ref(), system).into_iter().collect();
     Work {
         text: format!("{mold}: {shots} from {}{together}", words.join(" and ")),
-        details: together_words(heated, work.heating.as_ref()),
+        details,
+        other_details,
         mold,
         shots: work.shots,
         from,
@@ -197,11 +201,12 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>) -> Work {
 fn together_words(
     mut heated: Vec<(Mass, String)>,
     heating: Option<&Calculated<PlannedHeating>>,
-) -> Vec<String> {
+    system: System,
+) -> Vec<Sentence> {
     let [_, _, ..] = heated.as_slice() else { return Vec::new() };
     heated.sort_by(|(a, _), (b, _)| b.value.total_cmp(&a.value));
     let pots: Vec<&str> = heated.iter().map(|(_, pot)| pot.as_str()).collect();
-    words::heat_together(&pots, heating)
+    words::heat_together(&pots, heating, system)
 }
 
 pub(super) fn shelf(layout: &Layout<'_>, one: &ShelfLayout<'_>) -> OnShelf {

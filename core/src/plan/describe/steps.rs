@@ -16,8 +16,9 @@ use crate::plan::{
     Draw, HeatBand, PlanStep, PlannedHeating, Pot, Stage, StageHeat, StepAt, StepItem, StepKind,
     Weigh,
 };
-use crate::quantity::{HeatCapacity, Mass};
+use crate::quantity::{HeatCapacity, Mass, System};
 use crate::show::Calculated;
+use crate::show::sentence::{Sentence, Sentences};
 
 /// The steps of the `pots` of a layout, in its order of work.
 pub(super) fn steps(
@@ -250,6 +251,7 @@ impl<'l> Day<'l> {
 
     /// Steps before a stage is first heated.
     fn begin(&mut self, from: &WorkFromLayout) {
+        let system = self.book.system;
         let Some((pot, stage)) = self.at(from) else { return };
         if core::mem::replace(&mut stage.begun, true) {
             return;
@@ -276,9 +278,9 @@ impl<'l> Day<'l> {
                 kind: StepKind::Degas,
                 name: "degas".to_string(),
                 cautions: &[Caution::Vacuum],
-                items: fills(pot),
+                items: fills(pot, system),
             };
-            self.add(from, act, words::degas(pot.degas.as_ref()));
+            self.add(from, act, words::degas(pot.degas.as_ref(), system));
         }
     }
 
@@ -323,7 +325,13 @@ impl<'l> Day<'l> {
                 None => format!("{}: {amount}", weigh.material),
             };
             let (id, material) = (named(&weigh.material), Some(weigh.material.clone()));
-            StepItem { id, material, weigh: Some(*place), more, ..item(text, amount.clone()) }
+            StepItem {
+                id,
+                material,
+                weigh: Some(*place),
+                more,
+                ..item(text.into(), amount.clone())
+            }
         });
         let list: Vec<&Weigh> = list.iter().map(|(_, weigh)| *weigh).collect();
         let salted = list.iter().any(|weigh| weigh.kind == Kind::Salt);
@@ -339,10 +347,12 @@ impl<'l> Day<'l> {
             items: items.collect(),
         };
         let nothing_later = planned.weigh.iter().all(|weigh| !entry.is_before(weigh));
-        self.add(from, act, words::weigh(planned, &list, entry, nothing_later));
+        let words = words::weigh(planned, &list, entry, nothing_later, self.book.system);
+        self.add(from, act, words);
     }
 
     fn heat(&mut self, from: &WorkFromLayout, work: &WorkLayout<'_>) {
+        let system = self.book.system;
         let Some((_, stage)) = self.at(from) else { return };
         let planned = stage.planned;
         let to_come = !stage.whole && planned.weigh.iter().any(words::is_hot);
@@ -361,16 +371,16 @@ impl<'l> Day<'l> {
         match again.filter(|heat| heat.heating.is_some()) {
             Some(heat) => self.reheat(from, name, heat),
             None => {
-                let items = readings(planned.heating.as_ref(), then);
+                let items = readings(planned.heating.as_ref(), then, system);
                 stage.heat = number;
-                self.add(from, heat_act(name, items), words::heat(planned, like, then));
+                self.add(from, heat_act(name, items), words::heat(planned, like, then, system));
             }
         }
     }
 
     /// A heat of what the stage still holds.
     fn reheat(&mut self, from: &WorkFromLayout, name: String, heat: &StageHeat) {
-        let items = readings(heat.heating.as_ref(), Then::Shoot);
+        let items = readings(heat.heating.as_ref(), Then::Shoot, self.book.system);
         self.add(from, heat_act(name, items), words::reheat(heat));
     }
 
@@ -402,13 +412,14 @@ impl<'l> Day<'l> {
     /// Shots of `work` that no reheat comes between.
     fn run_of(&mut self, work: &WorkLayout<'_>, run: ShotSeries) {
         let name = joined(&["shoot", &piece(work)]);
+        let system = self.book.system;
         let (mut all, mut first) = (Vec::new(), None);
         for from in &work.from {
             let (step, late) = (self.number(from), self.late(from, run));
             let Some((pot, stage)) = self.at(from) else { continue };
             let Some((_, planned)) = stage.draws.get(from.draw).copied() else { continue };
             let place = Some(number(from.draw));
-            let words = words::shoot(stage.planned, planned, run, stage.salted, late);
+            let words = words::shoot(stage.planned, planned, run, stage.salted, late, system);
             all.push(at(pot, stage.number, place, step, words));
             if first.is_none() {
                 first = Some((stage.id(&name), loads(planned, run)));
@@ -518,14 +529,18 @@ fn number(place: usize) -> u32 {
 }
 
 fn at(pot: &Pot, stage: u32, draw: Option<u32>, number: u32, words: Words) -> StepAt {
-    let Words { text, details, readings, notes } = words;
-    StepAt { pot: pot.pot.clone(), stage, draw, number, text, details, readings, notes }
+    let Words { text: Sentence { text, other }, details, readings, notes } = words;
+    let Sentences { texts: details, others: other_details } = details.into_iter().collect();
+    let pot = pot.pot.clone();
+    StepAt { pot, stage, draw, number, text, other, details, other_details, readings, notes }
 }
 
-fn item(text: String, amount: String) -> StepItem {
+fn item(text: Sentence, amount: String) -> StepItem {
+    let Sentence { text, other } = text;
     StepItem {
         id: String::new(),
         text,
+        other,
         amount,
         material: None,
         weigh: None,
@@ -536,22 +551,22 @@ fn item(text: String, amount: String) -> StepItem {
 }
 
 /// One of several alike.
-fn numbered(number: u32, text: String, amount: String) -> StepItem {
+fn numbered(number: u32, text: Sentence, amount: String) -> StepItem {
     StepItem { id: number.to_string(), number: Some(number), ..item(text, amount) }
 }
 
-fn fills(pot: &Pot) -> Vec<StepItem> {
+fn fills(pot: &Pot, system: System) -> Vec<StepItem> {
     let known = pot.degas.as_ref().and_then(Calculated::known);
     let Some(degas) = known else {
-        return Vec::from([numbered(1, "Degas".to_string(), "degassed".to_string())]);
+        return Vec::from([numbered(1, "Degas".to_string().into(), "degassed".to_string())]);
     };
     let fills = degas.fills;
     let fill = |number: u32| {
         let which = if fills > 1 { format!("fill {number} of {fills}: ") } else { String::new() };
-        let text = format!(
-            "Degas {which}{} with the air in it, in the {}",
-            degas.level.text, degas.cup_name
-        );
+        let text = Sentence::of(system, |on| {
+            let (level, cup) = (on.text(&degas.level), &degas.cup_name);
+            format!("Degas {which}{level} with the air in it, in the {cup}")
+        });
         numbered(number, text, degas.level.text.clone())
     };
     (1..=fills).map(fill).collect()
@@ -563,23 +578,30 @@ fn heat_act(name: String, items: Vec<StepItem>) -> Act {
 }
 
 /// The lines of a table of readings; the last is that the pot is hot, and what is done then.
-fn readings(heating: Option<&Calculated<PlannedHeating>>, then: Then) -> Vec<StepItem> {
+fn readings(
+    heating: Option<&Calculated<PlannedHeating>>,
+    then: Then,
+    system: System,
+) -> Vec<StepItem> {
     let Some(heating) = heating.and_then(Calculated::known) else {
         let text = "Heat in short bursts, with a thermometer".to_string();
-        return Vec::from([numbered(1, text, "heated".to_string())]);
+        return Vec::from([numbered(1, text.into(), "heated".to_string())]);
     };
-    let mut from: Option<&str> = None;
+    let mut from = None;
     let mut items: Vec<StepItem> = Vec::new();
     for (number, HeatBand { below, burst, .. }) in (1..).zip(&heating.bands) {
-        let (burst, below) = (&burst.text, below.text.as_str());
-        let reading =
-            from.map_or_else(|| format!("under {below}"), |at| format!("{at} to {below}"));
-        let text = format!("{burst} while it shows {reading}");
+        let burst = &burst.text;
+        let text = Sentence::of(system, |on| match from {
+            None => format!("{burst} while it shows under {}", on.text(below)),
+            Some(from) => format!("{burst} while it shows {} to {}", on.text(from), on.text(below)),
+        });
         items.push(numbered(number, text, burst.clone()));
         from = Some(below);
     }
-    let (from, to) = (&heating.shoot_from.text, &heating.shoot_to.text);
-    let text = format!("It shows {from} to {to}: {}", then.words());
+    let text = Sentence::of(system, |on| {
+        let (from, to) = (on.text(&heating.shoot_from), on.text(&heating.shoot_to));
+        format!("It shows {from} to {to}: {}", then.words())
+    });
     items.push(StepItem { id: "hot".to_string(), ..item(text, "in the window".to_string()) });
     items
 }
@@ -590,7 +612,7 @@ fn loads(planned: &Draw, run: ShotSeries) -> Vec<StepItem> {
         let (mold, per_shot) = (&planned.mold, &planned.per_shot.text);
         let text = format!("Load {number} of {all}: {shots} × {mold}, {per_shot} a shot");
         let amount = format!("{mold}: {shots} × {per_shot}");
-        StepItem { shots: Some(shots), ..numbered(number, text, amount) }
+        StepItem { shots: Some(shots), ..numbered(number, text.into(), amount) }
     };
     (1..).zip(run.loads(planned.shots_per_load)).map(load).collect()
 }

@@ -7,22 +7,23 @@ use alloc::vec::Vec;
 use crate::material::{Adding, Kind};
 use crate::plan::process::{Degas, Late, PlannedHeating, StageHeat};
 use crate::plan::{Draw, Pieces, Pot, Reading, ShelfPart, Stage, Weigh};
-use crate::quantity::Mass;
+use crate::quantity::{Mass, System};
 use crate::show::page::{counted, past};
+use crate::show::sentence::{Quantities, Sentence};
 use crate::show::{Calculated, Shown};
 
 /// The words of a step at one pot.
 #[derive(Default)]
 pub(super) struct Words {
-    pub(super) text: String,
-    pub(super) details: Vec<String>,
+    pub(super) text: Sentence,
+    pub(super) details: Vec<Sentence>,
     pub(super) readings: Vec<Reading>,
     pub(super) notes: Vec<String>,
 }
 
 impl From<String> for Words {
     fn from(text: String) -> Self {
-        Self { text, ..Self::default() }
+        Self { text: text.into(), ..Self::default() }
     }
 }
 
@@ -79,7 +80,13 @@ fn is_last(weigh: &Weigh) -> bool {
 }
 
 /// Additions to a stage at one time; `last` if none come after them.
-pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) -> Words {
+pub(super) fn weigh(
+    stage: &Stage,
+    list: &[&Weigh],
+    entry: Entry,
+    last: bool,
+    system: System,
+) -> Words {
     let formulas = stage.formulas.join(" + ");
     let text = match entry {
         Entry::First => format!("Measure for {formulas}, cold, stir:"),
@@ -89,7 +96,7 @@ pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) ->
     };
     let details = match entry {
         Entry::First | Entry::Later => Vec::new(),
-        Entry::Hot { heat } | Entry::Last { heat } => Vec::from([read_again(stage, heat)]),
+        Entry::Hot { heat } | Entry::Last { heat } => Vec::from([read_again(stage, heat, system)]),
     };
     let mut notes: Vec<String> = doubts(list).into_iter().collect();
     if last {
@@ -102,18 +109,18 @@ pub(super) fn weigh(stage: &Stage, list: &[&Weigh], entry: Entry, last: bool) ->
             stage.density.text,
         ));
     }
-    Words { text, details, notes, ..Words::default() }
+    Words { text: text.into(), details, notes, ..Words::default() }
 }
 
 /// Action after an addition to the hot pot, which cools it.
-fn read_again(stage: &Stage, heat: u32) -> String {
-    match stage.heating.as_ref().and_then(Calculated::known) {
-        Some(heating) => format!(
-            "Read again: under {} back to step {heat}, over {} let it cool.",
-            heating.shoot_from.text, heating.shoot_to.text
-        ),
-        None => "Read again.".to_string(),
-    }
+fn read_again(stage: &Stage, heat: u32, system: System) -> Sentence {
+    let Some(heating) = stage.heating.as_ref().and_then(Calculated::known) else {
+        return "Read again.".to_string().into();
+    };
+    Sentence::of(system, |on| {
+        let (from, to) = (on.text(&heating.shoot_from), on.text(&heating.shoot_to));
+        format!("Read again: under {from} back to step {heat}, over {to} let it cool.")
+    })
 }
 
 /// Measures that are not sure to their tolerance, why, and how sure the scale would be.
@@ -139,29 +146,33 @@ fn doubts(list: &[&Weigh]) -> Option<String> {
 }
 
 /// How a pot lets its air out.
-pub(super) fn degas(degas: Option<&Calculated<Degas>>) -> Words {
+pub(super) fn degas(degas: Option<&Calculated<Degas>>, system: System) -> Words {
     let text = "Pull vacuum until the bubbles stop, before heating.".to_string();
     match degas {
-        Some(Calculated::Known(degas)) => degas_at(degas),
+        Some(Calculated::Known(degas)) => degas_at(degas, system),
         Some(Calculated::Unknown(why)) => Words {
-            text,
-            details: Vec::from([format!("No fill mark: {}", why.message)]),
+            text: text.into(),
+            details: Vec::from([format!("No fill mark: {}", why.message).into()]),
             ..Words::default()
         },
         None => text.into(),
     }
 }
 
-fn degas_at(degas: &Degas) -> Words {
-    let gauge = match degas.is_absolute {
-        true => format!("down to {} absolute", degas.gauge.text),
-        false => degas.gauge.text.clone(),
-    };
-    let (cup, mark) = (&degas.cup_name, &degas.fill_mark.text);
-    let fills = match degas.fills {
-        1 => format!("fill the {cup} to {mark} at most"),
-        fills => format!("in {fills} fills of the {cup}, {mark} at most each"),
-    };
+fn degas_at(degas: &Degas, system: System) -> Words {
+    let text = Sentence::of(system, |on| {
+        let (gauge, mark) = (on.text(&degas.gauge), on.text(&degas.fill_mark));
+        let gauge = match degas.is_absolute {
+            true => format!("down to {gauge} absolute"),
+            false => gauge.to_string(),
+        };
+        let cup = &degas.cup_name;
+        let fills = match degas.fills {
+            1 => format!("fill the {cup} to {mark} at most"),
+            fills => format!("in {fills} fills of the {cup}, {mark} at most each"),
+        };
+        format!("Pull vacuum {gauge} until the bubbles stop: {fills}.")
+    });
     let left = match (&degas.at_most, &degas.swells_at) {
         (Some(most), _) => format!(
             "anything up to {} may be left in the chamber: so near its end the gauge cannot tell",
@@ -189,35 +200,37 @@ fn degas_at(degas: &Degas) -> Words {
         notes.push("The rest waits in another cup.".to_string());
     }
     let mut details = Vec::new();
-    details.extend(degas.assumed.as_ref().map(|assumed| assumed.message.clone()));
+    details.extend(degas.assumed.as_ref().map(|assumed| Sentence::from(assumed.message.clone())));
     details.extend(degas.gauge_off.as_ref().map(|off| {
-        format!(
-            "The air here does not give what the gauge shows: it reads at least {} too much.",
-            off.text
-        )
+        Sentence::of(system, |on| {
+            format!(
+                "The air here does not give what the gauge shows: it reads at least {} too much.",
+                on.text(off)
+            )
+        })
     }));
-    let text = format!("Pull vacuum {gauge} until the bubbles stop: {fills}.");
     Words { text, details, notes, ..Words::default() }
 }
 
 /// How a pot is heated for a stage; again as it was at the step `like`.
-pub(super) fn heat(stage: &Stage, like: Option<u32>, then: Then) -> Words {
+pub(super) fn heat(stage: &Stage, like: Option<u32>, then: Then, system: System) -> Words {
     let again = if like.is_none() { "Heat" } else { "Reheat" };
     let heating = stage.heating.as_ref();
     let Some(known) = heating.and_then(Calculated::known) else {
-        let window = match (&stage.shoot_from, &stage.shoot_to) {
-            (Some(from), Some(to)) => format!("{} at least and {} at most", from.text, to.text),
-            _ => "what the supplier states".to_string(),
-        };
-        return Words {
-            text: format!("{again} in short bursts, stirring and reading between, to {window}."),
-            details: no_times(heating),
-            ..Words::default()
-        };
+        let text = Sentence::of(system, |on| {
+            let window = match (&stage.shoot_from, &stage.shoot_to) {
+                (Some(from), Some(to)) => {
+                    format!("{} at least and {} at most", on.text(from), on.text(to))
+                }
+                _ => "what the supplier states".to_string(),
+            };
+            format!("{again} in short bursts, stirring and reading between, to {window}.")
+        });
+        return Words { text, details: no_times(heating), ..Words::default() };
     };
     let mut words = by_reading(known, then);
     if let Some(like) = like {
-        words.text = format!("Reheat as in step {like}:");
+        words.text = format!("Reheat as in step {like}:").into();
     }
     words
 }
@@ -228,14 +241,14 @@ pub(super) fn reheat(heat: &StageHeat) -> Words {
     let held = format!("{} in the cup.", heat.holds.text);
     let Some(known) = heat.heating.as_ref().and_then(Calculated::known) else {
         return Words {
-            text: format!("Reheat for the next {next}, with what has set in the injector."),
+            text: format!("Reheat for the next {next}, with what has set in the injector.").into(),
             details: no_times(heat.heating.as_ref()),
             notes: Vec::from([held]),
             ..Words::default()
         };
     };
     let mut words = by_reading(known, Then::Shoot);
-    words.text = format!("Reheat for the next {next}, with what has set in the injector.");
+    words.text = format!("Reheat for the next {next}, with what has set in the injector.").into();
     words.notes.push(held);
     words
 }
@@ -260,9 +273,11 @@ impl Then {
     }
 }
 
-fn no_times(heating: Option<&Calculated<PlannedHeating>>) -> Vec<String> {
+fn no_times(heating: Option<&Calculated<PlannedHeating>>) -> Vec<Sentence> {
     match heating {
-        Some(Calculated::Unknown(why)) => Vec::from([format!("No heating times: {}", why.message)]),
+        Some(Calculated::Unknown(why)) => {
+            Vec::from([format!("No heating times: {}", why.message).into()])
+        }
         _ => Vec::new(),
     }
 }
@@ -274,19 +289,20 @@ fn by_reading(heating: &PlannedHeating, then: Then) -> Words {
     let mut details = Vec::new();
     if heating.guess {
         let what = "The times follow from the rated power alone: a first guess. Time this pot.";
-        details.push(what.to_string());
+        details.push(what.to_string().into());
     }
     details.extend(heating.beyond.as_ref().map(|beyond| {
-        format!(
+        Sentence::from(format!(
             "{} times beyond the amounts timed: the times are on the safe side. Time this pot.",
             beyond.text
-        )
+        ))
     }));
     Words {
         text: format!(
             "Heat{} by the thermometer: stir, read, heat for the time below; repeat.",
             setting.unwrap_or_default()
-        ),
+        )
+        .into(),
         details,
         readings: readings(heating, then),
         notes: Vec::from([format!(
@@ -319,12 +335,12 @@ fn readings(heating: &PlannedHeating, then: Then) -> Vec<Reading> {
 }
 
 /// The table of readings in a line: `Under 240 °F: 1:00; 240 °F to 325 °F: 0:15; 325 °F to 346 °F: SHOOT; ...`.
-fn table(heating: &PlannedHeating, then: Then) -> String {
+fn table(heating: &PlannedHeating, then: Then, on: &Quantities) -> String {
     let mut from: Option<&str> = None;
     let mut rows = Vec::new();
     let readings = readings(heating, then);
     for Reading { below, go, .. } in &readings {
-        let below = below.as_ref().map(|below| below.text.as_str());
+        let below = below.as_ref().map(|below| on.text(below));
         rows.push(match (from, below) {
             (None, Some(below)) => format!("Under {below}: {go}"),
             (Some(from), Some(below)) => format!("{from} to {below}: {go}"),
@@ -340,14 +356,17 @@ fn table(heating: &PlannedHeating, then: Then) -> String {
 pub(super) fn heat_together(
     pots: &[&str],
     heating: Option<&Calculated<PlannedHeating>>,
-) -> Vec<String> {
-    let mut details = Vec::from([format!(
-        "One after the other: heat pot {}; the largest cools most slowly.",
-        pots.join(", then pot ")
-    )]);
+    system: System,
+) -> Vec<Sentence> {
+    let order = pots.join(", then pot ");
+    let mut details = Vec::from([Sentence::from(format!(
+        "One after the other: heat pot {order}; the largest cools most slowly."
+    ))]);
     if let Some(heating) = heating.and_then(Calculated::known) {
         let look = "Or, as they are alike, on one clock: stir and read each, the hottest counts.";
-        details.push(format!("{look} {}", table(heating, Then::EachItsOwn)));
+        details.push(Sentence::of(system, |on| {
+            format!("{look} {}", table(heating, Then::EachItsOwn, on))
+        }));
     }
     details
 }
@@ -379,6 +398,7 @@ pub(super) fn shoot(
     run: ShotSeries,
     salted: bool,
     late: Option<Late>,
+    system: System,
 ) -> Words {
     let loads: Vec<u32> = run.loads(draw.shots_per_load).collect();
     let loads = match loads.as_slice() {
@@ -411,23 +431,18 @@ pub(super) fn shoot(
         (true, None) => " STIR before each.".to_string(),
         (true, Some(every)) => format!(" STIR before each and every {}.", every.text),
     };
-    let text = format!("Shoot {}{with}: {shots}, {loads}.{stir} Top off.", draw.mold);
+    let text = format!("Shoot {}{with}: {shots}, {loads}.{stir} Top off.", draw.mold).into();
     let mut details = Vec::new();
     if let (Some(late), Some(from)) = (late, &stage.shoot_from) {
-        let cold = format!("Under {}:", from.text);
-        details.push(match (late.burst, late.too_little) {
-            (Some(burst), 0) => {
-                format!("{cold} injector back in, heat {}, stir, read.", burst.text)
-            }
+        let then = match (late.burst, late.too_little) {
+            (Some(burst), 0) => format!("injector back in, heat {}, stir, read.", burst.text),
             (Some(burst), last) => {
                 let last = if last == 1 { "shot".to_string() } else { counted(last, "shot") };
-                format!(
-                    "{cold} injector back in, heat {}, stir, read; last {last}: stop.",
-                    burst.text
-                )
+                format!("injector back in, heat {}, stir, read; last {last}: stop.", burst.text)
             }
-            (None, _) => format!("{cold} stop, what is left is too little to reheat."),
-        });
+            (None, _) => "stop, what is left is too little to reheat.".to_string(),
+        };
+        details.push(Sentence::of(system, |on| format!("Under {}: {then}", on.text(from))));
     }
     let mut notes = Vec::from([format!("{} a shot.", draw.per_shot.text)]);
     if draw.spare_shots > 0 {
@@ -439,9 +454,9 @@ pub(super) fn shoot(
     for of_shape in draw.pieces.iter().filter(|pieces| pieces.made > 0) {
         if of_shape.sinks_in {
             let shape = shape(of_shape);
-            details.push(format!(
+            details.push(Sentence::from(format!(
                 "{shape}The sprue cannot feed these: they sink in. Top off or hold longer."
-            ));
+            )));
         }
         notes.extend(pieces(of_shape));
     }
@@ -509,7 +524,7 @@ pub(super) fn store(pot: &Pot, day: Option<&str>) -> Words {
     };
     let mut notes = heats(pot);
     notes.push(format!("Lost to cup and injector: {}.", pot.lost.text));
-    Words { text, notes, ..Words::default() }
+    Words { text: text.into(), notes, ..Words::default() }
 }
 
 /// How often the pot is heated, and what that leaves.
@@ -599,7 +614,7 @@ mod tests {
         let mut draw = stage.draws[0].clone();
         let run = ShotSeries { after: 0, shots: draw.shots };
         let describes = |draw: &Draw| {
-            let notes = shoot(&stage, draw, run, false, None).notes;
+            let notes = shoot(&stage, draw, run, false, None, System::UsCustomary).notes;
             ["long: ", "short: "].map(|shape| notes.iter().any(|note| note.starts_with(shape)))
         };
         assert_eq!(describes(&draw), [true, true]);

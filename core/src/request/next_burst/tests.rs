@@ -124,6 +124,12 @@ fn words_say_what_to_do() {
         text("dusk + plain/heat", "350 °F"),
         "Stop, and let it cool to 346 °F or less. Do not heat it."
     );
+    // 346 °F are 174.4 °C.
+    let answer = &asked(&plan, "dusk + plain/heat", "350 °F")["result"];
+    let other = "Stop, and let it cool to 174 °C or less. Do not heat it.";
+    assert_eq!((&answer["scale"], &answer["other"]), (&json!("us"), &json!(other)));
+    let answer = &asked(&plan, "dusk + plain/heat", "300 °F")["result"];
+    assert_eq!((answer.get("scale"), answer.get("other")), (None, None));
 }
 
 #[rstest]

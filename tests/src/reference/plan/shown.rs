@@ -10,6 +10,10 @@ use super::{Check, value};
 /// Kilopascals of an inch of mercury (NIST SP 811).
 pub(super) const KPA_PER_INHG: f64 = 3.386_389;
 
+/// Units of texts on two scales.
+const US: [&str; 3] = ["°F", "inHg", "cup"];
+const METRIC: [&str; 3] = ["°C", "kPa", "mL"];
+
 impl<'a> Check<'a> {
     /// Each quantity is what its texts say; where it has two texts, both say it.
     pub(super) fn every_quantity(&mut self, at: &str, part: &Value) {
@@ -36,6 +40,15 @@ impl<'a> Check<'a> {
                 self.object(part["other"].is_string() || part.get("other").is_none(), || {
                     format!("{at}: {} is not a text", part["other"])
                 });
+                let (scale, other) = (part.get("scale"), part["other"].as_str());
+                let on =
+                    |text: &str, units: [&str; 3]| units.iter().any(|unit| text.ends_with(unit));
+                let right = match (scale.and_then(Value::as_str), other, part["text"].as_str()) {
+                    (Some("us"), Some(other), Some(text)) => on(text, US) && on(other, METRIC),
+                    (Some("metric"), Some(other), Some(text)) => on(text, METRIC) && on(other, US),
+                    (_, other, _) => scale.is_none() && other.is_none(),
+                };
+                self.object(right, || format!("{at}: {part} is not on its scale"));
             }
             Value::Object(fields) if fields.contains_key("figure") => self.money(at, part),
             Value::Object(fields) if fields.contains_key("unknown") => {
