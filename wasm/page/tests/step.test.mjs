@@ -176,16 +176,34 @@ person(
   },
 )
 
-person('spoons are tapped one by one', { step: true, clock: CLOCK }, async (page) => {
-  await main(page)
-  await tap(page, step(page).getByRole('button', { name: 'Other amount' }))
-  for (const spoon of ['+ 1 tsp', '+ 1 tsp', '+ 1 tsp', '+ 1/4 tsp'])
-    await step(page).getByRole('button', { name: spoon, exact: true }).click()
-  await tap(page, step(page).getByRole('button', { name: 'Poured 3 × 1 tsp + 1/4 tsp' }))
-  const { poured } = (await state(page, 'done'))['dusk + plain/measure/stabilizer']
-  // 13 quarter teaspoons of 4.92892159375 mL / 4 each (NIST Handbook 44, appendix C).
-  assert.ok(Math.abs(parseFloat(poured) - (13 * 4.92892159375) / 4) < 1e-9, poured)
-})
+person(
+  'spoons and cups are tapped one by one, and the library adds them up',
+  { step: true, clock: CLOCK },
+  async (page) => {
+    const poured = async (material) => (await state(page, 'done'))[`dusk + plain/measure/${material}`].poured
+    const milliliters = (amount) =>
+      page.evaluate(
+        async (amount) => (await import('./src/core.js')).ask({ calculate: 'convert', amount, to: 'mL' }).answer.value,
+        amount,
+      )
+    const other = () => tap(page, step(page).getByRole('button', { name: 'Other amount' }))
+    const put = async (...measures) => {
+      for (const one of measures) await step(page).getByRole('button', { name: one, exact: true }).click()
+    }
+    await other()
+    await put('cups')
+    await put('+ 2 cup', '+ 1 cup', '+ 1/4 cup')
+    await tap(page, step(page).getByRole('button', { name: 'Poured 2 cup + 1 cup + 1/4 cup' }))
+    // 13 quarter cups of 236.5882365 mL (NIST Handbook 44, appendix C); of spoons below, of 4.92892159375 mL.
+    const base = await poured('clear-base')
+    assert.ok(Math.abs((await milliliters(base)) - (13 * 236.5882365) / 4) < 1e-9, base)
+    await other()
+    await put('+ 1 tsp', '+ 1 tsp', '+ 1 tsp', '+ 1/4 tsp')
+    await tap(page, step(page).getByRole('button', { name: 'Poured 3 × 1 tsp + 1/4 tsp' }))
+    assert.equal(await poured('stabilizer'), '3 1/4 tsp')
+    assert.ok(Math.abs((await milliliters('3 1/4 tsp')) - (13 * 4.92892159375) / 4) < 1e-9)
+  },
+)
 
 person(
   'a step that is skipped is not done, says what that means, and is asked for again',
