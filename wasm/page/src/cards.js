@@ -6,7 +6,7 @@ import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
 import { heatNow, isByReading } from './heat.js'
 import { letter } from './letter.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored } from './library.js'
 import { lookAt } from './one.js'
 import { isPadOpen, padView } from './pad.js'
 import { once } from './press.js'
@@ -58,7 +58,7 @@ export function stepCard(plan, pot, step, now, before) {
   </div>`
 }
 
-/** The name of a box, which no other box of the day has. */
+/** The name of a box, which no other box of the day has. It is not an attribute, which could not mark the library's words. */
 function tickName({ pot: { pot }, number }, item) {
   const what = local(item.say)
   return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
@@ -226,14 +226,14 @@ function clockKey(step, item) {
   const clockOfItem = clockOf(step, item)
   const timer = timerOf(item)
   if (timer) {
-    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${timer.label}
+    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${sayStored(timer.label)}
       >${running(timer)}</output
     >`
   }
   return html`<button
     type="button"
     class="start ${clockOfItem.seconds ? '' : 'open'}"
-    aria-label=${say('cards.start', { label: clockOfItem.label, words: clockOfItem.words })}
+    aria-label=${say('cards.start', { label: sayStored(clockOfItem.label), words: clockOfItem.words })}
     @click=${() => start(item, clockOfItem)}
   >
     <span aria-hidden="true">▶</span> ${clockOfItem.words}
@@ -286,7 +286,7 @@ function shootCard(plan, step, now, own) {
     ${step.hot.map(
       (hot) =>
         html`<div class="row">
-          <p class="say">${hot.clock.label}:</p>
+          <p class="say">${sayStored(hot.clock.label)}:</p>
           ${clockKey(step, hot)}
         </div>`,
     )}

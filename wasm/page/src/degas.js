@@ -3,7 +3,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
 import { said } from './faults.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored } from './library.js'
 import { once, onceSubmits } from './press.js'
 import { toggle } from './progress.js'
 import { short } from './show.js'
@@ -70,7 +70,7 @@ export function degasNow(plan, step, item, at) {
   const asks = say(kindOf(plan.made_from.book.bench) === 'gauge' ? 'degas.askGauge' : 'degas.askLeft')
   return {
     words: html`<span
-      >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : html`${say('step.pot', { pot: step.pots[0] })}, ${item.hold}. ${asks}`}</span
+      >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : html`${say('step.pot', { pot: step.pots[0] })}, ${sayStored(item.hold)}. ${asks}`}</span
     >`,
     keys: html`<form class="reading" @submit=${end}>
       <label for=${id} class="out-of-sight">${asks} ${unit()}</label>

@@ -6,7 +6,7 @@ import { choice } from './fields.js'
 import { LINES, part } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
-import { local, say } from './words.js'
+import { message, say } from './words.js'
 import { shownChange, wordsOf } from './work.js'
 
 let product = ''
@@ -37,7 +37,7 @@ function row(line, at, made) {
   const what = `${line.order}, ${line.product ?? [line.mold, ...(Array.isArray(line.formulas) ? line.formulas : [])].filter(Boolean).join(' · ')}${line.shape ? `, ${line.shape}` : ''}`
   const go = (to) => {
     changed = at
-    editOrders(['lines', at, key], to, say('more.changed', { what, from: count, to }))
+    editOrders(['lines', at, key], to, message('more.changed', { what, from: count, to }))
   }
   const now = made.gone ? made.gone.lines[at] : state.work?.lines?.[at]
   return html`<li>
@@ -69,7 +69,7 @@ function another() {
     editOrders(
       ['lines', lines.length],
       { order: lines.at(-1)?.order ?? '1', product: chosen, pieces: 1 },
-      say('more.added', { product: chosen }),
+      message('more.added', { product: chosen }),
     )
     product = ''
   }
@@ -142,7 +142,7 @@ function loads(before, old, after, pot) {
 const amountsOf = (pot) =>
   new Map(
     pot.stages.flatMap(({ weigh }, stage) =>
-      weigh.map(({ material, best }) => [`${stage} ${material}`, { material, measure: local(best.measure) }]),
+      weigh.map(({ material, best }) => [`${stage} ${material}`, { material, measure: best.measure }]),
     ),
   )
 
@@ -167,6 +167,8 @@ function differences(before, after) {
     const old = before.pots.find(({ pot: letter, id }) => letter === pot.pot && id === pot.id)
     if (!old) return []
     const parts = [...loads(before, old, after, pot), ...amounts(old, after, pot)]
-    return parts.length ? [say('more.pot', { pot: pot.pot, parts: parts.join('; ') })] : []
+    return parts.length
+      ? [say('more.pot', { pot: pot.pot, parts: parts.map((part, at) => [at ? '; ' : '', part]) })]
+      : []
   })
 }

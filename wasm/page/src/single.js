@@ -9,7 +9,7 @@ import { heatNow, isByReading } from './heat.js'
 import { degasNow } from './degas.js'
 import { goodPieces } from './good.js'
 import { letter } from './letter.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored } from './library.js'
 import { isPadOpen, padView, turnPad } from './pad.js'
 import { once } from './press.js'
 import { isDone, isSkipped, progress, skip, unskip } from './progress.js'
@@ -217,7 +217,7 @@ function shooting(plan, step, item) {
         .map(
           (hot) =>
             html`<button type="button" class="quiet" @click=${once('hot', () => start(hot, hot.clock))}>
-              ▶ ${hot.clock.label}: ${hot.clock.words}
+              ▶ ${sayStored(hot.clock.label)}: ${hot.clock.words}
             </button>`,
         )}
       ${moldKey(item)} ${loadsKey(step)} ${skipKey(item)}
@@ -229,7 +229,7 @@ function moldKey({ starts, shots }) {
   if (!starts?.clock.seconds || shots < 2) return nothing
   const press = () => start(starts, starts.clock)
   return html`<button type="button" class="quiet" @click=${once('mold', press)}>
-    ▶ ${starts.clock.label}: ${clock(starts.clock.seconds)}
+    ▶ ${sayStored(starts.clock.label)}: ${clock(starts.clock.seconds)}
   </button>`
 }
 

@@ -4,7 +4,7 @@ import { inUnit } from './core.js'
 import { isNothing } from './nothing.js'
 import { ofLibrary } from './library.js'
 import { onScale } from './show.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
 export function steps(plan, fix = []) {
@@ -55,7 +55,7 @@ function fixing(fix, pots) {
     const entry = [...pots.values()].find(({ key }) => key === item.key)
     if (!entry) continue
     if (!own.has(entry)) own.set(entry, [])
-    own.get(entry).push({ ...item, isFix: true, isMore: Boolean(item.weigh) })
+    own.get(entry).push({ ...item, say: wordsOf(item), isFix: true, isMore: Boolean(item.weigh) })
   }
   return [...own].map(([{ pot, key }, items]) => {
     const at = { pot, key, number: null, stage: 1, at: pot.stages[0], details: items[0].details, notes: [] }
@@ -74,6 +74,10 @@ function fixing(fix, pots) {
     }
   })
 }
+
+/** What to do to put a pot right: what is added is worded by the page, in the language of now. */
+const wordsOf = ({ weigh, say: words }) =>
+  weigh ? say('work.more', { material: weigh.material, measure: local(weigh.best.measure) }) : words
 
 /** Marks the first heat of each pot: its cautions are in full. */
 function markFirstHeats(steps) {
@@ -154,7 +158,7 @@ function held({ step }) {
   const fills = step.items.length
   return {
     items: step.items.map((_, fill) => ({
-      hold: fills > 1 ? say('steps.degassingFill', { fill: fill + 1 }) : say('steps.degassing'),
+      hold: fills > 1 ? message('steps.degassingFill', { fill: fill + 1 }) : message('steps.degassing'),
     })),
   }
 }

@@ -69,6 +69,7 @@ async function everywhere(page, look) {
 
 person('speaks German, on a phone', { locale: 'de-DE', viewport: { width: 390, height: 844 } }, async (page) => {
   assert.equal(await page.evaluate(() => document.documentElement.lang), 'de')
+  assert.ok((await ofLibrary(page)).length > 100)
   await everywhere(page, async (view, place) => {
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
     assert.ok(wide <= 0, `${place} is ${wide} px too wide`)
