@@ -3,6 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { editOrders } from './edits.js'
 import { said } from './faults.js'
 import { choice } from './fields.js'
+import { ofLibrary } from './library.js'
 import { LINES, part } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
@@ -150,14 +151,14 @@ const amountsOf = (pot) =>
 function amounts(old, after, pot) {
   if (pot.there) {
     const own = after.steps.filter(({ at }) => at.some((one) => one.pot === pot.pot))
-    return own.flatMap(({ items }) => items.filter(({ more }) => more)).map(({ text }) => local(text))
+    return own.flatMap(({ items }) => items.filter(({ more }) => more)).map(({ text }) => ofLibrary(text))
   }
   const was = amountsOf(old)
   return [...amountsOf(pot)].flatMap(([key, { material, measure }]) => {
     const before = was.get(key)?.measure
     return before === undefined || before === measure
       ? []
-      : [say('more.amount', { material, from: before, to: measure })]
+      : [say('more.amount', { material, from: ofLibrary(before), to: ofLibrary(measure) })]
   })
 }
 
