@@ -274,18 +274,26 @@ function skip(event) {
   document.getElementById('main').focus()
 }
 
-/** What is kept of earlier visits, or the demo; then the words. */
-async function documents() {
+/** What is kept of earlier visits, and the words: what follows is said in the language of the reader. */
+async function earlierVisits() {
   let [before, unread] = [null, null]
   try {
     before = await keptLast()
   } catch (failure) {
     unread = failure
   }
-  const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
-  Object.assign(state, parts)
+  const isKept = Boolean(before?.book && before.orders)
+  if (isKept) Object.assign(state, ofEarlier(before))
   await followLanguage()
+  document.getElementById('starting').textContent = say('page.starting')
   if (unread) state.notice = say('store.earlier', { why: unread.message })
+  return isKept
+}
+
+const earlier = earlierVisits()
+
+async function documents() {
+  if (!(await earlier)) Object.assign(state, await firstVisit())
 }
 
 async function begin() {
@@ -319,7 +327,8 @@ async function firstVisit() {
 }
 
 begin()
-  .catch((failure) => {
+  .catch(async (failure) => {
+    await earlier.catch(() => {})
     document.getElementById('starting').textContent = say('page.noStart', { why: failure.message })
     throw failure
   })

@@ -152,7 +152,64 @@ person('begins a shop and takes a file in German', { locale: 'de-DE', view: 'boo
   await page.getByRole('button', { name: 'Zu den Listen des Buchs' }).click()
   await chooseFile(page, 'Rezepturen aus CSV', 'rezepte.csv', 'Rezeptur;Farbe 1;je\nRegen;2,5 g;1 cup\n;3 g;\n')
   await page.getByRole('heading', { name: 'Rezepturen aus rezepte.csv' }).waitFor()
-  assert.deepEqual((await textsOf(page)).filter(isEnglish), [])
+  assert.deepEqual(await unmarked(page), [])
+})
+
+person('says what more pieces mean with the words of the library marked', { locale: 'de-DE' }, async (page) => {
+  await page.getByRole('checkbox').first().click()
+  await goTo(page, 'orders')
+  await page.getByRole('textbox', { name: 'Stück' }).first().fill('30')
+  await goTo(page, 'day')
+  await page.locator('.day-parts button', { hasText: 'Mehr' }).click()
+  await page.getByRole('button', { name: 'Eins mehr: 31, dusk finger', exact: true }).click()
+  const means = page.locator('.means')
+  const english = means.locator('li [lang="en"]')
+  await english.first().waitFor()
+  assert.match(await means.innerText(), /Topf A: 1 Ladung finger-5 mehr; clear-base: \d+,\d g more/)
+  assert.ok((await english.allInnerTexts()).some((text) => /^clear-base: \d+,\d g more$/.test(text)))
+  assert.deepEqual(await unmarked(page), [])
+})
+
+person('says a change in the language of now, not in that of then', { view: 'orders' }, async (page) => {
+  const said = page.locator('.edits .say')
+  await page.getByRole('textbox', { name: 'Pieces' }).first().fill('25')
+  assert.equal(await said.innerText(), 'Changed: lines › no. 1 › pieces.')
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const burst = { key: 'clock.burst', values: { pot: 'B', number: 1, of: 4 } }
+    change({ timers: [{ id: 'x', label: burst, seconds: null, started: Date.now() }], language: 'de' })
+    return state
+  })
+  await said.getByText('Geändert: lines › Nr. 1 › pieces.').waitFor()
+  await page.getByRole('timer', { name: 'Topf B, Heizstoß 1 von 4' }).waitFor()
+  await page.getByRole('button', { name: 'Zeile dazu' }).click()
+  assert.match(await said.innerText(), /^Zeile 11 dazu/)
+  await page.evaluate(async () => (await import('./src/state.js')).change({ language: 'en' }))
+  await said.getByText('Line 11 added.').waitFor()
+  // What an earlier version has stored as text stays as it is.
+  await page.evaluate(async () => {
+    const { change, state } = await import('./src/state.js')
+    const done = [...state.edits.done, { ...state.edits.done.at(-1), words: 'A line, as said before.' }]
+    change({ edits: { done, undone: [] } })
+  })
+  assert.equal(await said.innerText(), 'A line, as said before.')
+})
+
+person('says in German that it starts, and why it cannot', { locale: 'de-DE' }, async (page, context) => {
+  const other = await context.newPage()
+  let answer
+  const asked = new Promise((done) => {
+    other.route(/\.wasm$/, (route) => {
+      answer = () => route.fulfill({ status: 500 })
+      done()
+    })
+  })
+  await other.goto(page.url())
+  await other.getByText('Startet …').waitFor()
+  await asked
+  assert.equal(await other.evaluate(() => document.documentElement.lang), 'de')
+  await answer()
+  await other.getByText('Die Seite konnte nicht starten').waitFor()
 })
 
 person(

@@ -43,5 +43,6 @@ export default {
   allDone: 'Alles fertig.',
   fixFirst: 'Beheben Sie zuerst die Fehler.',
   seeAbove: 'Es gibt noch keinen Plan: siehe oben.',
+  starting: 'Startet …',
   noStart: 'Die Seite konnte nicht starten: {why}',
 }

@@ -43,5 +43,6 @@ export default {
   allDone: 'All done.',
   fixFirst: 'Fix the faults first.',
   seeAbove: 'There is no plan yet: see above.',
+  starting: 'Starting …',
   noStart: 'The page could not start: {why}',
 }
