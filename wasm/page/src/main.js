@@ -30,14 +30,9 @@ import { sayOf } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
+import { VIEWS, foldViews, titleOf, view, viewLinks } from './views.js'
 import { say } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
-
-const VIEWS = ['orders', 'bench', 'day', 'one', 'salt', 'color', 'book']
-
-const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice(1) : 'bench')
-
-const titleOf = (view) => say(`page.${view}`)
 
 function draw() {
   const shown = shownPlan()
@@ -58,14 +53,7 @@ function page({ made, plan, book }) {
     <a class="skip" href="#main" @click=${(event) => skip(event)}>${say('page.toWork')}</a>
     <header class="top">
       <div class="shop"><strong>${state.book.shop ?? 'pourwright'}</strong> <span>${day(state.orders.day)}</span></div>
-      <nav class="views" aria-label=${say('page.views')}>
-        ${VIEWS.map(
-          (name) =>
-            html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
-              >${titleOf(name)}${counts[name] ? html` <span class="fault-count">${counts[name]}</span>` : nothing}</a
-            >`,
-        )}
-      </nav>
+      ${viewLinks(counts)}
       <fieldset class="scale">
         <legend class="out-of-sight">${say('page.measuresShown')}</legend>
         ${['us', 'metric'].map(
@@ -304,6 +292,7 @@ async function begin() {
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {
+    foldViews()
     draw()
     scrollTo(0, 0)
   })

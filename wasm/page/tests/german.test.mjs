@@ -49,8 +49,10 @@ const textsOf = (page, all = false) =>
 
 /** Goes to a view of a page in any language. */
 async function goTo(page, view) {
-  await page.locator(`nav.views a[href="#${view}"]`).click()
-  await page.locator(`nav.views a[href="#${view}"][aria-current="page"]`).waitFor()
+  const key = page.locator(`nav.views a[href="#${view}"]`)
+  if (!(await key.isVisible())) await page.locator('nav.views button').click()
+  await key.click()
+  await page.locator(`nav.views a[href="#${view}"][aria-current="page"]`).waitFor({ state: 'attached' })
 }
 
 /** Goes to each view, and in the book to each part; what is closed is opened. */

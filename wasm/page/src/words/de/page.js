@@ -13,6 +13,7 @@ export default {
   faultsInOrders: { one: '{count} Fehler in den Aufträgen.', other: '{count} Fehler in den Aufträgen.' },
   toWork: 'Zur Arbeit',
   views: 'Ansichten',
+  others: 'Mehr',
   measuresShown: 'Gezeigte Maße',
   us: 'US',
   metric: 'Metrisch',

@@ -13,6 +13,7 @@ export default {
   faultsInOrders: { one: '{count} fault in the orders.', other: '{count} faults in the orders.' },
   toWork: 'To the work',
   views: 'Views',
+  others: 'More',
   measuresShown: 'Measures shown',
   us: 'US',
   metric: 'Metric',
