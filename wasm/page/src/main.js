@@ -11,6 +11,7 @@ import { keys, said, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { inventedWords, lookForDemo } from './invented.js'
 import { announceNext, keysList, pressByKey } from './keys.js'
 import { followLanguage } from './language.js'
 import { letter } from './letter.js'
@@ -24,7 +25,7 @@ import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
 import { measuredAs } from './single.js'
 import { about, day } from './show.js'
-import { change, isInvented, onChange, scaleOf, state } from './state.js'
+import { change, onChange, scaleOf, state } from './state.js'
 import { shownPlan, shownPots, shownSteps } from './shown.js'
 import { sayOf } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
@@ -107,7 +108,8 @@ function viewOf(shown, { made, plan, book }) {
 
 /** The notice on demo data. */
 function invented() {
-  return isInvented() ? html`<p class="invented">${say('page.invented')}</p>` : nothing
+  const words = inventedWords()
+  return words ? html`<p class="invented">${words}</p>` : nothing
 }
 
 function staleNotice(plan, { orders, book, day }, shown) {
@@ -285,7 +287,7 @@ async function documents() {
 }
 
 async function begin() {
-  await Promise.all([load(), documents(), lookForOthers()])
+  await Promise.all([load(), documents(), lookForDemo(), lookForOthers()])
   begun()
   followGloves()
   followPrinting()

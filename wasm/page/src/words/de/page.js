@@ -7,7 +7,6 @@ export default {
   salt: 'Salz',
   color: 'Farbe',
   book: 'Buch',
-  invented: 'Beispieldaten: Werkstatt, Materialien, Aufträge und Messwerte sind erfunden.',
   undo: 'Rückgängig',
   faultsInBook: { one: '{count} Fehler im Buch.', other: '{count} Fehler im Buch.' },
   faultsInOrders: { one: '{count} Fehler in den Aufträgen.', other: '{count} Fehler in den Aufträgen.' },

@@ -7,7 +7,6 @@ export default {
   salt: 'Salt',
   color: 'Color',
   book: 'Book',
-  invented: 'Demo data: shop, materials, orders and measurements are invented.',
   undo: 'Undo',
   faultsInBook: { one: '{count} fault in the book.', other: '{count} faults in the book.' },
   faultsInOrders: { one: '{count} fault in the orders.', other: '{count} faults in the orders.' },
