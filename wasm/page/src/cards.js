@@ -4,7 +4,7 @@ import { cautionsAt } from './cautions.js'
 import { cupAfter, cupDrawing } from './cup.js'
 import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
-import { heatNow, isByReading } from './heat.js'
+import { heatNow, isByReading, unreadNote } from './heat.js'
 import { letter } from './letter.js'
 import { ofLibrary, sayStored } from './library.js'
 import { lookAt } from './one.js'
@@ -283,6 +283,7 @@ function shootCard(plan, step, now, own) {
         ? html`<p class="say together">${say('cards.layer', { share: local(draw.share.text) })}</p>`
         : nothing
     }
+    ${unreadNote(step)}
     ${step.hot.map(
       (hot) =>
         html`<div class="row">

@@ -5,7 +5,7 @@ import { inIt, swollen } from './cards.js'
 import { cautionsAt } from './cautions.js'
 import { runsOut } from './cost.js'
 import { cupAfter } from './cup.js'
-import { heatNow, isByReading } from './heat.js'
+import { heatNow, isByReading, unreadAt, unreadNote } from './heat.js'
 import { degasNow } from './degas.js'
 import { goodPieces } from './good.js'
 import { letter } from './letter.js'
@@ -63,7 +63,13 @@ export function single(plan, steps, now, own, before) {
           <div>
             <h2>
               ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${ofLibrary(pot.cup_name)}</span>
-              ${isHot(pot, own) ? html`<span class="hot-word">${say('step.hot')}</span>` : nothing}
+              ${
+                isHot(pot, own)
+                  ? html`<span class="hot-word"
+                      >${say(step.kind === 'shoot' && unreadAt(step).length ? 'step.hotUnread' : 'step.hot')}</span
+                    >`
+                  : nothing
+              }
             </h2>
             <p class="for">
               ${at.at.formulas.join(' + ')} · ${say('step.place', { place: place + 1, count: own.length })}
@@ -210,7 +216,7 @@ function shooting(plan, step, item) {
           </p>`
         : nothing
     }
-    ${goodPieces(step, draw)}
+    ${unreadNote(step)} ${goodPieces(step, draw)}
     <div class="ways-now">
       ${step.hot
         .filter((hot) => !timerOf(hot))

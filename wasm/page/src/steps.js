@@ -22,6 +22,7 @@ export function steps(plan, fix = []) {
   markEnds(all)
   markFirstHeats(all)
   markFilled(all)
+  markHeated(all)
   return all
 }
 
@@ -90,6 +91,15 @@ function markFilled(steps) {
   const weighed = steps.filter(({ kind, items }) => kind !== 'put-right' && items[0].weigh)
   const last = new Map(weighed.map((step) => [step.of.at, step]))
   for (const step of last.values()) step.filled = true
+}
+
+/** Marks shots with the last heat before them, by pot. */
+function markHeated(steps) {
+  const last = new Map()
+  for (const step of steps) {
+    if (step.kind === 'heat') for (const pot of step.pots) last.set(pot, step)
+    if (step.kind === 'shoot') step.heated = new Map(last)
+  }
 }
 
 /** The pots by letter, each with a key that does not depend on its place in the day. */

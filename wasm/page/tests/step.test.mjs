@@ -75,8 +75,8 @@ for (const [size, viewport] of Object.entries(SIZES)) {
     await picture(page, `one step, heat, ${size}`)
     // A heat that is skipped is said to be so, and can be done after all.
     await tap(page, foot(page).getByRole('button', { name: 'Skip: read again' }))
-    await tap(page, foot(page).getByRole('button', { name: 'Skip: it is hot' }))
-    assert.match(await said(page.getByRole('region', { name: 'Skipped' })), /It counts as hot, without a reading/)
+    await tap(page, foot(page).getByRole('button', { name: 'Hot, not read' }))
+    assert.match(await said(page.getByRole('region', { name: 'Skipped' })), /it counts as hot by your own judgment/)
     await tap(page, page.getByRole('button', { name: 'Do it after all' }))
     await page.getByLabel('The thermometer in pot A').fill('352')
     assert.equal(await foot(page).locator('.done-next').count(), 0)
