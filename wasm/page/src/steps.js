@@ -200,7 +200,15 @@ function nextHeating(pot, { stage, at }) {
 /** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
 function hotClock({ pot, key }, { words, seconds }) {
   if (!seconds) return null
-  return { id: `hot/${key}`, clock: { label: say('steps.staysHot', { pot: pot.pot }), seconds, words } }
+  return { id: `hot/${key}`, clock: { label: message('steps.staysHot', { pot: pot.pot }), seconds, words } }
+}
+
+/** What the clock of a mold counts from: of several molds, and of several shots of a load, the one filled last. */
+function sinceOf({ items }, mold, seconds) {
+  const isOneOfSeveral = mold?.count > 1
+  if (!seconds) return isOneOfSeveral ? 'steps.moldSinceSeveral' : 'steps.moldSince'
+  if (isOneOfSeveral) return 'steps.moldSetsSeveral'
+  return items.some(({ shots }) => shots > 1) ? 'steps.moldSetsAgain' : 'steps.moldSets'
 }
 
 function shot({ step, at, pots, molds, measures }) {
@@ -210,7 +218,7 @@ function shot({ step, at, pots, molds, measures }) {
   const mold = {
     id: `mold/${draw.mold}`,
     clock: {
-      label: say(seconds ? 'steps.moldSets' : 'steps.moldSince', { mold: draw.mold }),
+      label: message(sinceOf(step, molds[draw.mold], seconds), { mold: draw.mold }),
       seconds,
       words: written(sets),
     },

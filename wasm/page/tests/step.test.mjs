@@ -111,6 +111,60 @@ for (const [size, viewport] of Object.entries(SIZES)) {
   })
 }
 
+person(
+  'a pot that was not read is shot from by judgment, and the record says so',
+  { step: true, clock: CLOCK },
+  async (page) => {
+    const all = page.getByRole('region', { name: 'This step' }).locator('.unread')
+    const notes = () =>
+      page.evaluate(async () => {
+        const { actualsOf } = await import('./src/actuals.js')
+        const { planned } = await import('./src/planning.js')
+        const { state } = await import('./src/state.js')
+        const { plan } = planned()
+        const { done, good } = state
+        return actualsOf({ plan, done, good }, plan.pots[0], {}, false).actuals.at(-1).notes
+      })
+    const hot = foot(page).getByRole('button', { name: 'Hot, not read' })
+    for (let press = 0; press < 12 && !(await hot.isVisible()); press += 1) await main(page)
+    await tap(page, hot)
+    await main(page)
+    assert.match(
+      await said(all),
+      /^Pot A was not read: it is hot by your own judgment. The plan shoots at \d+ °F to \d+ °F.$/,
+    )
+    await step(page).getByText('hot, not read', { exact: true }).waitFor()
+    await picture(page, 'one step, not read')
+    assert.equal(await notes(), '1 heat not read: hot by own judgment.')
+    // In the whole pot, too; a reading takes it back.
+    await showWhole(page)
+    await pot(page, 'A').locator('.unread').waitFor()
+    const box = pot(page, 'A').getByRole('checkbox', { name: /It shows 329 °F to 346 °F: step 4/ })
+    await tap(page, box)
+    await page.getByLabel('The thermometer in pot A').last().fill('335')
+    await tap(page, foot(page).getByRole('button', { name: 'Done', exact: true }))
+    assert.equal(await pot(page, 'A').locator('.unread').count(), 0)
+    assert.equal(await notes(), 'Thermometer: 335 °F.')
+  },
+)
+
+person('the clock of several molds is that of the one filled last', {}, async (page) => {
+  const clockOf = (mold) =>
+    page.evaluate(async (mold) => {
+      const { change, state } = await import('./src/state.js')
+      const { shownSteps } = await import('./src/shown.js')
+      const { molds } = state.book
+      change({ book: { ...state.book, molds: { ...molds, 'finger-5': { ...molds['finger-5'], ...mold } } } })
+      const shot = shownSteps().find(({ kind, work }) => kind === 'shoot' && work.mold === 'finger-5')
+      return shot.items[0].starts.clock.label.key
+    }, mold)
+  assert.equal(await clockOf({}), 'steps.moldSince')
+  assert.equal(await clockOf({ count: 2 }), 'steps.moldSinceSeveral')
+  assert.equal(await clockOf({ count: 2, sets: '40 s' }), 'steps.moldSetsSeveral')
+  // Two shots of a load go into the same mold, one after the other.
+  assert.equal(await clockOf({ count: 1, sets: '40 s' }), 'steps.moldSetsAgain')
+})
+
 person('counts the time that a mold sets down, if the book has it', { step: true, clock: CLOCK }, async (page) => {
   await page.evaluate(async () => {
     const { change, state } = await import('./src/state.js')
