@@ -60,8 +60,11 @@ export function stepCard(plan, pot, step, now, before) {
 
 /** The name of a box, which no other box of the day has. It is not an attribute, which could not mark the library's words. */
 function tickName({ pot: { pot }, number }, item) {
-  const what = local(item.say)
-  return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+  const what = sayOf(item)
+  const name = number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+  return html`<span class="out-of-sight"
+    >${name}${progress(item) === 'skipped' ? `, ${say('step.isSkipped')}` : nothing}</span
+  >`
 }
 
 /** The box that ticks an item; `own` is the step of its pot. */
@@ -73,10 +76,9 @@ function tick(item, now, own, again = '') {
     class="tick ${state} ${item === now ? 'next' : ''}"
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
-    aria-label=${[tickName(own, item), ...(state === 'skipped' ? [say('step.isSkipped')] : [])].join(', ')}
     @click=${once(item.id, () => toggle(item))}
   >
-    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
+    ${tickName(own, item)}<span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
   </button>`
 }
 
@@ -204,7 +206,7 @@ export function swollen(plan, pot) {
       level: known.level,
       swollen: known.swollen,
       label: say('cards.swells', {
-        cup: local(known.cup_name),
+        cup: short(known.cup),
         level: short(known.level),
         swollen: short(known.swollen),
       }),

@@ -138,7 +138,9 @@ export function runTimers() {
     const over = state.timers.filter(isOver)
     const ended = over.filter(({ started }) => !announced.has(started))
     if (ended.length) {
-      document.getElementById('said').textContent = ended.map(({ label }) => say('clock.said', { label })).join(' ')
+      document.getElementById('said').textContent = ended
+        .map(({ label }) => say('clock.said', { label: sayStored(label) }))
+        .join(' ')
       for (const { started } of ended) announced.add(started)
     }
     if (over.length && Date.now() - rang > REPEAT) ring()

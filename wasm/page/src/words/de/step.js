@@ -17,7 +17,7 @@ export default {
   by_spoons: 'Löffel: {measure}',
   by_drops: 'Tropfen: {measure}',
   planned: 'Geplant: {amount}',
-  cupAt: 'Der Becher ({cup}) bei {level}',
+  cupAt: 'Der Becher für {cup}, bei {level}',
   thenHolds: 'Mit allem aus diesem Abschnitt: {mass}, {volume} kalt.',
   otherAmount: 'Andere Menge',
   skip: 'Überspringen',

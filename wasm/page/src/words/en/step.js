@@ -17,7 +17,7 @@ export default {
   by_spoons: 'By spoons: {measure}',
   by_drops: 'By drops: {measure}',
   planned: 'Planned: {amount}',
-  cupAt: 'The {cup} at {level}',
+  cupAt: 'The cup that holds {cup}, at {level}',
   thenHolds: 'With all of this stage in: {mass}, {volume} cold.',
   otherAmount: 'Other amount',
   skip: 'Skip',
