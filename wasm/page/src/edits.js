@@ -165,7 +165,7 @@ export function editsBar() {
     </button>`
   return html`<div class="next edits">
     <p class="say">${back ? wordsOf(back) : say('edits.undone', { what: wordsOf(again) })}</p>
-    ${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}
+    <span class="both">${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}</span>
   </div>`
 }
 

@@ -1,10 +1,10 @@
 // The steps of the plan as the page uses them.
 export default {
   moldSets: '{mold} härtet',
-  moldSetsAgain: '{mold} härtet, ab dem letzten Schuss',
-  moldSetsSeveral: '{mold} härtet, die zuletzt gefüllte',
+  moldSetsAgain: '{mold} härtet, letzter Schuss',
+  moldSetsSeveral: 'letzte {mold} härtet',
   moldSince: '{mold}, seit der Ladung',
-  moldSinceSeveral: '{mold}, seit die letzte gefüllt ist',
+  moldSinceSeveral: 'letzte {mold}, seit dem Füllen',
   putRight: 'Richten: einrühren, was fehlt.',
   putRightHot: 'Richten, heiß: einrühren, was fehlt.',
   degassing: 'Entgasen',
