@@ -114,7 +114,7 @@ function remarks(of) {
   const steps = of.plan.steps.filter(({ at }) => at.some(({ pot }) => pot === of.pot.pot))
   const [heats, gauges] = ['heat', 'degas'].map((kind) => readingsOf(of, steps, kind).join(', '))
   const hot = steps.filter(({ kind }) => kind === 'heat').map(({ items }) => items.at(-1))
-  const unread = hot.filter((item) => isTicked(of.done, item) && !of.done[item.id].reading).length
+  const unread = hot.filter((item) => isTicked(of.done, item) && of.done[item.id].skipped).length
   const all = [
     noteOf(of.notes, 'notes'),
     heats && say('record.readHeats', { readings: heats }),

@@ -5,7 +5,7 @@ import { live } from '../vendor/lit-html/directives/live.js'
 import { said } from './faults.js'
 import { ofLibrary } from './library.js'
 import { once, onceSubmits } from './press.js'
-import { isDone, progress, toggle } from './progress.js'
+import { isDone, isSkipped, progress, toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, stop, timerOf } from './timers.js'
@@ -28,7 +28,7 @@ function advice(plan, step) {
 export const isByReading = ({ kind, items }) => kind === 'heat' && items.some(({ burst }) => burst)
 
 /** Whether a heat is over without a reading of the thermometer: its maker has said that the pot is hot. */
-const isUnread = (step) => isByReading(step) && isDone(step) && !state.done[step.items.at(-1).id]?.reading
+const isUnread = (step) => isDone(step) && isSkipped(step.items.at(-1))
 
 /** The same for a pot that was hot when the day went on: its last heat is in the ticks of before. */
 function wasUnread(key) {
@@ -38,7 +38,7 @@ function wasUnread(key) {
     Object.entries(done).filter(([id, { words }]) => words && id.startsWith(`${key}/`) && id.endsWith('/hot')),
   )
   const last = hot.reduce((one, other) => (one && one[1].at > other[1].at ? one : other), null)
-  return last !== null && !last[1].reading
+  return Boolean(last?.[1].skipped)
 }
 
 /** The pots of a shot that are hot by the judgment of their maker: no thermometer was read. */

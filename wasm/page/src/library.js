@@ -5,14 +5,13 @@ import { language, local, say } from './words.js'
 /** The `lang` of an element that has such texts. */
 export const inEnglish = () => (language() === 'en' ? nothing : 'en')
 
-/** A text with its numbers next to their units: `1/2 tsp` is one word where a line ends. */
-export const unbroken = (text) => String(text).replaceAll(/(?<=\d) (?=[\p{L}°])/gu, '\u00a0')
+/** A text with the parts of each amount next to each other: `1 7/8 cup` is one word where a line ends. */
+export const unbroken = (text) =>
+  String(text).replaceAll(/(?<=\d) (?=\d+\/\d|(cup|tbsp|tsp|fl|oz|lb|gal|qt|g|kg|mL|L)\b|°)/g, '\u00a0')
 
-/** A text of the library, with numbers as the locale has them; `1 7/8` never ends a line after the 1. */
-export function ofLibrary(text) {
-  const shown = local(String(text)).replaceAll(/(?<=\d) (?=\d+\/\d)/g, '\u00a0')
-  return language() === 'en' ? shown : html`<span lang="en">${shown}</span>`
-}
+/** A text of the library, with numbers as the locale has them. */
+export const ofLibrary = (text) =>
+  language() === 'en' ? local(String(text)) : html`<span lang="en">${local(String(text))}</span>`
 
 /**
  * A message that was stored, in the language that is spoken. A text is data, or a message that an earlier version stored in the

@@ -118,6 +118,11 @@ function withParts(step, plan, pots, bench) {
   const [of] = at
   const more = PARTS[step.kind]?.({ step, at, of, pots, ...bench }) ?? {}
   const shown = (words, { at }) => onScale(words, temperatures(at, more.heating, work.heating))
+  const worded = at.map((of) => ({
+    ...of,
+    text: shown(of.text, of),
+    details: of.details.map((detail) => shown(detail, of)),
+  }))
   return {
     ...more,
     id: step.id,
@@ -125,12 +130,8 @@ function withParts(step, plan, pots, bench) {
     cautions: step.cautions,
     work,
     together: step.kind === 'heat' ? work.details.map((detail) => shown(detail, of)) : [],
-    of,
-    at: at.map((of) => ({
-      ...of,
-      text: shown(of.text, of),
-      details: of.details.map((detail) => shown(detail, of)),
-    })),
+    of: worded[0],
+    at: worded,
     pots: step.at.map(({ pot }) => pot),
     stage: of.stage,
     items: step.items.map((item, index) => ({

@@ -92,6 +92,14 @@ async function everywhere(page, look) {
 person('speaks German, on a phone', { locale: 'de-DE', viewport: { width: 390, height: 844 } }, async (page) => {
   assert.equal(await page.evaluate(() => document.documentElement.lang), 'de')
   assert.ok((await ofLibrary(page)).length > 100)
+  // What is kept at the end of a pot is its step's sentence, and not said again below it.
+  const isTwice = await page.evaluate(async () =>
+    (await import('./src/shown.js'))
+      .shownSteps()
+      .filter(({ kind }) => kind === 'store')
+      .map(({ of, items: [item] }) => item.say !== of.text),
+  )
+  assert.deepEqual([...new Set(isTwice)], [false])
   await everywhere(page, async (view, place) => {
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
     assert.ok(wide <= 0, `${place} is ${wide} px too wide`)
