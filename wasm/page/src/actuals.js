@@ -113,9 +113,12 @@ const readingsOf = ({ done }, steps, kind) =>
 function remarks(of) {
   const steps = of.plan.steps.filter(({ at }) => at.some(({ pot }) => pot === of.pot.pot))
   const [heats, gauges] = ['heat', 'degas'].map((kind) => readingsOf(of, steps, kind).join(', '))
+  const hot = steps.filter(({ kind }) => kind === 'heat').map(({ items }) => items.at(-1))
+  const unread = hot.filter((item) => isTicked(of.done, item) && of.done[item.id].skipped).length
   const all = [
     noteOf(of.notes, 'notes'),
     heats && say('record.readHeats', { readings: heats }),
+    unread && say('record.notRead', { count: unread }),
     gauges && say('record.readGauges', { readings: gauges }),
   ]
   return all.filter(Boolean).join(' ') || undefined

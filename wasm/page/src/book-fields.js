@@ -10,7 +10,7 @@ import { words } from './generic.js'
 import { inEnglish, ofLibrary } from './library.js'
 import { once } from './press.js'
 import { change, state, valueAt } from './state.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
@@ -41,7 +41,7 @@ export function isStarter(path) {
 export function starterMark(path) {
   if (!isStarter(path)) return nothing
   const what = words(String(path.at(-1)))
-  const own = () => editBook([...MARKS, pointer(path)], undefined, say('form.own', { what }))
+  const own = () => editBook([...MARKS, pointer(path)], undefined, message('form.own', { what }))
   return html`<span class="starter"
     ><strong>${say('form.starter')}</strong>
     <button type="button" class="quiet" aria-label=${say('form.rightOf', { what })} @click=${once(`own ${path}`, own)}>
@@ -335,13 +335,13 @@ const NAMED = {
     const free = (number) => (names.includes(nameOf(number)) ? free(number + 1) : nameOf(number))
     const add = () => {
       const what = free(names.length + 1)
-      editBook([...path, what], freshGroup(named), say('form.added', { what }))
+      editBook([...path, what], freshGroup(named), message('form.added', { what }))
     }
-    const remove = (name) => editBook([...path, name], undefined, say('form.removed', { what: name }))
+    const remove = (name) => editBook([...path, name], undefined, message('form.removed', { what: name }))
     const rename = (name, to) => {
       if (to === name) return
       if (!to || names.includes(to)) change()
-      else editAll(renamedShape(path, name, to), say('form.renamed', { name, to }))
+      else editAll(renamedShape(path, name, to), message('form.renamed', { name, to }))
     }
     return html`<fieldset class="group" id=${id} tabindex="-1">
       <legend>${shown}</legend>
@@ -426,12 +426,12 @@ function list(title, { id, path, value = [], items, faults, required, schema, br
   const fresh = form === 'group' ? freshGroup(more.schema, value.at(-1)) : (namesFor(path)[0] ?? '')
   const focus = (at) => requestAnimationFrame(() => document.getElementById(fieldId('book', [...path, at]))?.focus())
   const add = (entry, at) => {
-    editBook(path, value.toSpliced(at, 0, entry), say('form.added', { what: one }))
+    editBook(path, value.toSpliced(at, 0, entry), message('form.added', { what: one }))
     focus(at)
   }
   const remove = (at) => {
     const left = value.length === 1 && !required ? undefined : value.toSpliced(at, 1)
-    editBook(path, left, say('form.removed', { what: one }))
+    editBook(path, left, message('form.removed', { what: one }))
   }
   // Numbers of a reading are as many as they are: they come and go together.
   const isReading = form === 'number' && value.length > 0

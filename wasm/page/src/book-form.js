@@ -3,7 +3,7 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { entryFields, fieldAt, marksMoved } from './book-fields.js'
 import { formulaFields } from './book-formula.js'
-import { ofPart, renamed, usesOf, wordsOfUse } from './book-uses.js'
+import { keyOfPart, ofPart, renamed, usesOf, wordsOfUse } from './book-uses.js'
 import { isReady, schemaOf } from './book-words.js'
 import { faultsOfBook } from './core.js'
 import { editAll, editBook } from './edits.js'
@@ -13,7 +13,7 @@ import { ofLibrary } from './library.js'
 import { part, reveal } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /** The parts of the book that have a form, and the tree of all fields. */
 const PARTS = {
@@ -310,13 +310,13 @@ function free(part, name) {
 function addNew(part, list) {
   const name = free(part, ofPart('form.fresh', part))
   const entry = ENTRIES[part].fresh(list.map(([, one]) => one).filter(isObject))
-  begin(part, name, entry, ofPart('form.added', part), list.length)
+  begin(part, name, entry, message(keyOfPart('form.added', part)), list.length)
 }
 
 function copy(part, name) {
   const place = names(part).indexOf(name)
   const entry = structuredClone(state.book[part][name])
-  begin(part, free(part, say('form.nameOfCopy', { name })), entry, say('form.copied', { name }), place)
+  begin(part, free(part, say('form.nameOfCopy', { name })), entry, message('form.copied', { name }), place)
 }
 
 /** Adds an entry and asks for its name. */
@@ -379,8 +379,8 @@ function nameForm(part, name) {
 /** Why something cannot have a name: it is taken, or the library does not take it. */
 export function faultsOfName(part, name, to) {
   if (to.trim() !== name && names(part).includes(to.trim())) {
-    const message = ofPart('form.taken', part, { name: to.trim() })
-    return [{ path: '', message, help: say('form.takenHelp'), own: true }]
+    const taken = ofPart('form.taken', part, { name: to.trim() })
+    return [{ path: '', message: taken, help: say('form.takenHelp'), own: true }]
   }
   // A book with nothing else in it has no faults but those of the name.
   const book = {
@@ -397,7 +397,7 @@ export function faultsOfName(part, name, to) {
 /** Gives something another name, everywhere; the cursor goes to it in the list, unless another form asked for the name. */
 export function giveName(part, name, to, isInList = true) {
   asked = NOT_ASKED
-  const words = say('form.renamed', { name, to })
+  const words = message('form.renamed', { name, to })
   editAll([...renamed(part, name, to), ...marksMoved([part, name], [part, to])], words)
   if (isInList) document.getElementById(`${fieldId('book', [part, to])}:key`)?.focus()
 }
@@ -409,7 +409,7 @@ function remove(part, name) {
     return
   }
   asked = NOT_ASKED
-  editBook([part, name], undefined, ofPart('form.deleted', part, { name }))
+  editBook([part, name], undefined, message(keyOfPart('form.deleted', part), { name }))
 }
 
 /** Shows the part and the entry that a path of the book leads to; what has no field there is in the tree. */

@@ -10,7 +10,7 @@ import { choice, field } from './fields.js'
 import { once } from './press.js'
 import { short } from './show.js'
 import { state } from './state.js'
-import { local, locale, say } from './words.js'
+import { local, locale, message, say } from './words.js'
 
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
@@ -99,11 +99,11 @@ function rows(title, path, names, faults, masses = new Map()) {
   const focus = (material) => document.getElementById(fieldId('book', [...path, material]))?.focus()
   const add = (material) => {
     if (!material) return
-    editBook([...path, material], '', say('formula.added', { material, formula: path[1] }))
+    editBook([...path, material], '', message('formula.added', { material, formula: path[1] }))
     focus(material)
   }
   const exchange = (material, other) => {
-    const words = say('formula.exchanged', { material, other, formula: path[1] })
+    const words = message('formula.exchanged', { material, other, formula: path[1] })
     editAll([{ of: 'book', path, from: material, to: other }], words)
     document.getElementById(`${fieldId('book', [...path, other])}:material`)?.focus()
   }
@@ -111,7 +111,7 @@ function rows(title, path, names, faults, masses = new Map()) {
     const at = [...path, material]
     const own = faultsAt(faults, at)
     const rowId = fieldId('book', at)
-    const remove = () => editBook(at, undefined, say('formula.removed', { material, formula: path[1] }))
+    const remove = () => editBook(at, undefined, message('formula.removed', { material, formula: path[1] }))
     return html`<li class="dose">
       ${choice({
         id: `${rowId}:material`,

@@ -10,7 +10,7 @@ import { inEnglish } from './library.js'
 import { once } from './press.js'
 import { takeIn } from './storage.js'
 import { change, state } from './state.js'
-import { language, say } from './words.js'
+import { language, message, say } from './words.js'
 
 /** The rows of the preview, and the faults that are listed. */
 const [SEEN, LISTED] = [5, 12]
@@ -207,7 +207,9 @@ function select(label, id, words, value, set) {
 }
 
 /** So many formulas or order lines. */
-const counted = (kind, count) => say(kind === 'formulas' ? 'csv.countFormulas' : 'csv.countOrders', { count })
+const counted = (kind, count) => say(keyOfCount(kind), { count })
+
+const keyOfCount = (kind) => (kind === 'formulas' ? 'csv.countFormulas' : 'csv.countOrders')
 
 /** The unit of amounts that are written without one. */
 function unitless() {
@@ -436,7 +438,7 @@ function asDay(text) {
 /** Takes what was imported, as one change. */
 function take({ good }) {
   const { kind, name, into } = file
-  const words = say('csv.taken', { name, what: counted(kind, good.length) })
+  const words = message('csv.taken', { name, what: message(keyOfCount(kind), { count: good.length }) })
   file = null
   if (kind === 'formulas') {
     const changes = good.map(([formula, entry]) => ({ of: 'book', path: ['formulas', formula], value: entry }))

@@ -107,4 +107,7 @@ const WORDS = {
 }
 
 /** The message of a family, such as `form.new`, for an entry of a part of the book: `form.newFormulas`. */
-export const ofPart = (family, part, values) => say(`${family}${part[0].toUpperCase()}${part.slice(1)}`, values)
+export const ofPart = (family, part, values) => say(keyOfPart(family, part), values)
+
+/** The key of such a message. */
+export const keyOfPart = (family, part) => `${family}${part[0].toUpperCase()}${part.slice(1)}`

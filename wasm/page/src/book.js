@@ -10,13 +10,14 @@ import { editBook, noEdits } from './edits.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId, keys } from './faults.js'
 import { field, number, textInput } from './fields.js'
 import { glovesSize } from './gloves.js'
+import { isDemo, isInvented } from './invented.js'
 import { planned, settled } from './planning.js'
 import { languageChoice } from './language.js'
 import { inEnglish } from './library.js'
 import { demo, saveFile, takeIn } from './storage.js'
 import { once } from './press.js'
 import { isBegun, notBegun } from './progress.js'
-import { change, isInvented, scaleOf, state, valueAt } from './state.js'
+import { change, scaleOf, state, valueAt } from './state.js'
 import { local, say, typed } from './words.js'
 
 /** The view; `plan` is that of the present documents, if there is one; `faults` are those of the book and of the orders. */
@@ -228,7 +229,7 @@ function parsed(text) {
 const isObject = (value) => typeof value === 'object' && value !== null && !Array.isArray(value)
 
 function demoDay() {
-  if (!isInvented() && !confirm(say('book.replaces'))) return
+  if (!isDemo() && !confirm(say('book.replaces'))) return
   takeIn(async () => {
     const { book, orders } = await demo()
     replace({ book, orders, bookText: null, scale: scaleOf(book) })

@@ -4,9 +4,9 @@ import { cautionsAt } from './cautions.js'
 import { cupAfter, cupDrawing } from './cup.js'
 import { gaugeRead } from './degas.js'
 import { anything } from './generic.js'
-import { heatNow, isByReading } from './heat.js'
+import { heatNow, isByReading, unreadNote } from './heat.js'
 import { letter } from './letter.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored } from './library.js'
 import { lookAt } from './one.js'
 import { isPadOpen, padView } from './pad.js'
 import { once } from './press.js'
@@ -58,10 +58,13 @@ export function stepCard(plan, pot, step, now, before) {
   </div>`
 }
 
-/** The name of a box, which no other box of the day has. */
+/** The name of a box, which no other box of the day has. It is not an attribute, which could not mark the library's words. */
 function tickName({ pot: { pot }, number }, item) {
-  const what = local(item.say)
-  return number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+  const what = sayOf(item)
+  const name = number === null ? say('bench.tickToFix', { pot, what }) : say('bench.tick', { pot, what, step: number })
+  return html`<span class="out-of-sight"
+    >${name}${progress(item) === 'skipped' ? `, ${say('step.isSkipped')}` : nothing}</span
+  >`
 }
 
 /** The box that ticks an item; `own` is the step of its pot. */
@@ -73,10 +76,9 @@ function tick(item, now, own, again = '') {
     class="tick ${state} ${item === now ? 'next' : ''}"
     id="item:${item.id}${again}"
     aria-checked=${state === 'done' ? 'true' : 'false'}
-    aria-label=${[tickName(own, item), ...(state === 'skipped' ? [say('step.isSkipped')] : [])].join(', ')}
     @click=${once(item.id, () => toggle(item))}
   >
-    <span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
+    ${tickName(own, item)}<span aria-hidden="true">${state === 'done' ? '✓' : state === 'skipped' ? '–' : ''}</span>
   </button>`
 }
 
@@ -204,7 +206,7 @@ export function swollen(plan, pot) {
       level: known.level,
       swollen: known.swollen,
       label: say('cards.swells', {
-        cup: local(known.cup_name),
+        cup: short(known.cup),
         level: short(known.level),
         swollen: short(known.swollen),
       }),
@@ -226,14 +228,14 @@ function clockKey(step, item) {
   const clockOfItem = clockOf(step, item)
   const timer = timerOf(item)
   if (timer) {
-    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${timer.label}
+    return html`<output class="running ${isOver(timer) ? 'over' : ''}" aria-label=${sayStored(timer.label)}
       >${running(timer)}</output
     >`
   }
   return html`<button
     type="button"
     class="start ${clockOfItem.seconds ? '' : 'open'}"
-    aria-label=${say('cards.start', { label: clockOfItem.label, words: clockOfItem.words })}
+    aria-label=${say('cards.start', { label: sayStored(clockOfItem.label), words: clockOfItem.words })}
     @click=${() => start(item, clockOfItem)}
   >
     <span aria-hidden="true">▶</span> ${clockOfItem.words}
@@ -283,10 +285,11 @@ function shootCard(plan, step, now, own) {
         ? html`<p class="say together">${say('cards.layer', { share: local(draw.share.text) })}</p>`
         : nothing
     }
+    ${unreadNote(step)}
     ${step.hot.map(
       (hot) =>
         html`<div class="row">
-          <p class="say">${hot.clock.label}:</p>
+          <p class="say">${sayStored(hot.clock.label)}:</p>
           ${clockKey(step, hot)}
         </div>`,
     )}

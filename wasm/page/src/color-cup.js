@@ -11,7 +11,7 @@ import { reply, variant } from './replies.js'
 import { ofLibrary } from './library.js'
 import { change, state, valueAt, withValue } from './state.js'
 import { apart, differenceText, hexOf, labOf, swatch } from './swatch.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 const edit = (parts) => change({ color: { ...state.color, ...parts } })
 
@@ -395,7 +395,7 @@ function learned({ strengths }) {
         const accept = () => {
           const { before } = state.color
           if (!(material in before)) edit({ before: { ...before, [material]: valueAt(state.book, place) ?? null } })
-          editBook(place, value, say('cup.strengthOf', { material }))
+          editBook(place, value, message('cup.strengthOf', { material }))
         }
         return html`<li>
           <p>
@@ -436,7 +436,7 @@ function saveAs() {
       editBook(
         place,
         isColor && look ? { ...value, color: dated(look) } : value,
-        say('cup.formulaFrom', { name: place[1] }),
+        message('cup.formulaFrom', { name: place[1] }),
       )
     }
     edit({ save: '' })

@@ -10,7 +10,7 @@ import { reply, variant } from './replies.js'
 import { ofLibrary } from './library.js'
 import { change, state } from './state.js'
 import { differenceText, hexOf, labOf, swatch } from './swatch.js'
-import { local, say } from './words.js'
+import { amount, local, message, say } from './words.js'
 
 const edit = (parts) => change({ color: { ...state.color, ...parts } })
 
@@ -84,7 +84,8 @@ function near({ formula, color, was_seen, difference, notes }, target, calculate
 function keepColor() {
   const { seen, piece } = state.color
   const names = Object.keys(state.book.formulas ?? {})
-  const keep = () => editBook(['formulas', piece, 'color'], dated(seen.color), say('near.colorOf', { formula: piece }))
+  const keep = () =>
+    editBook(['formulas', piece, 'color'], dated(seen.color), message('near.colorOf', { formula: piece }))
   return html`<div class="fields">
       ${field(
         say('near.piece'),
@@ -143,9 +144,9 @@ function pieceKey(colorant, { dose, base_mass }, seen) {
       ? editBook(
           ['materials', colorant, 'let_downs'],
           [...pieces, { dose, base_mass: base_mass.text, color: dated(seen.color) }],
-          say('near.testPiece', { colorant, dose: local(dose) }),
+          message('near.testPiece', { colorant, dose: amount(dose) }),
         )
-      : editBook(['materials', base, 'color'], dated(seen.color), say('near.baseColor', { base }))
+      : editBook(['materials', base, 'color'], dated(seen.color), message('near.baseColor', { base }))
   return html`<button type="button" class="quiet" ?disabled=${!seen || (!dose && !base)} @click=${once('piece', write)}>
     ${dose ? doseIn(dose, base_mass.text) : say('near.baseAlone')}
   </button>`

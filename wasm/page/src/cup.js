@@ -2,7 +2,7 @@
 import { inUnit } from './core.js'
 import { short } from './show.js'
 import { html, nothing, svg } from '../vendor/lit-html/lit-html.js'
-import { local, say } from './words.js'
+import { say } from './words.js'
 
 const [TOP, BOTTOM, LEFT, RIGHT] = [14, 130, 4, 88]
 
@@ -38,7 +38,7 @@ export const cupAfter = (plan, pot, { fills: level }, caption) =>
       book: plan.made_from.book,
       cup: pot.cup,
       level,
-      label: say('step.cupAt', { cup: local(pot.cup_name), level: short(level) }),
+      label: say('step.cupAt', { cup: short(pot.cup), level: short(level) }),
     })}
     <figcaption>${caption}</figcaption>
   </figure>`

@@ -3,7 +3,7 @@
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { ask } from './core.js'
 import { said } from './faults.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored, unbroken } from './library.js'
 import { once, onceSubmits } from './press.js'
 import { toggle } from './progress.js'
 import { short } from './show.js'
@@ -47,7 +47,7 @@ export function degasNow(plan, step, item, at) {
   if (!timer) {
     const clock = clockOf(step, item)
     return {
-      words: html`<span>${ofLibrary(item.say)}</span>`,
+      words: html`<span>${ofLibrary(unbroken(item.say))}</span>`,
       keys: html`<button type="button" class="done-next clock" @click=${once(at, () => start(item, clock))}>
           <span aria-hidden="true">▶</span> ${clock.seconds ? clock.words : say('degas.start')}
         </button>
@@ -70,7 +70,7 @@ export function degasNow(plan, step, item, at) {
   const asks = say(kindOf(plan.made_from.book.bench) === 'gauge' ? 'degas.askGauge' : 'degas.askLeft')
   return {
     words: html`<span
-      >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : html`${say('step.pot', { pot: step.pots[0] })}, ${item.hold}. ${asks}`}</span
+      >${fault ? html`<strong class="bad">${said(fault, 'message')}</strong> ${said(fault, 'help')}` : html`${say('step.pot', { pot: step.pots[0] })}, ${sayStored(item.hold)}. ${asks}`}</span
     >`,
     keys: html`<form class="reading" @submit=${end}>
       <label for=${id} class="out-of-sight">${asks} ${unit()}</label>

@@ -1,9 +1,10 @@
 // Changes of the book and of the orders, which can be undone and done again, also after a reload.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { spoken } from './faults.js'
+import { sayStored } from './library.js'
 import { once } from './press.js'
 import { change, state, valueAt, withValue } from './state.js'
-import { say } from './words.js'
+import { message, say } from './words.js'
 
 /** The changes that are kept, and the characters that they may take together in the store. */
 const MOST = { changes: 100, characters: 200_000 }
@@ -15,8 +16,8 @@ const PAUSE = 3000
 export const noEdits = () => ({ done: [], undone: [] })
 
 /**
- * Writes `value` at `path` (a list of keys) of a document, "book" or "orders"; undefined removes what is there. `words` say what
- * the change was; if they are omitted, the path does.
+ * Writes `value` at `path` (a list of keys) of a document, "book" or "orders"; undefined removes what is there. `words` are the
+ * message of what the change was; if they are omitted, the path says it.
  */
 export function edit(of, path, value, words = null) {
   // What is removed has to come back to its place among the others.
@@ -24,7 +25,7 @@ export function edit(of, path, value, words = null) {
   const before = valueAt(state[of], at)
   const document_ = withValue(state[of], path, value)
   const after = valueAt(document_, at)
-  const own = { of, path: at, before, after, words: words ?? wordsOf(of, path, value), at: Date.now() }
+  const own = { of, path: at, before, after, words: words ?? placed(of, path, value), at: Date.now() }
   const { done } = state.edits
   const last = done.at(-1)
   const goesOn =
@@ -73,11 +74,19 @@ export const editOrders = (path, value, words) => edit('orders', path, value, wo
 
 const isAt = (one, other) => one.of === other.of && one.path.join('\n') === other.path.join('\n')
 
-/** What a change was, by its place: "Changed: lines › no. 2 › pieces". */
-function wordsOf(of, path, value) {
-  const there = path.map((key) => spoken(String(key))).join(' › ') || say(of === 'book' ? 'edits.book' : 'edits.orders')
-  if (value === undefined) return say('edits.removed', { there })
-  return say(valueAt(state[of], path) === undefined ? 'edits.added' : 'edits.changed', { there })
+/** What a change was, by its place. */
+function placed(of, path, value) {
+  const isNew = valueAt(state[of], path) === undefined
+  const own = message(value === undefined ? 'edits.removed' : isNew ? 'edits.added' : 'edits.changed')
+  return { ...own, place: { of, path } }
+}
+
+/** What a change was, in the language that is spoken: "Changed: lines › no. 2 › pieces". */
+function wordsOf({ words }) {
+  const { key, place } = words
+  if (!place) return sayStored(words)
+  const there = place.path.map((key) => spoken(String(key))).join(' › ')
+  return say(key, { there: there || say(place.of === 'book' ? 'edits.book' : 'edits.orders') })
 }
 
 /** The last changes, as many as are kept. */
@@ -150,18 +159,13 @@ export function editsBar() {
   const [back, again] = [last(state.edits.done, 'after'), last(state.edits.undone, 'before')]
   if (!back && !again) return nothing
   const key = (words, one, press) =>
-    html`<button
-      type="button"
-      class="quiet"
-      ?disabled=${!one}
-      aria-label=${one ? say('edits.key', { key: words, what: one.words }) : words}
-      @click=${once(words, press)}
-    >
-      ${words}
+    html`<button type="button" class="quiet" ?disabled=${!one} @click=${once(words, press)}>
+      <span aria-hidden=${one ? 'true' : nothing}>${words}</span>
+      ${one ? html`<span class="out-of-sight">${say('edits.key', { key: words, what: wordsOf(one) })}</span>` : nothing}
     </button>`
   return html`<div class="next edits">
-    <p class="say">${back ? back.words : say('edits.undone', { what: again.words })}</p>
-    ${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}
+    <p class="say">${back ? wordsOf(back) : say('edits.undone', { what: wordsOf(again) })}</p>
+    <span class="both">${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}</span>
   </div>`
 }
 

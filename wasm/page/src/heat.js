@@ -5,7 +5,7 @@ import { live } from '../vendor/lit-html/directives/live.js'
 import { said } from './faults.js'
 import { ofLibrary } from './library.js'
 import { once, onceSubmits } from './press.js'
-import { progress, toggle } from './progress.js'
+import { isDone, isSkipped, progress, toggle } from './progress.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
 import { clockOf, isOver, start, stop, timerOf } from './timers.js'
@@ -26,6 +26,36 @@ function advice(plan, step) {
 
 /** Whether a step is a heat whose table is known. */
 export const isByReading = ({ kind, items }) => kind === 'heat' && items.some(({ burst }) => burst)
+
+/** Whether a heat is over without a reading of the thermometer: its maker has said that the pot is hot. */
+const isUnread = (step) => isDone(step) && isSkipped(step.items.at(-1))
+
+/** The same for a pot that was hot when the day went on: its last heat is in the ticks of before. */
+function wasUnread(key) {
+  const works = [state.done]
+  for (let past = state.work?.past; past; past = past.work.past) works.push(past.done)
+  const hot = works.flatMap((done) =>
+    Object.entries(done).filter(([id, { words }]) => words && id.startsWith(`${key}/`) && id.endsWith('/hot')),
+  )
+  const last = hot.reduce((one, other) => (one && one[1].at > other[1].at ? one : other), null)
+  return Boolean(last?.[1].skipped)
+}
+
+/** The pots of a shot that are hot by the judgment of their maker: no thermometer was read. */
+export const unreadAt = ({ at, heated }) =>
+  at.filter(({ pot, key }) => {
+    const heat = heated.get(pot.pot)
+    return heat ? isUnread(heat) : pot.there?.hot && wasUnread(key)
+  })
+
+/** What a shot from such a pot is marked with. */
+export const unreadNote = (step) =>
+  unreadAt(step).map(
+    ({ pot, at }) =>
+      html`<p class="unread">
+        ${say('heat.unread', { pot: pot.pot, from: short(at.shoot_from), to: short(at.shoot_to) })}
+      </p>`,
+  )
 
 const degree = () => (state.scale === 'metric' ? '°C' : '°F')
 

@@ -7,7 +7,7 @@ import { ofLibrary } from './library.js'
 import { once } from './press.js'
 import { records } from './records.js'
 import { state, valueAt } from './state.js'
-import { local, say } from './words.js'
+import { local, message, quoted, say } from './words.js'
 
 const NONE = { changes: [], questions: [], confirmed: [], not_yet: [], faults: [], days: 0, to: null }
 
@@ -78,19 +78,16 @@ const list = (title, lines) =>
 
 function offer({ what, before, after, days, why, questioned, write }, questions) {
   return html`<li>
-    <h3>${what}</h3>
+    <h3>${ofLibrary(what)}</h3>
     <p class="turns">
       <span>${before === null ? say('learn.unknown') : local(before)}</span> <span aria-hidden="true">→</span>
       <span class="out-of-sight">${say('learn.becomes')}</span> <strong>${local(after)}</strong>
     </p>
     <p class="hint">${ofLibrary(why)} ${say('learn.days', { count: days })}</p>
     ${questioned ? html`<p class="runs-out">${ofLibrary(questions.find((one) => one.what === what)?.question ?? '')}</p>` : nothing}
-    <button
-      type="button"
-      aria-label="${say('learn.accept')}: ${what}"
-      @click=${once(`accept ${what}`, () => accept(what, write))}
-    >
-      ${say('learn.accept')}
+    <button type="button" @click=${once(`accept ${what}`, () => accept(what, write))}>
+      <span aria-hidden="true">${say('learn.accept')}</span>
+      <span class="out-of-sight">${say('edits.key', { key: say('learn.accept'), what: ofLibrary(what) })}</span>
     </button>
   </li>`
 }
@@ -103,7 +100,7 @@ function accept(what, write) {
       ...write.map(({ op, path, value }) => ({ of: 'book', ...placed(keys(path), op, value) })),
       { of: 'day', path: ['learned', what], value: to },
     ],
-    say('learn.accepted', { what }),
+    message('learn.accepted', { what: quoted(what) }),
   )
 }
 

@@ -11,6 +11,7 @@ import { keys, said, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
 import { degasNow, isUnderVacuum } from './degas.js'
+import { inventedWords, lookForDemo } from './invented.js'
 import { announceNext, keysList, pressByKey } from './keys.js'
 import { followLanguage } from './language.js'
 import { letter } from './letter.js'
@@ -24,20 +25,15 @@ import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
 import { measuredAs } from './single.js'
 import { about, day } from './show.js'
-import { change, isInvented, onChange, scaleOf, state } from './state.js'
+import { change, onChange, scaleOf, state } from './state.js'
 import { shownPlan, shownPots, shownSteps } from './shown.js'
 import { sayOf } from './steps.js'
 import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
+import { VIEWS, foldViews, titleOf, view, viewLinks } from './views.js'
 import { say } from './words.js'
 import { ofEarlier, wordsOf } from './work.js'
-
-const VIEWS = ['orders', 'bench', 'day', 'one', 'salt', 'color', 'book']
-
-const view = () => (VIEWS.includes(location.hash.slice(1)) ? location.hash.slice(1) : 'bench')
-
-const titleOf = (view) => say(`page.${view}`)
 
 function draw() {
   const shown = shownPlan()
@@ -58,14 +54,7 @@ function page({ made, plan, book }) {
     <a class="skip" href="#main" @click=${(event) => skip(event)}>${say('page.toWork')}</a>
     <header class="top">
       <div class="shop"><strong>${state.book.shop ?? 'pourwright'}</strong> <span>${day(state.orders.day)}</span></div>
-      <nav class="views" aria-label=${say('page.views')}>
-        ${VIEWS.map(
-          (name) =>
-            html`<a href="#${name}" aria-current=${name === shown ? 'page' : nothing}
-              >${titleOf(name)}${counts[name] ? html` <span class="fault-count">${counts[name]}</span>` : nothing}</a
-            >`,
-        )}
-      </nav>
+      ${viewLinks(counts)}
       <fieldset class="scale">
         <legend class="out-of-sight">${say('page.measuresShown')}</legend>
         ${['us', 'metric'].map(
@@ -119,7 +108,8 @@ function viewOf(shown, { made, plan, book }) {
 
 /** The notice on demo data. */
 function invented() {
-  return isInvented() ? html`<p class="invented">${say('page.invented')}</p>` : nothing
+  const words = inventedWords()
+  return words ? html`<p class="invented">${words}</p>` : nothing
 }
 
 function staleNotice(plan, { orders, book, day }, shown) {
@@ -274,28 +264,37 @@ function skip(event) {
   document.getElementById('main').focus()
 }
 
-/** What is kept of earlier visits, or the demo; then the words. */
-async function documents() {
+/** What is kept of earlier visits, and the words: what follows is said in the language of the reader. */
+async function earlierVisits() {
   let [before, unread] = [null, null]
   try {
     before = await keptLast()
   } catch (failure) {
     unread = failure
   }
-  const parts = before?.book && before.orders ? ofEarlier(before) : await firstVisit()
-  Object.assign(state, parts)
+  const isKept = Boolean(before?.book && before.orders)
+  if (isKept) Object.assign(state, ofEarlier(before))
   await followLanguage()
+  document.getElementById('starting').textContent = say('page.starting')
   if (unread) state.notice = say('store.earlier', { why: unread.message })
+  return isKept
+}
+
+const earlier = earlierVisits()
+
+async function documents() {
+  if (!(await earlier)) Object.assign(state, await firstVisit())
 }
 
 async function begin() {
-  await Promise.all([load(), documents(), lookForOthers()])
+  await Promise.all([load(), documents(), lookForDemo(), lookForOthers()])
   begun()
   followGloves()
   followPrinting()
   onChange(draw)
   onChange(keepSoon)
   addEventListener('hashchange', () => {
+    foldViews()
     draw()
     scrollTo(0, 0)
   })
@@ -319,7 +318,8 @@ async function firstVisit() {
 }
 
 begin()
-  .catch((failure) => {
+  .catch(async (failure) => {
+    await earlier.catch(() => {})
     document.getElementById('starting').textContent = say('page.noStart', { why: failure.message })
     throw failure
   })

@@ -3,10 +3,11 @@ import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { editOrders } from './edits.js'
 import { said } from './faults.js'
 import { choice } from './fields.js'
+import { ofLibrary } from './library.js'
 import { LINES, part } from './part.js'
 import { once } from './press.js'
 import { change, state } from './state.js'
-import { local, say } from './words.js'
+import { message, say } from './words.js'
 import { shownChange, wordsOf } from './work.js'
 
 let product = ''
@@ -37,7 +38,7 @@ function row(line, at, made) {
   const what = `${line.order}, ${line.product ?? [line.mold, ...(Array.isArray(line.formulas) ? line.formulas : [])].filter(Boolean).join(' · ')}${line.shape ? `, ${line.shape}` : ''}`
   const go = (to) => {
     changed = at
-    editOrders(['lines', at, key], to, say('more.changed', { what, from: count, to }))
+    editOrders(['lines', at, key], to, message('more.changed', { what, from: count, to }))
   }
   const now = made.gone ? made.gone.lines[at] : state.work?.lines?.[at]
   return html`<li>
@@ -69,7 +70,7 @@ function another() {
     editOrders(
       ['lines', lines.length],
       { order: lines.at(-1)?.order ?? '1', product: chosen, pieces: 1 },
-      say('more.added', { product: chosen }),
+      message('more.added', { product: chosen }),
     )
     product = ''
   }
@@ -142,7 +143,7 @@ function loads(before, old, after, pot) {
 const amountsOf = (pot) =>
   new Map(
     pot.stages.flatMap(({ weigh }, stage) =>
-      weigh.map(({ material, best }) => [`${stage} ${material}`, { material, measure: local(best.measure) }]),
+      weigh.map(({ material, best }) => [`${stage} ${material}`, { material, measure: best.measure }]),
     ),
   )
 
@@ -150,14 +151,14 @@ const amountsOf = (pot) =>
 function amounts(old, after, pot) {
   if (pot.there) {
     const own = after.steps.filter(({ at }) => at.some((one) => one.pot === pot.pot))
-    return own.flatMap(({ items }) => items.filter(({ more }) => more)).map(({ text }) => local(text))
+    return own.flatMap(({ items }) => items.filter(({ more }) => more)).map(({ text }) => ofLibrary(text))
   }
   const was = amountsOf(old)
   return [...amountsOf(pot)].flatMap(([key, { material, measure }]) => {
     const before = was.get(key)?.measure
     return before === undefined || before === measure
       ? []
-      : [say('more.amount', { material, from: before, to: measure })]
+      : [say('more.amount', { material, from: ofLibrary(before), to: ofLibrary(measure) })]
   })
 }
 
@@ -167,6 +168,8 @@ function differences(before, after) {
     const old = before.pots.find(({ pot: letter, id }) => letter === pot.pot && id === pot.id)
     if (!old) return []
     const parts = [...loads(before, old, after, pot), ...amounts(old, after, pot)]
-    return parts.length ? [say('more.pot', { pot: pot.pot, parts: parts.join('; ') })] : []
+    return parts.length
+      ? [say('more.pot', { pot: pot.pot, parts: parts.map((part, at) => [at ? '; ' : '', part]) })]
+      : []
   })
 }

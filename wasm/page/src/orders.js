@@ -14,7 +14,7 @@ import { short } from './show.js'
 import { change, state, valueAt } from './state.js'
 import { waitingForList } from './shelf.js'
 import { formulasOf, swatchesOf } from './swatch.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
@@ -210,7 +210,7 @@ function piecesIn(packs = 1, each = 1) {
 function removeLine(at) {
   const { order, product, mold } = state.orders.lines[at]
   const what = [order, product ?? mold].filter((word) => word !== undefined).join(' ')
-  editOrders(['lines', at], undefined, say('orders.removed', { line: at + 1, what }))
+  editOrders(['lines', at], undefined, message('orders.removed', { line: at + 1, what }))
 }
 
 /** Fields that a line cannot have together with a product or with packs. */
@@ -268,7 +268,7 @@ function addLine() {
   const product = names('products')[0]
   const line = { order: lines.at(-1)?.order ?? '1', ...(product ? { product } : aMold()), pieces: 1 }
   reveal('lines', lines.length, LINES)
-  editOrders(['lines', lines.length], line, say('orders.added', { line: lines.length + 1 }))
+  editOrders(['lines', lines.length], line, message('orders.added', { line: lines.length + 1 }))
 }
 
 /** The stock of each material before the day. */

@@ -2,7 +2,7 @@
 // tolerance, which a tick then keeps, or how the pot is put right.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { answerOf, waysOf } from './correction.js'
-import { inUnit } from './core.js'
+import { ask, inUnit } from './core.js'
 import { said } from './faults.js'
 import { wantedByPot } from './meant.js'
 import { lookAt } from './one.js'
@@ -53,14 +53,33 @@ function measuresOf({ bench, measures }, tool) {
 
 const isDigits = ({ tool }) => tool === 'balance' || tool === 'drops'
 
-/** The amount as the library reads it; empty if none is tapped. */
-function amountOf(book) {
+/**
+ * The amount as the library reads it, `{ amount, faults }`; both empty if none is tapped. What was tapped is a log as that of a
+ * trial: the library adds it up.
+ */
+function amountOf(plan, { weigh: { material } }) {
   const { tool, digits, taps } = pad
-  if (isDigits(pad)) return Number(digits) > 0 ? `${digits.replace(/\.$/, '')} ${tool === 'drops' ? 'drops' : 'g'}` : ''
-  const milliliters = new Map(measuresOf(book, tool))
-  const sum = taps.reduce((sum, text) => sum + milliliters.get(text), 0)
-  return sum > 0 ? `${sum} mL` : ''
+  if (isDigits(pad)) {
+    const amount = Number(digits) > 0 ? `${digits.replace(/\.$/, '')} ${tool === 'drops' ? 'drops' : 'g'}` : ''
+    return { amount, faults: [] }
+  }
+  if (!taps.length) return { amount: '', faults: [] }
+  const { book } = plan.made_from
+  const bases = Object.keys(book.materials).filter((name) => book.materials[name].kind === 'plastisol')
+  const isBase = bases.includes(material)
+  // Doses are per base: those per one cup, in a trial of one cup, are what was tapped.
+  const [start, ...log] = isBase ? taps : [CUP, ...taps]
+  const trial = { start, base: isBase ? material : bases[0], log: log.map((text) => ({ [material]: text })) }
+  const { answer, faults } = ask({ calculate: 'trial', book, per: CUP, trial })
+  if (!answer) return { amount: '', faults }
+  if (isBase) return { amount: `${answer.volume.value} ${answer.volume.unit}`, faults: [] }
+  const { dose, off, mass } = answer.cup.find((one) => one.material === material)
+  // A sum that cannot be written exactly in what was tapped goes by its mass.
+  return { amount: off.value === 0 ? dose : `${mass.value} ${mass.unit}`, faults: [] }
 }
+
+/** The amount of base of the trial that adds up what was tapped. */
+const CUP = '1 cup'
 
 /** The amount as it was tapped. */
 function wordsOf() {
@@ -169,7 +188,7 @@ function pouredIn(step, item, amount) {
 
 /** What the amount comes to: a tick, or the ways to put the pot right. */
 function comesTo(plan, step, item) {
-  const amount = amountOf(plan.made_from.book)
+  const { amount, faults: unread } = amountOf(plan, item)
   const elsewhere = html`<a
     class="button quiet"
     href="#one"
@@ -177,14 +196,16 @@ function comesTo(plan, step, item) {
   >
     ${say('pad.somethingElse')}
   </a>`
-  if (!amount) return html`<div class="buttons">${closeKey(item)} ${elsewhere}</div>`
+  if (!amount)
+    return html`${faultsOf(unread)}
+      <div class="buttons">${closeKey(item)} ${elsewhere}</div>`
   const of = { pot: step.pots[0], key: step.of.key, stage: step.of.stage }
   const poured = pouredIn(step, item, amount)
   const hot = step.kind === 'add' ? 'hot' : ''
   const wanted = wantedByPot(potsByLetter(plan), of, plan)
   const { answer, faults } = waysOf(wanted, { poured, cup: '', trace: '', hot })
   if (!answer) {
-    return html`<p class="fault">${faults.map((fault) => html`${said(fault, 'message')} ${said(fault, 'help')} `)}</p>
+    return html`${faultsOf(faults)}
       <div class="buttons">${closeKey(item)} ${elsewhere}</div>`
   }
   if (answer.ways.some(({ way }) => way === 'as-it-is')) {
@@ -212,6 +233,11 @@ function comesTo(plan, step, item) {
     ${pad.refused.map((words) => html`<p class="fault" role="alert">${shownChange(words)}</p>`)}
     <div class="buttons">${closeKey(item)} ${elsewhere}</div>`
 }
+
+const faultsOf = (faults) =>
+  faults.length
+    ? html`<p class="fault">${faults.map((fault) => html`${said(fault, 'message')} ${said(fault, 'help')} `)}</p>`
+    : nothing
 
 const closeKey = (item) =>
   html`<button type="button" class="quiet" @click=${() => turnPad(item)}>${say('pad.close')}</button>`

@@ -1,6 +1,7 @@
 // The whole page as one file: it begins with `main`. What tests and a console look into is exported by name.
 import './main.js'
 
+export * as actuals from './actuals.js'
 export * as bookForm from './book-form.js'
 export * as bookWords from './book-words.js'
 export * as core from './core.js'

@@ -10,7 +10,7 @@ import { records, removeRecord, takeFile } from './records.js'
 import { day, off, short } from './show.js'
 import { change, state } from './state.js'
 import { saveFile, takeIn } from './storage.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /** The records that are listed at once. */
 const ROWS = 12
@@ -158,7 +158,7 @@ function asMade(name, { color, body }, per) {
   if (taken.length) return change({ notice: say('record.taken', { name: taken.join(', ') }) })
   editAll(
     own.map(([name, value]) => ({ of: 'book', path: ['formulas', name], value })),
-    say('record.written', { name }),
+    message('record.written', { name }),
   )
   change({ notice: '' })
   pour(

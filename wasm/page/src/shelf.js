@@ -7,7 +7,7 @@ import { ask } from './core.js'
 import { records } from './records.js'
 import { short } from './show.js'
 import { change, state } from './state.js'
-import { say } from './words.js'
+import { message, say } from './words.js'
 
 /** The shelf's entry for a jar of a record, as the library writes it. */
 const entryOf = ({ shelf }, { name }) => {
@@ -78,7 +78,7 @@ export function putOnList() {
       { of: 'orders', path: ['shelf'], value },
       { of: 'day', path: ['shelf'], value: [] },
     ],
-    say('shelf.added', { count: waiting().length }),
+    message('shelf.added', { count: waiting().length }),
   )
 }
 

@@ -5,11 +5,11 @@ import { inIt, swollen } from './cards.js'
 import { cautionsAt } from './cautions.js'
 import { runsOut } from './cost.js'
 import { cupAfter } from './cup.js'
-import { heatNow, isByReading } from './heat.js'
+import { heatNow, isByReading, unreadAt, unreadNote } from './heat.js'
 import { degasNow } from './degas.js'
 import { goodPieces } from './good.js'
 import { letter } from './letter.js'
-import { ofLibrary } from './library.js'
+import { ofLibrary, sayStored, unbroken } from './library.js'
 import { isPadOpen, padView, turnPad } from './pad.js'
 import { once } from './press.js'
 import { isDone, isSkipped, progress, skip, unskip } from './progress.js'
@@ -63,7 +63,13 @@ export function single(plan, steps, now, own, before) {
           <div>
             <h2>
               ${say('step.pot', { pot: step.pots.join(' + ') })} <span class="in">${ofLibrary(pot.cup_name)}</span>
-              ${isHot(pot, own) ? html`<span class="hot-word">${say('step.hot')}</span>` : nothing}
+              ${
+                isHot(pot, own)
+                  ? html`<span class="hot-word"
+                      >${say(step.kind === 'shoot' && unreadAt(step).length ? 'step.hotUnread' : 'step.hot')}</span
+                    >`
+                  : nothing
+              }
             </h2>
             <p class="for">
               ${at.at.formulas.join(' + ')} · ${say('step.place', { place: place + 1, count: own.length })}
@@ -108,7 +114,7 @@ function weighing(plan, step, item) {
   const what = html`<p class="material-now">
     ${weigh.material} ${weigh.kind === weigh.material ? nothing : html`<small>${ofLibrary(weigh.kind)}</small>`}
   </p>`
-  const amount = html`${ofLibrary(way.measure)}${item.isMore ? html` ${say('step.more')}` : nothing}`
+  const amount = html`${ofLibrary(unbroken(way.measure))}${item.isMore ? html` ${say('step.more')}` : nothing}`
   if (isPadOpen(item))
     return html`${what}
       <p>${say('step.planned', { amount })}</p>
@@ -198,7 +204,7 @@ function heating(plan, step, item) {
 function shooting(plan, step, item) {
   const { draw } = step.of
   return html`<div class="load-now">
-      <p class="amount-now">${ofLibrary(item.words)}</p>
+      <p class="amount-now">${ofLibrary(unbroken(item.words))}</p>
       <p class="material-now">
         ${say('step.load', { number: step.items.indexOf(item) + 1, count: step.items.length })} ${loadDots(step)}
       </p>
@@ -210,14 +216,14 @@ function shooting(plan, step, item) {
           </p>`
         : nothing
     }
-    ${goodPieces(step, draw)}
+    ${unreadNote(step)} ${goodPieces(step, draw)}
     <div class="ways-now">
       ${step.hot
         .filter((hot) => !timerOf(hot))
         .map(
           (hot) =>
             html`<button type="button" class="quiet" @click=${once('hot', () => start(hot, hot.clock))}>
-              ▶ ${hot.clock.label}: ${hot.clock.words}
+              ▶ ${sayStored(hot.clock.label)}: ${hot.clock.words}
             </button>`,
         )}
       ${moldKey(item)} ${loadsKey(step)} ${skipKey(item)}
@@ -229,13 +235,15 @@ function moldKey({ starts, shots }) {
   if (!starts?.clock.seconds || shots < 2) return nothing
   const press = () => start(starts, starts.clock)
   return html`<button type="button" class="quiet" @click=${once('mold', press)}>
-    ▶ ${starts.clock.label}: ${clock(starts.clock.seconds)}
+    ▶ ${sayStored(starts.clock.label)}: ${clock(starts.clock.seconds)}
   </button>`
 }
 
 /** What was skipped, what that means, and the key that does it after all. */
 function skippedOf(steps) {
-  const skipped = steps.flatMap((step) => step.items.filter(isSkipped).map((item) => ({ step, item })))
+  const skipped = steps
+    .flatMap((step) => step.items.filter(isSkipped).map((item) => ({ step, item })))
+    .filter(({ step }) => !isShotOut(steps, step))
   if (!skipped.length) return nothing
   return html`<section class="skipped" aria-label=${say('step.skipped')}>
     <h2>${say('step.skipped')}</h2>
@@ -244,7 +252,10 @@ function skippedOf(steps) {
         ({ step, item }) =>
           html`<li>
             <p>
-              <strong>${say('step.pot', { pot: step.pots.join(' + ') })}: ${sayOf(item)}</strong>
+              <strong
+                >${say('step.pot', { pot: step.pots.join(' + ') })}:
+                ${step.kind === 'heat' ? say('step.hotUnread') : sayOf(item)}</strong
+              >
               ${say(MEANS[step.kind] ?? 'step.meansNotDone')}
             </p>
             <button type="button" class="quiet" @click=${once(`unskip ${item.id}`, () => unskip(item))}>
@@ -254,6 +265,14 @@ function skippedOf(steps) {
       )}
     </ul>
   </section>`
+}
+
+/** Whether a step is a heat that all is shot from that was to be: its reading would come too late. */
+function isShotOut(steps, heat) {
+  const shots = steps.filter(
+    ({ kind, pots, heated }) => kind === 'shoot' && pots.some((pot) => heated.get(pot) === heat),
+  )
+  return shots.length > 0 && shots.every(isDone)
 }
 
 const MEANS = {
@@ -278,7 +297,7 @@ function stepList(own, now) {
             >${state === 'done' ? (skips ? '–' : '✓') : state === 'now' ? '▸' : ''}</span
           >
           <span
-            >${headOf(step, step.of)}${skips ? html` <em>${say('step.isSkipped')}</em>` : nothing}
+            >${headOf(step, step.of)}${skips ? html` <em>${say(step.kind === 'heat' ? 'step.hotUnread' : 'step.isSkipped')}</em>` : nothing}
             ${
               materials.length
                 ? html`<ul>

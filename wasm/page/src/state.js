@@ -137,8 +137,3 @@ export function valueAt(document, path) {
 
 /** The scale of a book: that of its measures. */
 export const scaleOf = (book) => (String(book?.measures).startsWith('us') ? 'us' : 'metric')
-
-/** Whether the documents say that they are invented, as the demo's do. */
-export function isInvented() {
-  return [state.book.about, state.orders.about].some((about) => /invented/i.test(about ?? ''))
-}

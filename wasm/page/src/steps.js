@@ -4,7 +4,7 @@ import { inUnit } from './core.js'
 import { isNothing } from './nothing.js'
 import { ofLibrary } from './library.js'
 import { short } from './show.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /** The steps of a day, in the order of work; what puts pots right comes first: `fix` are its items. */
 export function steps(plan, fix = []) {
@@ -22,6 +22,7 @@ export function steps(plan, fix = []) {
   markEnds(all)
   markFirstHeats(all)
   markFilled(all)
+  markHeated(all)
   return all
 }
 
@@ -55,7 +56,7 @@ function fixing(fix, pots) {
     const entry = [...pots.values()].find(({ key }) => key === item.key)
     if (!entry) continue
     if (!own.has(entry)) own.set(entry, [])
-    own.get(entry).push({ ...item, isFix: true, isMore: Boolean(item.weigh) })
+    own.get(entry).push({ ...item, say: wordsOf(item), isFix: true, isMore: Boolean(item.weigh) })
   }
   return [...own].map(([{ pot, key }, items]) => {
     const at = { pot, key, number: null, stage: 1, at: pot.stages[0], details: items[0].details, notes: [] }
@@ -75,6 +76,10 @@ function fixing(fix, pots) {
   })
 }
 
+/** What to do to put a pot right: what is added is worded by the page, in the language of now. */
+const wordsOf = ({ weigh, say: words }) =>
+  weigh ? say('work.more', { material: weigh.material, measure: local(weigh.best.measure) }) : words
+
 /** Marks the first heat of each pot: its cautions are in full. */
 function markFirstHeats(steps) {
   const heats = steps.filter(({ kind }) => kind === 'heat').toReversed()
@@ -86,6 +91,15 @@ function markFilled(steps) {
   const weighed = steps.filter(({ kind, items }) => kind !== 'put-right' && items[0].weigh)
   const last = new Map(weighed.map((step) => [step.of.at, step]))
   for (const step of last.values()) step.filled = true
+}
+
+/** Marks shots with the last heat before them, by pot. */
+function markHeated(steps) {
+  const last = new Map()
+  for (const step of steps) {
+    if (step.kind === 'heat') for (const pot of step.pots) last.set(pot, step)
+    if (step.kind === 'shoot') step.heated = new Map(last)
+  }
 }
 
 /** The pots by letter, each with a key that does not depend on its place in the day. */
@@ -105,6 +119,7 @@ function withParts(step, plan, pots, bench) {
   const more = PARTS[step.kind]?.({ step, at, of, pots, ...bench }) ?? {}
   const shown = (text, other) => short({ text, other, scale: plan.scale })
   const all = ({ details, other_details: others }) => details.map((detail, at) => shown(detail, others?.[at]))
+  const worded = at.map((of) => ({ ...of, text: shown(of.text, of.other), details: all(of) }))
   return {
     ...more,
     id: step.id,
@@ -112,12 +127,8 @@ function withParts(step, plan, pots, bench) {
     cautions: step.cautions,
     work,
     together: step.kind === 'heat' ? all(work) : [],
-    of,
-    at: at.map((of) => ({
-      ...of,
-      text: shown(of.text, of.other),
-      details: all(of),
-    })),
+    of: worded[0],
+    at: worded,
     pots: step.at.map(({ pot }) => pot),
     stage: of.stage,
     items: step.items.map((item, index) => ({
@@ -144,7 +155,7 @@ function held({ step }) {
   const fills = step.items.length
   return {
     items: step.items.map((_, fill) => ({
-      hold: fills > 1 ? say('steps.degassingFill', { fill: fill + 1 }) : say('steps.degassing'),
+      hold: fills > 1 ? message('steps.degassingFill', { fill: fill + 1 }) : message('steps.degassing'),
     })),
   }
 }
@@ -176,7 +187,15 @@ function nextHeating(pot, { stage, at }) {
 /** The clock of how long a pot stays hot, if the book gives that. It starts when the pot is hot, and has no box. */
 function hotClock({ pot, key }, { words, seconds }) {
   if (!seconds) return null
-  return { id: `hot/${key}`, clock: { label: say('steps.staysHot', { pot: pot.pot }), seconds, words } }
+  return { id: `hot/${key}`, clock: { label: message('steps.staysHot', { pot: pot.pot }), seconds, words } }
+}
+
+/** What the clock of a mold counts from: of several molds, and of several shots of a load, the one filled last. */
+function sinceOf({ items }, mold, seconds) {
+  const isOneOfSeveral = mold?.count > 1
+  if (!seconds) return isOneOfSeveral ? 'steps.moldSinceSeveral' : 'steps.moldSince'
+  if (isOneOfSeveral) return 'steps.moldSetsSeveral'
+  return items.some(({ shots }) => shots > 1) ? 'steps.moldSetsAgain' : 'steps.moldSets'
 }
 
 function shot({ step, at, pots, molds, measures }) {
@@ -186,7 +205,7 @@ function shot({ step, at, pots, molds, measures }) {
   const mold = {
     id: `mold/${draw.mold}`,
     clock: {
-      label: say(seconds ? 'steps.moldSets' : 'steps.moldSince', { mold: draw.mold }),
+      label: message(sinceOf(step, molds[draw.mold], seconds), { mold: draw.mold }),
       seconds,
       words: written(sets),
     },

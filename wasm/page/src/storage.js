@@ -249,7 +249,16 @@ export function takeIn(read) {
 }
 
 /** The documents of the demo: `book`, `orders`, and the request `correct` of a pot that was poured wrong. */
-export const demo = async () => (await loaded('demo')).json()
+export function demo() {
+  loadedDemo ??= loaded('demo').then((response) => response.json())
+  // After a failure it is loaded again.
+  loadedDemo.catch(() => {
+    loadedDemo = null
+  })
+  return loadedDemo
+}
+
+let loadedDemo = null
 
 /** Saves a document as a file. */
 export function saveFile(name, document_) {

@@ -4,7 +4,8 @@ import { once } from './press.js'
 import { change, state } from './state.js'
 import { AsyncDirective, directive } from '../vendor/lit-html/async-directive.js'
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
-import { local, say } from './words.js'
+import { sayStored } from './library.js'
+import { local, message, say } from './words.js'
 
 const REPEAT = 4000
 
@@ -30,16 +31,16 @@ function holdSeconds() {
 
 /** The clock of an item before it starts: its label, its seconds and the words on its button. */
 export function clockOf(step, item) {
-  const pot = step.pots.reduce((one, other) => say('clock.and', { one, other }))
+  const pot = step.pots.reduce((one, other) => message('clock.and', { one, other }))
   if (item.burst) {
     const { value, text } = item.burst.burst
-    const label = say('clock.burst', { pot, number: item.number, of: item.of })
+    const label = message('clock.burst', { pot, number: item.number, of: item.of })
     return { label, seconds: value, words: local(text) }
   }
   if (item.clock) return item.clock
   if (item.hold) {
     const seconds = holdSeconds()
-    const label = say('clock.hold', { pot, what: item.hold })
+    const label = message('clock.hold', { pot, what: item.hold })
     return { label, seconds, words: seconds ? clock(seconds) : say('clock.clock') }
   }
   return null
@@ -93,23 +94,23 @@ export const running = directive(Face)
 /** The running clocks, for the bar at the foot of the page. */
 export function timerBar(goTo) {
   const silent = audio?.state !== 'running' && state.timers.some(({ seconds }) => seconds !== null)
-  return html`${state.timers.map(
-    (timer) =>
-      html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${timer.label}>
-        <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
-          <span class="face">${running(timer)}</span>
-          <span class="of">${isOver(timer) ? say('clock.over', { label: timer.label }) : timer.label}</span>
-        </a>
-        <button
-          type="button"
-          class="quiet"
-          @click=${once('stop', () => stop(timer.id))}
-          aria-label=${say('clock.stopOf', { label: timer.label })}
-        >
-          ${say('clock.stop')}
-        </button>
-      </div>`,
-  )}
+  return html`${state.timers.map((timer) => {
+    const label = sayStored(timer.label)
+    return html`<div class="timer ${isOver(timer) ? 'over' : ''}" role="timer" aria-label=${label}>
+      <a href="#bench" @click=${(event) => goTo(event, timer.id)}>
+        <span class="face">${running(timer)}</span>
+        <span class="of">${isOver(timer) ? say('clock.over', { label }) : label}</span>
+      </a>
+      <button
+        type="button"
+        class="quiet"
+        @click=${once('stop', () => stop(timer.id))}
+        aria-label=${say('clock.stopOf', { label })}
+      >
+        ${say('clock.stop')}
+      </button>
+    </div>`
+  })}
   ${silent ? html`<p class="silent">${say('clock.silent')}</p>` : nothing}`
 }
 
@@ -137,7 +138,9 @@ export function runTimers() {
     const over = state.timers.filter(isOver)
     const ended = over.filter(({ started }) => !announced.has(started))
     if (ended.length) {
-      document.getElementById('said').textContent = ended.map(({ label }) => say('clock.said', { label })).join(' ')
+      document.getElementById('said').textContent = ended
+        .map(({ label }) => say('clock.said', { label: sayStored(label) }))
+        .join(' ')
       for (const { started } of ended) announced.add(started)
     }
     if (over.length && Date.now() - rang > REPEAT) ring()

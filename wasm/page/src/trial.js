@@ -9,7 +9,7 @@ import { once } from './press.js'
 import { reply } from './replies.js'
 import { both, short } from './show.js'
 import { change, state } from './state.js'
-import { local, say } from './words.js'
+import { local, message, say } from './words.js'
 
 /** A trial that is not begun. */
 const NEW = {
@@ -337,7 +337,7 @@ function keepPart(answer, faults) {
         ...answer.write.map(({ path, value }) => ({ of: 'book', path: keys(path), value })),
         { of: 'day', path: ['trial', 'save'], value: '' },
       ],
-      say('trial.written', { name: save.trim() }),
+      message('trial.written', { name: save.trim() }),
     )
   }
   const [own, ofBody] = [faultsAt(faults, ['save_as']), faultsAt(faults, ['body_as'])]

@@ -52,6 +52,13 @@ export function say(key, values = {}) {
   return parts.every((piece) => typeof piece === 'string') ? parts.join('') : parts.filter((piece) => piece !== '')
 }
 
+/** A message that is stored, and said later by `sayStored` in the language of then; so are its values that are messages. */
+export const message = (key, values = {}) => ({ key, values })
+
+/** An amount, and a text of the library, among the values of such a message. */
+export const amount = (text) => ({ amount: text })
+export const quoted = (text) => ({ quoted: text })
+
 function valueOf(values, name, key) {
   const value = values[name]
   if (value === undefined) throw new Error(`The message "${key}" needs "${name}".`)

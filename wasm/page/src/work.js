@@ -130,7 +130,6 @@ export function putRight({ pot, key, stage }, way, { instead, cup, hot }) {
   const items = [
     ...before.map(({ text, amount }) => ({ say: text, words: amount })),
     ...added.map((weigh) => ({
-      say: say('work.more', { material: weigh.material, measure: weigh.best.measure }),
       words: weigh.best.measure,
       weigh,
     })),

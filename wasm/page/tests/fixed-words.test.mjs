@@ -19,7 +19,6 @@ const EXCEPTIONS = {
   'keys.js': ['.foot .done-next', '.foot .reading input', '.count .more', '.count .less'],
   'main.js': ['pourwright'],
   'one.js': ['… cup'],
-  'pad.js': ['… mL'],
   'paper.js': ['@page { @top-left { content: … } @top-right { content: … } }'],
   'planning.js': ['under way'],
   'records.js': ['file … …'],

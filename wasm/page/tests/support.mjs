@@ -122,9 +122,11 @@ export async function visit({ address, browser }, { view = 'bench', clock, step 
 
 /** Goes to another view, and waits for it: the page gets its new address after the click. */
 export async function go(page, name) {
-  const key = page.getByRole('navigation', { name: 'Views' }).getByRole('link', { name })
+  const views = page.getByRole('navigation', { name: 'Views' })
+  const key = views.getByRole('link', { name })
+  if (!(await key.isVisible())) await views.getByRole('button').click()
   await key.click()
-  await key.and(page.locator('[aria-current="page"]')).waitFor()
+  await views.locator('a[aria-current="page"]', { hasText: name }).waitFor({ state: 'attached' })
 }
 
 /** Shows a part of the book in its view. */

@@ -7,7 +7,7 @@ export default {
   weighed: 'gewogen ± {uncertainty}',
   fill: 'Füllung {number}',
   degassed: 'Entgast',
-  swells: 'Der Becher ({cup}), gefüllt bis {level}, schwillt auf {swollen}',
+  swells: 'Der Becher für {cup}, gefüllt bis {level}, schwillt auf {swollen}',
   start: 'Start: {label}, {words}',
   repeat:
     'Eine Zeile wiederholen, solange der Messwert darin liegt; die Messwerte lassen Raum für den Fehler des Thermometers.',

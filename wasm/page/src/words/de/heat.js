@@ -7,7 +7,9 @@ export default {
   early: 'Vorzeitig fertig',
   done: 'Fertig',
   next: 'Weiter',
-  skip: 'Überspringen: er ist heiß',
+  skip: 'Heiß, nicht abgelesen',
+  unread:
+    'Topf {pot} wurde nicht abgelesen: heiß ist er nach Ihrem eigenen Urteil. Der Plan spritzt bei {from} bis {to} ein.',
   skipBurst: 'Überspringen: neu ablesen',
   again: 'Neu ablesen',
 }

@@ -36,6 +36,10 @@ export default {
   to: 'Anzeige nachher',
   injector: 'Im Injektor blieb',
   readHeats: 'Thermometer: {readings}.',
+  notRead: {
+    one: '{count} Erhitzen nicht abgelesen: heiß nach eigenem Urteil.',
+    other: '{count} Erhitzen nicht abgelesen: heiß nach eigenem Urteil.',
+  },
   readGauges: 'Vakuummeter: {readings}.',
   shots: {
     one: '{count} Schuss',

@@ -9,7 +9,7 @@ export default {
   on: 'Ins Regal',
   off: 'Aus dem Regal nehmen',
   isOn: '✓ Im Regal',
-  none: 'Halte das Protokoll eines Topfes fest, dann steht hier, was von ihm übrig ist.',
+  none: 'Halten Sie das Protokoll eines Topfes fest, dann steht hier, was von ihm übrig ist.',
   earlier: 'Von früher im Regal',
   next: 'Der nächste Tag',
   nextWhat: {

@@ -6,6 +6,7 @@ export default {
   allDone: 'Alles fertig.',
   pot: 'Topf {pot}',
   hot: 'heiß',
+  hotUnread: 'heiß, nicht abgelesen',
   place: 'Schritt {place} von {count}',
   more: 'mehr',
   poured: 'Eingegossen',
@@ -16,7 +17,7 @@ export default {
   by_spoons: 'Löffel: {measure}',
   by_drops: 'Tropfen: {measure}',
   planned: 'Geplant: {amount}',
-  cupAt: 'Der Becher ({cup}) bei {level}',
+  cupAt: 'Der Becher für {cup}, bei {level}',
   thenHolds: 'Mit allem aus diesem Abschnitt: {mass}, {volume} kalt.',
   otherAmount: 'Andere Menge',
   skip: 'Überspringen',
@@ -38,7 +39,8 @@ export default {
   meansNotIn:
     'Es ist nicht im Topf. Der Topf wird deshalb nicht neu geplant; eine Änderung des Tages fragt wieder danach.',
   meansNotDegassed: 'Es ist noch Luft darin: in den Stücken sind Blasen zu erwarten.',
-  meansNotRead: 'Er gilt als heiß, ohne Messwert: vor dem Einspritzen ablesen.',
+  meansNotRead:
+    'Seine Temperatur wurde nicht abgelesen: er gilt nach Ihrem eigenen Urteil als heiß. Vor dem Einspritzen ablesen.',
   meansNotShot: 'Diese Stücke sind nicht gemacht, und ihr Kunststoff ist noch im Topf.',
   meansNotDone: 'Es zählt als nicht getan.',
   list: 'Schritte des Topfs',

@@ -7,7 +7,7 @@ export default {
   weighed: 'weighed ± {uncertainty}',
   fill: 'Fill {number}',
   degassed: 'Degassed',
-  swells: 'The {cup}, filled to {level}, swells to {swollen}',
+  swells: 'The cup that holds {cup}, filled to {level}, swells to {swollen}',
   start: 'Start: {label}, {words}',
   repeat: 'Repeat a line while the reading is in it; the readings allow for the error of the thermometer.',
   expected: 'takes it to {temperature} or less;',

@@ -7,7 +7,8 @@ export default {
   early: 'Done early',
   done: 'Done',
   next: 'Next',
-  skip: 'Skip: it is hot',
+  skip: 'Hot, not read',
+  unread: 'Pot {pot} was not read: it is hot by your own judgment. The plan shoots at {from} to {to}.',
   skipBurst: 'Skip: read again',
   again: 'Read again',
 }

@@ -36,6 +36,10 @@ export default {
   to: 'Reading after',
   injector: 'Injector kept',
   readHeats: 'Thermometer: {readings}.',
+  notRead: {
+    one: '{count} heat not read: hot by own judgment.',
+    other: '{count} heats not read: hot by own judgment.',
+  },
   readGauges: 'Gauge: {readings}.',
   shots: {
     one: '{count} shot',

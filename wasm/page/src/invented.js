@@ -1,0 +1,55 @@
+// What of the documents is the demo's, and so is invented. They are compared with the demo entry by entry: what the maker has
+// changed or added is not, whatever the text of the documents says about itself.
+import { demo } from './storage.js'
+import { state } from './state.js'
+import { say } from './words.js'
+
+/** The parts that are compared, of the book and of the orders, each with its message of how many. */
+const PARTS = [
+  ['book', 'materials', 'invented.materials'],
+  ['book', 'formulas', 'invented.formulas'],
+  ['book', 'molds', 'invented.molds'],
+  ['book', 'products', 'invented.products'],
+  ['orders', 'lines', 'invented.lines'],
+]
+
+/** The demo; null until it is loaded, and if it cannot be. */
+let known = null
+
+/** Loads the demo to compare with. Without it the page works, and knows nothing to be invented. */
+export async function lookForDemo() {
+  known = await demo().catch(() => null)
+}
+
+const textsOf = (document_, part) => Object.values(document_[part] ?? {}).map((entry) => JSON.stringify(entry))
+
+let last = { documents: [], counts: [] }
+
+/** Of each part: the number of its entries, and of those that are the demo's. */
+function counts() {
+  const documents = [known, state.book, state.orders]
+  if (documents.some((one, at) => one !== last.documents[at])) {
+    const counts = PARTS.map(([of, part, words]) => {
+      const own = textsOf(state[of], part)
+      const theirs = known ? new Set(textsOf(known[of], part)) : new Set()
+      return { of, words, all: own.length, count: own.filter((text) => theirs.has(text)).length }
+    })
+    last = { documents, counts }
+  }
+  return last.counts
+}
+
+/** Whether something of the documents is the demo's. */
+export const isInvented = () => counts().some(({ count }) => count > 0)
+
+/** Whether the documents are the demo's as they are: there is nothing of the maker's in them. */
+export const isDemo = () =>
+  known !== null && ['book', 'orders'].every((of) => JSON.stringify(state[of]) === JSON.stringify(known[of]))
+
+/** What is invented, in words; empty if nothing is. */
+export function inventedWords() {
+  if (!isInvented()) return ''
+  if (counts().every(({ of, all, count }) => of === 'orders' || count === all)) return say('invented.all')
+  const some = counts().filter(({ count }) => count > 0)
+  return say('invented.some', { what: some.map(({ words, count }) => say(words, { count })).join(', ') })
+}
