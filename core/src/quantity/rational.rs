@@ -548,8 +548,10 @@ const fn quotient(a: i128, b: i128) -> i128 {
 /// A tenth, and the last digit.
 fn tenths(n: u128) -> (u128, u8) {
     // Of a machine word, as most are, it is one multiplication.
-    if let Ok(short) = u64::try_from(n) {
-        return (u128::from(short / 10), (short % 10) as u8);
+    if let Ok(short) = u64::try_from(n)
+        && let (Some(tenth), Some(ones)) = (short.checked_div(10), short.checked_rem(10))
+    {
+        return (u128::from(tenth), ones as u8);
     }
     let (tenth, ones) = div_rem(n, 10);
     (tenth, ones as u8)
