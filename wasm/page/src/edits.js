@@ -158,11 +158,20 @@ export function redoEdit() {
 export function editsBar() {
   const [back, again] = [last(state.edits.done, 'after'), last(state.edits.undone, 'before')]
   if (!back && !again) return nothing
-  const key = (words, one, press) =>
-    html`<button type="button" class="quiet" ?disabled=${!one} @click=${once(words, press)}>
-      <span aria-hidden=${one ? 'true' : nothing}>${words}</span>
-      ${one ? html`<span class="out-of-sight">${say('edits.key', { key: words, what: wordsOf(one) })}</span>` : nothing}
+  const key = (words, one, press) => {
+    const name = one ? say('edits.key', { key: words, what: wordsOf(one) }) : words
+    // Words of the library among others are marked, which an attribute cannot do.
+    const isText = typeof name === 'string'
+    return html`<button
+      type="button"
+      class="quiet"
+      ?disabled=${!one}
+      aria-label=${isText ? name : nothing}
+      @click=${once(words, press)}
+    >
+      ${isText ? words : html`<span aria-hidden="true">${words}</span><span class="out-of-sight">${name}</span>`}
     </button>`
+  }
   return html`<div class="next edits">
     <p class="say">${back ? wordsOf(back) : say('edits.undone', { what: wordsOf(again) })}</p>
     <span class="both">${key(say('page.undo'), back, undoEdit)} ${key(say('edits.redo'), again, redoEdit)}</span>

@@ -227,18 +227,18 @@ person('says a change in the language of now, not in that of then', { view: 'ord
 
 person('says in German that it starts, and why it cannot', { locale: 'de-DE' }, async (page, context) => {
   const other = await context.newPage()
-  let answer
-  const asked = new Promise((done) => {
-    other.route(/\.wasm$/, (route) => {
-      answer = () => route.fulfill({ status: 500 })
-      done()
-    })
+  let refuse
+  const refused = new Promise((done) => {
+    refuse = done
   })
-  await other.goto(page.url())
+  await other.route(/\.wasm$/, async (route) => {
+    await refused
+    await route.fulfill({ status: 500 })
+  })
+  await other.goto(page.url(), { waitUntil: 'commit' })
   await other.getByText('Startet …').waitFor()
-  await asked
   assert.equal(await other.evaluate(() => document.documentElement.lang), 'de')
-  await answer()
+  refuse()
   await other.getByText('Die Seite konnte nicht starten').waitFor()
 })
 
