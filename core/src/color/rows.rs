@@ -161,8 +161,8 @@ fn beginning(text: &str) -> String {
 
 fn of_points(points: &[(f64, f64)]) -> Result<Spectrum, RowsError> {
     let at = |nm: f64| points.iter().find(|(known, _)| *known == nm).map(|(_, value)| *value);
-    let every = |step: u32| {
-        let wavelengths = (400..=700_u32).step_by(usize::try_from(step).unwrap_or(1));
+    let every = |step: usize| {
+        let wavelengths = (400..=700_u32).step_by(step);
         let mut missing = Vec::new();
         let mut values = Vec::new();
         for nm in wavelengths {
@@ -269,6 +269,13 @@ mod tests {
         let Err(errors) = spectrum(text, StatedIn::Fraction) else { panic!() };
         let [RowsError::Missing { missing, .. }] = errors.as_slice() else { panic!("{errors:?}") };
         assert_eq!(missing, wanted);
+    }
+
+    #[test]
+    fn two_that_are_missing_are_one_and_one_more() {
+        let text = (400..=660).step_by(20).map(|nm| format!("{nm},0.5\n")).collect::<String>();
+        let errors = spectrum(&text, StatedIn::Fraction).unwrap_err();
+        assert_eq!(errors, [RowsError::Missing { found: 14, missing: "680 nm and 1 more".into() }]);
     }
 
     /// Without its last band nothing is guessed.

@@ -419,9 +419,101 @@ mod tests {
             assert!((band.scattering / (1e3 * s) - 1.0).abs() < 1e-6, "{band:?}");
             assert!((0.03..0.3).contains(&band.unsure), "{band:?}");
         }
-        for (q, (k, s)) in base.k_over_s().iter().zip(BASE) {
+        let ratios = base.k_over_s();
+        assert_eq!((base.bands.len(), ratios.len()), (3, 3));
+        for (q, (k, s)) in ratios.iter().zip(BASE) {
             assert!((q / (k / s) - 1.0).abs() < 1e-6);
         }
+    }
+
+    /// Over a black that reflects nothing, S·X has a form of its own (Kubelka 1948): a = (R + (R₀ − R + R_g)/(R₀ R_g))/2,
+    /// S·X = arcoth((1 − a R₀)/(b R₀))/b. Each reading 3 % too low moves it by that.
+    #[test]
+    fn a_base_is_as_sure_as_its_readings() {
+        let scattering = |white: f64, over_white: f64, over_black: f64| {
+            let part = (over_black - over_white + white) / (over_black * white);
+            let a = 0.5 * (over_white + part);
+            assert!(a > 1.0, "{a}");
+            let b = libm::sqrt(a * a - 1.0);
+            libm::atanh(b * over_black / (1.0 - a * over_black)) / b
+        };
+        for (k, s, white) in [(0.05, 0.3, 0.9), (0.1, 0.15, 0.8), (0.2, 0.4, 0.85)] {
+            let (over_white, over_black) = (over(k, s, 2.0, white), over(k, s, 2.0, 0.0));
+            let is = scattering(white, over_white, over_black);
+            assert!((is / (2.0 * s) - 1.0).abs() < 1e-9, "{is}");
+            let low = 0.97;
+            let wanted = [
+                scattering(low * white, over_white, over_black),
+                scattering(white, low * over_white, over_black),
+                scattering(white, over_white, low * over_black),
+            ];
+            let wanted =
+                libm::sqrt(wanted.map(|to| (to / is - 1.0) * (to / is - 1.0)).iter().sum());
+            let readings = OverBackings {
+                white: &[white],
+                black: &[0.0],
+                over_white: &[over_white],
+                over_black: &[over_black],
+            };
+            let found = BaseFilm::new(mm(2.0), &readings).unwrap().bands[0].unsure;
+            assert!((found / wanted - 1.0).abs() < 1e-6, "{found} {wanted}");
+        }
+    }
+
+    /// Of a clear base, R = (S·X (1 − R_g) + R_g)/(S·X (1 − R_g) + 1), whatever the backings are; rounding of exact readings makes no
+    /// fault of it. What changes neither backing is no film.
+    #[test]
+    fn a_clear_base_is_read_over_any_backings() {
+        let clear = |thick: f64, bare: f64| {
+            let part = thick * (1.0 - bare);
+            (part + bare) / (part + 1.0)
+        };
+        let of = |thick: f64, white: f64, black: f64| {
+            let readings = OverBackings {
+                white: &[white],
+                black: &[black],
+                over_white: &[clear(thick, white)],
+                over_black: &[clear(thick, black)],
+            };
+            BaseFilm::new(mm(2.0), &readings)
+        };
+        for i in 1..60 {
+            for (white, black) in [(0.9, 0.04), (0.8, 0.1), (0.85, 0.0)] {
+                let thick = 0.05 * f64::from(i);
+                let found = of(thick, white, black).unwrap().bands[0];
+                assert!((found.scattering / (500.0 * thick) - 1.0).abs() < 1e-6, "{found:?}");
+                assert!(found.absorption < 1e-3 * found.scattering, "{found:?}");
+            }
+        }
+        assert_eq!(of(0.0, 0.9, 0.04), Err(ColorError::NoFilm));
+        // Read 2 % too light over white, S comes from the black alone.
+        let readings = OverBackings {
+            white: &[0.9],
+            black: &[0.1],
+            over_white: &[1.02 * clear(1.0, 0.9)],
+            over_black: &[clear(1.0, 0.1)],
+        };
+        let found = BaseFilm::new(mm(2.0), &readings).unwrap().bands[0];
+        assert!((found.scattering - 500.0).abs() < 1e-9 && found.absorption == 0.0, "{found:?}");
+    }
+
+    /// Drops that are to go in make the piece what it is with them in it; what has no drop adds nothing.
+    #[test]
+    fn a_piece_is_seen_with_its_drops() {
+        let colorants = colorants();
+        let pot = pot(&colorants, 0.006);
+        let base = film(3.0);
+        let drop = Unit { dose: Ratio::from(0.0005), scatter: Ratio::from(0.05), together: false };
+        let with = |count: u32, unit: Option<Unit>| {
+            pot.expected_over_with(&[count], &[unit], &base, mm(2.0), Backing::White).unwrap().lab
+        };
+        let at = |dose: f64| {
+            let pot = self::pot(&colorants, dose);
+            pot.expected_over(&base, mm(2.0), Backing::White).unwrap().lab
+        };
+        assert!(ciede2000(&with(3, Some(drop)), &at(0.0075)) < 1e-9);
+        assert!(ciede2000(&at(0.006), &at(0.0075)) > 0.5);
+        assert_eq!(with(0, None), at(0.006));
     }
 
     /// A clear base takes no light; one that is read 2 % too light over white is taken to be clear, one that is read 10 % too
