@@ -1,12 +1,16 @@
 //! Pieces to the mass to mix.
 
-/// Probability of exactly `rejects` rejects among `cast` pieces; for small numbers only.
+/// Probability of exactly `rejects` rejects among `cast` pieces.
 fn probability(cast: u32, rejects: u32, rate: f64) -> f64 {
-    let mut ways = 1.0;
-    for i in 0..rejects {
-        ways *= f64::from(cast - i) / f64::from(i + 1);
+    // Of more rejects than these, the factors leave the range of numbers before they meet.
+    const FEW: u32 = 60;
+    let good = f64::from(cast - rejects);
+    let ways = (0..rejects).map(|i| f64::from(cast - i) / f64::from(i + 1));
+    if rejects <= FEW {
+        return ways.product::<f64>() * rate.powf(f64::from(rejects)) * (1.0 - rate).powf(good);
     }
-    ways * rate.powf(f64::from(rejects)) * (1.0 - rate).powf(f64::from(cast - rejects))
+    let log: f64 = ways.map(f64::ln).sum();
+    (log + f64::from(rejects) * rate.ln() + good * (-rate).ln_1p()).exp()
 }
 
 /// Probability that of `cast` pieces at least `wanted` are good.
