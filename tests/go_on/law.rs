@@ -123,6 +123,21 @@ fn ticks_say_what_is_done_as_numbers_do() {
     }
 }
 
+/// Whether the injector keeps as much of a stage whatever of it is shot: of molds with different voids it is taken to keep as much
+/// as is in the fullest.
+fn keeps_alike(plan: &Value) -> bool {
+    let pots = plan["pots"].as_array().expect("pots").iter();
+    let mut stages = pots.flat_map(|pot| pot["stages"].as_array().expect("stages"));
+    stages.all(|stage| {
+        let voids = |draw: &Value| {
+            let mold = draw["mold"].as_str().expect("a mold");
+            plan["made_from"]["book"]["molds"][mold]["voids"].clone()
+        };
+        let draws = stage["draws"].as_array().expect("draws");
+        draws.iter().all(|draw| voids(draw) == voids(&draws[0]))
+    })
+}
+
 /// The new plan is a plan like any other: judged from its own documents.
 #[test]
 fn the_rest_of_random_days_is_as_planned() {
@@ -133,7 +148,7 @@ fn the_rest_of_random_days_is_as_planned() {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());
         let Ok(morning) = Morning::of(&book, &orders) else { return Ok(()) };
         let steps = (morning.steps().len() as f64 * part) as usize;
-        let differs = rest_differs(&morning, steps);
+        let differs = rest_differs(&morning, steps).filter(|_| keeps_alike(&morning.plan));
         proptest::prop_assert!(
             differs.is_none(),
             "{}\n{book}\n{orders}",
