@@ -619,6 +619,7 @@ mod tests {
     #[case(".")]
     #[case("-")]
     #[case("1.2.3")]
+    #[case("1:")]
     #[case("1e")]
     #[case("1e400")]
     #[case("1e-400")]

@@ -150,6 +150,7 @@ mod tests {
         assert_eq!(number(1e300).to_string(), "1e300");
         assert_eq!(number(-2.5e15).at_most().to_string(), "-2.5e15");
         assert_eq!(number(1e14).to_string(), "100000000000000");
+        assert_eq!(number(1e15).to_string(), "1e15");
     }
 
     #[test]

@@ -286,11 +286,44 @@ mod document {
 #[cfg(all(test, feature = "document"))]
 mod tests {
     use proptest::prelude::*;
+    use rstest::rstest;
 
     use super::{Showable, Shown};
     use crate::quantity::{
-        Mass, MassDensity, Pressure, ThermodynamicTemperature, Velocity, Volume,
+        Amount, Mass, MassDensity, Pressure, System, ThermodynamicTemperature, Unit, Velocity,
+        Volume,
     };
+
+    /// The number of a text, in exact fractions by hand (a cup is 236.5882365 mL), and not what SI units make of it on the way.
+    #[rstest]
+    #[case("4 cup", 946.352_946)]
+    #[case("1000010 cup", 236_590_602.382_365)]
+    fn a_text_that_is_all_of_a_volume_is_its_number(#[case] text: &str, #[case] milliliters: f64) {
+        let amount = Amount::parse(text).unwrap();
+        let volume: Volume = amount.to(System::UsCustomary).unwrap();
+        let shown = Shown::new(volume, text);
+        assert_ne!(shown.value(), milliliters);
+        let said = shown.said_by(&amount, Unit::MILLILITER, System::UsCustomary);
+        assert_eq!(said.value(), milliliters);
+    }
+
+    /// (10 − 32)·5/9, (100 − 32)·5/9 and (340 − 32)·5/9.
+    #[rstest]
+    #[case("10 °F", -110.0 / 9.0)]
+    #[case("100 °F", 340.0 / 9.0)]
+    #[case("340 °F", 1540.0 / 9.0)]
+    fn a_text_that_is_all_of_a_temperature_is_its_number(#[case] text: &str, #[case] celsius: f64) {
+        let amount = Amount::parse(text).unwrap();
+        let at: ThermodynamicTemperature = amount.to(System::UsCustomary).unwrap();
+        let shown = Shown::new(at, text);
+        assert_ne!(shown.value(), celsius);
+        let said = shown.said_by(&amount, Unit::CELSIUS, System::UsCustomary);
+        assert_eq!(said.value(), celsius);
+        // What is only rounded to it keeps its own number.
+        let near = Shown::<ThermodynamicTemperature>::of_value(celsius + 1e-6, text);
+        let said = near.clone().said_by(&amount, Unit::CELSIUS, System::UsCustomary);
+        assert_eq!(said, near);
+    }
 
     /// Whether a quantity that is written and read again is the same, and is written the same.
     fn kept<Q: Showable + PartialEq>(si: f64) -> bool {

@@ -501,6 +501,14 @@ mod tests {
         Volume::from_si(x / 1e6)
     }
 
+    #[cfg(feature = "document")]
+    #[rstest]
+    #[case(1.2345, "1.23 mm")]
+    #[case(0.0503, "0.0503 mm")]
+    fn a_length_has_three_digits(#[case] mm: f64, #[case] text: &str) {
+        assert_eq!(millimeters(crate::quantity::Length::from_si(mm / 1e3)).text, text);
+    }
+
     #[rstest]
     #[case(9.0, Some("10 times what is needed"))]
     #[case(8.99, None)]
