@@ -160,7 +160,10 @@ test('no source reads units out of texts', async () => {
   ])
   const src = new URL('../src/', import.meta.url)
   for (const file of (await readdir(src)).filter((file) => file.endsWith('.js'))) {
-    assert.deepEqual(overUnits(await readFile(new URL(file, src), 'utf8')), [], file)
+    const over = overUnits(await readFile(new URL(file, src), 'utf8'))
+    // What only finds the space between a number and its unit, so that no line ends there, reads nothing.
+    const reading = over.filter((pattern) => !pattern.startsWith('(?<=\\d) (?='))
+    assert.deepEqual(reading, [], file)
   }
 })
 

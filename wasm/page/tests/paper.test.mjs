@@ -231,7 +231,9 @@ person('prints a longer day: nothing torn', {}, async (page) => {
   }
   assert.ok(own.some((sheets) => sheets.length === 2))
   console.log(`# a longer day: ${own.length} pots on ${own.flat().length} sheets`)
-  assert.equal(printed.sheets.length, 1 + own.flat().length + 1)
+  // The order of work, and one sheet or two of what is good to know.
+  const notes = printed.sheets.length - 1 - own.flat().length
+  assert.ok(notes === 1 || notes === 2, `${notes} sheets of notes`)
 })
 
 person('shows what would be torn', {}, async (page) => {
