@@ -802,10 +802,11 @@ impl<'a> Check<'a> {
                     hot[pot] = 0.0;
                 }
                 let every = |draw: &Value| clock::every(self.shop.book, &draw["mold"]);
-                // A stage with a shot that no heat has time for has no clock.
-                let is_timed = list(&pots[pot]["stages"][stage]["draws"])
-                    .iter()
-                    .all(|draw| every(draw) <= hot_for.map(|hot_for| hot_for * (1.0 + 1e-9)));
+                // A stage has no clock if the book does not time all of its shots, or no heat has time for one.
+                let is_timed = list(&pots[pot]["stages"][stage]["draws"]).iter().all(|draw| {
+                    let known = every(draw).zip(hot_for);
+                    known.is_some_and(|(every, hot_for)| every <= hot_for * (1.0 + 1e-9))
+                });
                 for _ in 0..whole(&work["shots"]) {
                     let Some((hot_for, every)) = hot_for.zip(every(work)).filter(|_| is_timed)
                     else {
