@@ -47,7 +47,7 @@ fn is_same((us, us_unit): (f64, &str), (metric, unit): (f64, &str), cup: f64) ->
 fn objection(text: &str, scale: &Value, other: Option<&str>, cup: f64) -> Option<String> {
     let own = quantities(text);
     let Some(other) = other else {
-        // What is said on both scales at once is the same on both.
+        // A text that has both scales in it needs no other.
         let has = |units: [&str; 3]| units[..2].iter().any(|unit| text.contains(unit));
         return (has(US) != has(METRIC)).then(|| format!("on one scale alone: {text}"));
     };

@@ -238,9 +238,6 @@ impl Rational {
 
     /// Numerator over a power of ten, and that power's exponent, where this is a finite decimal that fits.
     pub(crate) fn as_decimal(self) -> Option<(i128, u32)> {
-        if self.denominator == 1 {
-            return Some((self.numerator, 0));
-        }
         (0..=MOST_DECIMALS).find_map(|decimals| {
             let power = 10_i128.checked_pow(decimals)?;
             let widen = quotient(power, self.denominator);

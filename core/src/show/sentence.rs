@@ -22,8 +22,8 @@ impl From<String> for Sentence {
 }
 
 impl Sentence {
-    /// What `write` says with quantities in the measures of `system`, and on the other scale if one of them reads otherwise
-    /// there. A sentence without such a quantity is written once.
+    /// Writes a sentence on the scale of `system`, and again on the other scale if one of its quantities has another text
+    /// there.
     pub(crate) fn of(system: System, write: impl Fn(&Quantities) -> String) -> Self {
         let other = TextScale::of(system).other();
         let own = Quantities { other, is_other: false, differ: Cell::new(false) };

@@ -294,17 +294,20 @@ mod tests {
         Volume,
     };
 
-    /// The number of a text, in exact fractions by hand (a cup is 236.5882365 mL), and not what SI units make of it on the way.
+    /// The number of a quantity as SI units give it, and as `amount` says it.
+    fn numbers<Q: Showable>(amount: &str, unit: Unit) -> [f64; 2] {
+        let (amount, system) = (Amount::parse(amount).unwrap(), System::UsCustomary);
+        let shown = Shown::<Q>::new(amount.to(system).unwrap(), amount.text());
+        [shown.value(), shown.said_by(&amount, unit, system).value()]
+    }
+
+    /// In exact fractions by hand, a cup being 236.5882365 mL.
     #[rstest]
     #[case("4 cup", 946.352_946)]
     #[case("1000010 cup", 236_590_602.382_365)]
     fn a_text_that_is_all_of_a_volume_is_its_number(#[case] text: &str, #[case] milliliters: f64) {
-        let amount = Amount::parse(text).unwrap();
-        let volume: Volume = amount.to(System::UsCustomary).unwrap();
-        let shown = Shown::new(volume, text);
-        assert_ne!(shown.value(), milliliters);
-        let said = shown.said_by(&amount, Unit::MILLILITER, System::UsCustomary);
-        assert_eq!(said.value(), milliliters);
+        let [si, said] = numbers::<Volume>(text, Unit::MILLILITER);
+        assert!(si != milliliters && said == milliliters, "{si} {said}");
     }
 
     /// (10 − 32)·5/9, (100 − 32)·5/9 and (340 − 32)·5/9.
@@ -313,13 +316,16 @@ mod tests {
     #[case("100 °F", 340.0 / 9.0)]
     #[case("340 °F", 1540.0 / 9.0)]
     fn a_text_that_is_all_of_a_temperature_is_its_number(#[case] text: &str, #[case] celsius: f64) {
+        let [si, said] = numbers::<ThermodynamicTemperature>(text, Unit::CELSIUS);
+        assert!(si != celsius && said == celsius, "{si} {said}");
+    }
+
+    #[rstest]
+    #[case("10 °F", -110.0 / 9.0)]
+    #[case("100 °F", 340.0 / 9.0)]
+    #[case("340 °F", 1540.0 / 9.0)]
+    fn what_a_text_only_rounds_keeps_its_number(#[case] text: &str, #[case] celsius: f64) {
         let amount = Amount::parse(text).unwrap();
-        let at: ThermodynamicTemperature = amount.to(System::UsCustomary).unwrap();
-        let shown = Shown::new(at, text);
-        assert_ne!(shown.value(), celsius);
-        let said = shown.said_by(&amount, Unit::CELSIUS, System::UsCustomary);
-        assert_eq!(said.value(), celsius);
-        // What is only rounded to it keeps its own number.
         let near = Shown::<ThermodynamicTemperature>::of_value(celsius + 1e-6, text);
         let said = near.clone().said_by(&amount, Unit::CELSIUS, System::UsCustomary);
         assert_eq!(said, near);

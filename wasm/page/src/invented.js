@@ -1,5 +1,5 @@
-// What of the documents is the demo's, and so is invented. They are compared with the demo entry by entry: what the maker has
-// changed or added is not, whatever the text of the documents says about itself.
+// Finds the entries of the book and the orders that are still the demo's, and so invented. Each entry is compared with the demo:
+// one that the maker has changed or added is not invented, whatever a document says about itself.
 import { demo } from './storage.js'
 import { state } from './state.js'
 import { say } from './words.js'

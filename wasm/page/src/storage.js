@@ -147,7 +147,7 @@ function written({ text, at }) {
   const store = transaction.objectStore('state')
   const before = store.get('all')
   before.onsuccess = () => {
-    // What cannot be read was not readable at the start of the page either: it is written over.
+    // The page could not read a broken text at its start either: it is written over.
     const there = tried(() => (before.result === undefined ? null : readText(before.result))).value
     const own = readText(text).parts
     const last = there && there.count > at ? there : { count: at, parts: own }

@@ -175,8 +175,8 @@ impl Resolver {
         dose: &Amount,
         ratio: Ratio,
     ) {
-        let of = Numbers::of(path, sure);
-        self.check_number(path, of.sure, Quantity::SmallDose, &dose.to_string(), ratio.value);
+        let sure = sure.unwrap_or(false);
+        self.check_number(path, sure, Quantity::SmallDose, &dose.to_string(), ratio.value);
     }
 
     /// Doses per base; those of finished mix are solved for with their own faults.

@@ -98,7 +98,7 @@ pub(in crate::plan) fn heating(
     }
 }
 
-/// What the heating of cups follows from, before it is put into words.
+/// The heating of cups in plain numbers, without texts.
 struct Plain {
     /// Where it begins; none if not known.
     start: Option<ThermodynamicTemperature>,

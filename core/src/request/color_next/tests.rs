@@ -178,8 +178,7 @@ fn drops_in_the_cup_scatter() {
     assert!((found / wanted - 1.0).abs() < 0.01, "{found} {wanted}");
 }
 
-/// What a spoon leaves out or heaps makes the cup less sure. A powder that was weighed, on a bench without spoons, has no part in
-/// that: the cup is as sure as with level spoons that are exact.
+/// Uneven spoonfuls make the cup less sure. A powder that was weighed, on a bench without spoons, is as sure as with exact spoons.
 #[test]
 fn what_was_weighed_does_not_scatter() {
     let unsure = |spoons: Option<&str>| {

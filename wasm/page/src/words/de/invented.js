@@ -1,4 +1,4 @@
-// What of the documents is the demo's.
+// Which entries of the documents are the demo's.
 export default {
   all: 'Beispieldaten: Werkstatt, Materialien, Aufträge und Messwerte sind erfunden.',
   some: 'Noch wie im Beispiel, und erfunden: {what}.',

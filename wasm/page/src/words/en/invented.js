@@ -1,4 +1,4 @@
-// What of the documents is the demo's.
+// Which entries of the documents are the demo's.
 export default {
   all: 'Demo data: shop, materials, orders and measurements are invented.',
   some: 'Still as in the demo, and invented: {what}.',
