@@ -214,6 +214,8 @@
  *     orders, [book]
  * plan: A day's plan from a book and an order list.
  *     orders, [book], [budget]
+ * quote: What an order list comes to: pots, parcels, stock and cost of its plan.
+ *     orders, [book], [budget]
  * record: The record of a day: a plan with the masses and shots that were made.
  *     actuals, [book], [plan]
  * go-on: The rest of a day: a new plan from the pots that are there and what is still owed.

@@ -1,8 +1,10 @@
 use std::cell::Cell;
 use std::collections::BTreeMap;
 
+use pourwright::plan::budget::Budget;
 use pourwright_tests::demo::{STARTER, json, plan};
 use pourwright_tests::generate::documents;
+use pourwright_tests::quote;
 use pourwright_tests::reference::plan::objections;
 use proptest::test_runner::{Config, TestRunner};
 
@@ -25,8 +27,10 @@ fn random_days_are_right() {
                 let made = serde_json::to_value(made).expect("a plan as JSON");
                 let found = objections(&documents.book, &documents.orders, &starter, &made);
                 proptest::prop_assert!(found.is_empty(), "{}", found.join("\n"));
+                quote::compare(&book, &orders, &Budget::default(), Ok(&made));
             }
             Err(faults) => {
+                quote::compare(&book, &orders, &Budget::default(), Err(&faults));
                 for fault in faults.iter() {
                     *refused.borrow_mut().entry(fault.code.to_string()).or_default() += 1;
                     proptest::prop_assert!(REFUSALS.contains(&fault.code.as_ref()), "{fault}");

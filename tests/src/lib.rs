@@ -6,6 +6,7 @@ pub mod chance;
 pub mod demo;
 pub mod generate;
 pub mod oracle;
+pub mod quote;
 pub mod reference;
 pub mod small;
 pub mod split_mix;

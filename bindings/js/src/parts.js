@@ -4,6 +4,7 @@ import { refuse } from './error.js'
 /** The calculations of the first part; all others, and plain numbers, are in the rest. */
 export const FIRST = [
   'plan',
+  'quote',
   'next-burst',
   'convert',
   'formula',

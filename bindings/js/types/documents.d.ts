@@ -3814,7 +3814,7 @@ export interface PlannedLine {
    */
   shape?: string | null
   /**
-   * How a piece sinks, if the book states a water.
+   * How a piece sinks, if the book states a water. None in a quote.
    */
   sinks?: Calculated | null
   /**
@@ -8213,6 +8213,30 @@ export interface PlanRequest {
   orders: OrdersDocument
 }
 /**
+ * What an order list comes to: pots, parcels, stock and cost of its plan.
+ */
+export interface QuoteRequest {
+  /**
+   * The shop's book. Unit: none; a book document. Default: the open book; required without one.
+   */
+  book?: BookDocument
+  /**
+   * What the plan may take before it is refused. Unit: none; maximum pots and work of the plan. Default: 5000 pots and 10 million steps.
+   */
+  budget?: BudgetEntry2
+  calculate: 'quote'
+  /**
+   * An embedding program's own data; carried through untouched.
+   */
+  ext?: {
+    [k: string]: unknown
+  }
+  /**
+   * The order list. Unit: none; an orders document.
+   */
+  orders: OrdersDocument
+}
+/**
  * The record of a day: a plan with the masses and shots that were made.
  */
 export interface RecordRequest {
@@ -8527,6 +8551,28 @@ export interface LetDownSeriesRequest {
   test_piece?: MeasuredAmount
 }
 /**
+ * What an order list comes to: pots, parcels, stock and cost of its plan.
+ */
+export interface QuoteResponse {
+  calculate: 'quote'
+  /**
+   * Cost of the day, if the book states how to calculate it.
+   */
+  cost?: Calculated7 | null
+  /**
+   * The order lines, as given: their pots, and the mass of a piece; not how it sinks.
+   */
+  lines: PlannedLine[]
+  /**
+   * The parcel of each order, the first that is due first.
+   */
+  parcels: Parcel[]
+  /**
+   * Materials in stock and what the day takes of them, the scarcest first.
+   */
+  stock: StockEntry[]
+}
+/**
  * The record of a day: a plan with the masses and shots that were made.
  */
 export interface RecordResponse {
@@ -8654,6 +8700,7 @@ export interface Requests {
   'correct': CorrectRequest
   'leftovers': LeftoversRequest
   'plan': PlanRequest
+  'quote': QuoteRequest
   'record': RecordRequest
   'go-on': GoOnRequest
   'next-burst': NextBurstRequest
@@ -8701,6 +8748,7 @@ export interface Responses {
   'correct': CorrectResponse & { calculate: 'correct' }
   'leftovers': LeftoversResponse & { calculate: 'leftovers' }
   'plan': PlanDocument & { calculate: 'plan' }
+  'quote': QuoteResponse & { calculate: 'quote' }
   'record': RecordResponse & { calculate: 'record' }
   'go-on': GoOnResponse & { calculate: 'go-on' }
   'next-burst': NextBurstResponse & { calculate: 'next-burst' }

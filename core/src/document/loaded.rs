@@ -5,9 +5,9 @@ use alloc::sync::Arc;
 use super::{BookDocument, Format, MadeFrom, OpenPlan, OrdersDocument, PlanDocument};
 use crate::book::Book;
 use crate::fault::Faults;
-use crate::plan::Plan;
 use crate::plan::budget::Budget;
 use crate::plan::day::Day;
+use crate::plan::{Plan, Quote};
 
 /// A shop's book, read once, checked, and ready to plan any number of days and to answer any number of requests. Its plans
 /// carry the documents they were made from. A clone is the same book, not a copy.
@@ -69,6 +69,18 @@ impl LoadedBook {
         let plan = Plan::make_within(&self.ready, &day, budget)?;
         let made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
         Ok(PlanDocument { format: Format::V1, made_from, plan })
+    }
+
+    /// What an order list comes to, planned within `budget`.
+    ///
+    /// # Errors
+    /// Those of [`LoadedBook::plan_within`].
+    pub fn quote_within(
+        &self,
+        orders: &OrdersDocument,
+        budget: &Budget<'_>,
+    ) -> Result<Quote, Faults> {
+        Quote::make_within(&self.ready, &Day::resolve(orders, &self.ready)?, budget)
     }
 
     /// Plans the day of an order list in JSON text.

@@ -45,11 +45,13 @@ part! {
 
 impl From<Money> for MoneyShown {
     fn from(money: Money) -> Self {
+        let figure = money.rounded().amount().to_string();
+        let currency = money.currency().to_string();
         Self {
-            text: money.rounded().to_string(),
-            figure: money.rounded().amount().to_string(),
+            text: [&figure, " ", &currency].concat(),
+            figure,
             amount: money.amount().to_string(),
-            currency: money.currency().to_string(),
+            currency,
         }
     }
 }

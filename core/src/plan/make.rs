@@ -4,7 +4,6 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Plan;
 use super::assign::{Assigned, At, Layer, assign};
 use super::borrowed::borrowed;
 use super::budget::Budget;
@@ -20,8 +19,10 @@ use super::split::{Proof, SplitError};
 use super::stock::stock;
 use super::there::{self, Taken};
 use super::tool_names::ToolNames;
+use super::{Borrowed, DayCost, Plan, Quote, StockEntry};
 use crate::book::Book;
 use crate::fault::{Fault, Faults};
+use crate::show::Calculated;
 
 impl Plan {
     /// Plans `day` in the shop of `book`.
@@ -39,44 +40,79 @@ impl Plan {
     /// # Errors
     /// As [`Plan::make`]; more pots or work than the budget allows, or that its caller stopped it.
     pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
-        let mut faults = Vec::new();
-        let Pooled { recipes, batches } = pool(book, day, &mut faults);
-        let keep = |batch| {
-            let shots = shots(batch, book);
-            shots.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
-        };
-        let mut shots: Vec<Shots<'_>> = batches.iter().filter_map(keep).collect();
-        for of in &mut shots {
-            of.shots = of.shots.max(there::kept_shots(&day.pots, of.batch));
-        }
-        if let Some(faults) = Faults::from_vec(faults) {
-            return Err(faults);
-        }
-        let workshop = Workshop {
-            book,
-            names: ToolNames::of(book),
-            cups: PotCup::all(book),
-            recipes: &recipes,
-            shots: &shots,
-            budget,
-        };
-        let laid_out = |one_stage| workshop.lay_out(&workshop.take(&day.pots, one_stage));
-        let laid_out = match laid_out(false) {
-            Err((_, PotError::OutOfOrder { .. })) => laid_out(true),
-            laid_out => laid_out,
-        };
-        let mut layout = laid_out.map_err(|(batch, error)| {
-            Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
-        })?;
-        layout.use_shelf(&workshop, &day.shelf)?;
-        layout.count_left_overs(book);
-        layout.names = describe::names(&layout.pots, day);
-        let stock = stock(&layout, book, &day.stock);
-        let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
-        let cost = cost(&layout, day, book);
-        let borrowed = borrowed(&recipes, book)?;
-        Ok(workshop.describe(day, &layout, stock, cost, borrowed))
+        laid_out(book, day, budget, |workshop, layout, sums| workshop.describe(day, layout, sums))
     }
+}
+
+impl Quote {
+    /// What `day` comes to in the shop of `book`.
+    ///
+    /// # Errors
+    /// Those of [`Plan::make`].
+    pub fn make(book: &Book, day: &Day) -> Result<Self, Faults> {
+        Self::make_within(book, day, &Budget::default())
+    }
+
+    /// What `day` comes to in the shop of `book`, planned within `budget`.
+    ///
+    /// # Errors
+    /// Those of [`Plan::make_within`].
+    pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
+        laid_out(book, day, budget, |workshop, layout, sums| workshop.quote(layout, sums, false))
+    }
+}
+
+/// What a layout takes and costs.
+pub(super) struct Sums {
+    pub(super) stock: Vec<StockEntry>,
+    pub(super) cost: Option<Calculated<DayCost>>,
+    pub(super) borrowed: Vec<Borrowed>,
+}
+
+/// What `show` makes of the layout of `day`.
+fn laid_out<R>(
+    book: &Book,
+    day: &Day,
+    budget: &Budget<'_>,
+    show: impl FnOnce(&Workshop<'_>, &Layout<'_>, Sums) -> R,
+) -> Result<R, Faults> {
+    let mut faults = Vec::new();
+    let Pooled { recipes, batches } = pool(book, day, &mut faults);
+    let keep = |batch| {
+        let shots = shots(batch, book);
+        shots.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()
+    };
+    let mut shots: Vec<Shots<'_>> = batches.iter().filter_map(keep).collect();
+    for of in &mut shots {
+        of.shots = of.shots.max(there::kept_shots(&day.pots, of.batch));
+    }
+    if let Some(faults) = Faults::from_vec(faults) {
+        return Err(faults);
+    }
+    let workshop = Workshop {
+        book,
+        names: ToolNames::of(book),
+        cups: PotCup::all(book),
+        recipes: &recipes,
+        shots: &shots,
+        budget,
+    };
+    let lay_out = |one_stage| workshop.lay_out(&workshop.take(&day.pots, one_stage));
+    let layout = match lay_out(false) {
+        Err((_, PotError::OutOfOrder { .. })) => lay_out(true),
+        layout => layout,
+    };
+    let mut layout = layout.map_err(|(batch, error)| {
+        Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
+    })?;
+    layout.use_shelf(&workshop, &day.shelf)?;
+    layout.count_left_overs(book);
+    layout.names = describe::names(&layout.pots, day);
+    let stock = stock(&layout, book, &day.stock);
+    let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
+    let cost = cost(&layout, day, book);
+    let borrowed = borrowed(&recipes, book)?;
+    Ok(show(&workshop, &layout, Sums { stock, cost, borrowed }))
 }
 
 /// Sort key: fewest pots and heats first, failures last.

@@ -30,6 +30,7 @@ mod pot;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod precedence;
 pub mod process;
+mod quote;
 #[cfg_attr(not(feature = "internals"), allow(dead_code, unreachable_pub))] // see internals
 mod sequence;
 pub mod sheet;
@@ -95,6 +96,7 @@ pub use parcel::{Parcel, ParcelItem};
 pub use process::{
     Degas, Doing, HeatBand, Heats, PlannedHeating, SinkWater, Sinking, Span, StageHeat, TimeLine,
 };
+pub use quote::Quote;
 pub use step::{PlanStep, Reading, StepAt, StepItem, StepKind};
 pub use stock::StockEntry;
 
@@ -176,7 +178,7 @@ part! {
         pub pooled_with: Option<u32>,
         /// Mass of a piece.
         pub piece: Shown<Mass>,
-        /// How a piece sinks, if the book states a water.
+        /// How a piece sinks, if the book states a water. None in a quote.
         pub sinks: Option<Calculated<Sinking>>,
         /// The day it was promised for.
         pub promised: Option<String>,

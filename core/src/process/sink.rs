@@ -194,6 +194,9 @@ impl Body {
     ) -> Result<Fall, SinkError> {
         Parameter::DensityUncertainty.check_si(unsure.value)?;
         let mut fall = self.fall(density, water)?;
+        if unsure == MassDensity::default() {
+            return Ok(fall);
+        }
         fall.trust.slowest = match self.fall(density - 2.0 * unsure, water) {
             Ok(light) => light.trust.slowest,
             // It sinks at `density`: what is wrong with less of it is that it hardly sinks, or does not.

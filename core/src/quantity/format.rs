@@ -84,7 +84,7 @@ pub fn nearest_multiple<Q: Measurable>(
     system: System,
 ) -> Result<Amount, AmountError> {
     let unit = step.unit();
-    if step.value() <= Rational::ZERO {
+    if step.value().numerator() <= 0 {
         return Err(AmountError::NoStep { what: "a multiple of nothing" });
     }
     let reading = value_in(quantity, unit, system)?;

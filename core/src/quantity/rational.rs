@@ -238,14 +238,14 @@ impl Rational {
 
     /// Numerator over a power of ten, and that power's exponent, where this is a finite decimal that fits.
     pub(crate) fn as_decimal(self) -> Option<(i128, u32)> {
-        (0..=MOST_DECIMALS).find_map(|decimals| {
-            let power = 10_i128.checked_pow(decimals)?;
-            let widen = quotient(power, self.denominator);
-            if widen.checked_mul(self.denominator)? != power {
-                return None;
-            }
-            Some((self.numerator.checked_mul(widen)?, decimals))
-        })
+        let decimals = decimals(self.denominator.unsigned_abs())?;
+        // A power of ten that fits in a machine word takes no long multiplication.
+        let power = match 10_i64.checked_pow(decimals) {
+            Some(power) => i128::from(power),
+            None => 10_i128.checked_pow(decimals)?,
+        };
+        let widen = quotient(power, self.denominator);
+        Some((self.numerator.checked_mul(widen)?, decimals))
     }
 
     /// This as a whole number and a fraction: `1 1/4`, `-2/3`, `5`.
@@ -552,6 +552,27 @@ fn tenths(n: u128) -> (u128, u8) {
     }
     let (tenth, ones) = div_rem(n, 10);
     (tenth, ones as u8)
+}
+
+/// Decimals of the numbers over `denominator`; `None` where they have no end.
+const fn decimals(denominator: u128) -> Option<u32> {
+    let twos = denominator.trailing_zeros();
+    let (mut fives, mut rest) = (0_u32, denominator >> twos);
+    while rest != 1 {
+        let (fifth, left) = match rest as u64 {
+            // A machine word divides faster.
+            short if short as u128 == rest => match (short.checked_div(5), short.checked_rem(5)) {
+                (Some(fifth), Some(left)) => (fifth as u128, left as u128),
+                _ => return None,
+            },
+            _ => div_rem(rest, 5),
+        };
+        if left != 0 {
+            return None;
+        }
+        (fives, rest) = (fives.saturating_add(1), fifth);
+    }
+    Some(if twos > fives { twos } else { fives })
 }
 
 /// Quotient and rest, for a `b` that is never 0 here.

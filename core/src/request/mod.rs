@@ -55,6 +55,7 @@ mod mix;
 mod next_burst;
 mod open;
 mod plan;
+mod quote;
 mod record;
 mod salt;
 mod saving;
@@ -108,6 +109,7 @@ pub use mix::{MixPart, MixRequest, MixResponse};
 pub use next_burst::{AtReading, NextBurstRequest, NextBurstResponse};
 pub use open::Open;
 pub use plan::{BudgetEntry, PlanRequest};
+pub use quote::QuoteRequest;
 pub use record::{RecordDocument, RecordRequest};
 pub use salt::{LoadingEntry, SaltRequest, SaltResponse, SaltSoftenerEntry};
 pub use settling::{SettlingRequest, SettlingResponse, TimedBallEntry};
@@ -134,6 +136,7 @@ use crate::go_on::GoneOn;
 use crate::json::nearest::nearest;
 use crate::json::reader::{Node, Read};
 use crate::json::text;
+use crate::plan::Quote;
 use crate::quantity::System;
 
 /// Derives that every request and response part has.
@@ -362,6 +365,8 @@ calculations! {
         Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
         /// A day's plan from a book and an order list.
         Plan = "plan": PlanRequest => PlanDocument;
+        /// What an order list comes to: pots, parcels, stock and cost of its plan.
+        Quote = "quote": QuoteRequest => Quote;
         /// The record of a day: a plan with the masses and shots that were made.
         Record = "record": RecordRequest => RecordDocument;
         /// The rest of a day: a new plan from the pots that are there and what is still owed.

@@ -39,6 +39,11 @@ impl BudgetEntry {
             self.thousand_steps.map_or(DEFAULT_WORK, |thousands| u64::from(thousands.0) * 1000);
         Budget::new().pots(self.pots.map_or(DEFAULT_POTS, |pots| pots.0)).work(work)
     }
+
+    /// The budget of a request, which may leave it out.
+    pub(super) fn or_default(entry: Option<&Self>) -> Budget<'static> {
+        entry.map_or_else(Budget::new, Self::budget)
+    }
 }
 
 request! {
@@ -60,9 +65,8 @@ impl PlanRequest {
     /// # Errors
     /// Faults of the book, else of the orders, else of the plan.
     pub fn answer(self, open: Open<'_>) -> Result<PlanDocument, Faults> {
-        let budget = self.budget.as_ref().map_or_else(Budget::new, BudgetEntry::budget);
         open.book(self.book)?
-            .plan_within(self.orders, &budget)
+            .plan_within(self.orders, &BudgetEntry::or_default(self.budget.as_ref()))
             .map_err(|faults| faults.below("/orders"))
     }
 }

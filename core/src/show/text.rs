@@ -317,12 +317,21 @@ pub(crate) fn in_times(off: Ratio) -> Option<String> {
     Some(format!("{number} times what is needed"))
 }
 
-/// A quantity with its text on the scale of the system, and on the other one.
-fn by_system<Q: Showable>(us: Shown<Q>, metric: Shown<Q>, system: System) -> Shown<Q> {
-    match TextScale::of(system) {
-        scale @ TextScale::Us => us.or(scale, metric.text),
-        scale @ TextScale::Metric => metric.or(scale, us.text),
-    }
+/// A quantity by its amount on the scale of the system, with the text of that on the other one: in inches, say, and in the
+/// metric unit, which is that of results.
+fn on_scales<Q: Showable>(
+    quantity: Q,
+    [us, metric]: [Unit; 2],
+    system: System,
+    amount: impl Fn(Unit) -> Result<Amount, AmountError>,
+) -> Shown<Q> {
+    let scale = TextScale::of(system);
+    let (own, other) = match scale {
+        TextScale::Us => (us, metric),
+        TextScale::Metric => (metric, us),
+    };
+    let other = or_plain(amount(other), quantity);
+    by_amount(quantity, amount(own), metric, System::Metric).or(scale, other)
 }
 
 /// A temperature on both scales: 338 °F, or 170 °C.
@@ -330,8 +339,7 @@ pub(crate) fn temperature(
     at: ThermodynamicTemperature,
     system: System,
 ) -> Shown<ThermodynamicTemperature> {
-    let on = |unit| by_amount(at, near(at, 1, unit), Unit::CELSIUS, System::Metric);
-    by_system(on(Unit::FAHRENHEIT), on(Unit::CELSIUS), system)
+    on_scales(at, [Unit::FAHRENHEIT, Unit::CELSIUS], system, |unit| near(at, 1, unit))
 }
 
 /// A temperature on the scale of the system, its unit left out: `338`.
@@ -351,19 +359,17 @@ fn thermometer(system: System) -> Unit {
     }
 }
 
+/// The units of vacuum gauges.
+const GAUGES: [Unit; 2] = [Unit::INCH_OF_MERCURY, Unit::KILOPASCAL];
+
 /// A pressure on both scales: 27 inHg, or 91.4 kPa.
 pub(crate) fn pressure(pressure: Pressure, system: System) -> Shown<Pressure> {
-    let on = |unit| by_amount(pressure, near(pressure, 10, unit), Unit::KILOPASCAL, System::Metric);
-    by_system(on(Unit::INCH_OF_MERCURY), on(Unit::KILOPASCAL), system)
+    on_scales(pressure, GAUGES, system, |unit| near(pressure, 10, unit))
 }
 
 /// How far a gauge is off, to two digits: small, and never nothing.
 pub(crate) fn gauge_off(pressure: Pressure, system: System) -> Shown<Pressure> {
-    let on = |unit| {
-        let amount = significant(pressure, unit, 2, System::Metric);
-        by_amount(pressure, amount, Unit::KILOPASCAL, System::Metric)
-    };
-    by_system(on(Unit::INCH_OF_MERCURY), on(Unit::KILOPASCAL), system)
+    on_scales(pressure, GAUGES, system, |unit| significant(pressure, unit, 2, System::Metric))
 }
 
 /// A time that an oven runs, to a second: `95 s`, `6 min 10 s`.

@@ -7,6 +7,7 @@ use pourwright::fault::Faults;
 use pourwright::plan::budget::Budget;
 use pourwright_tests::demo::{STARTER, json};
 use pourwright_tests::generate::{Documents, documents_of};
+use pourwright_tests::quote;
 use pourwright_tests::reference::plan::objections;
 use pourwright_tests::small::small_day_of;
 use serde_json::{Value, json as object};
@@ -25,15 +26,18 @@ const WORK: u64 = 200_000;
 /// A case that is not of this form.
 ///
 /// # Panics
-/// Where a fault says nothing, or a plan is objected to, takes more than its budget, or is not read again as the same.
+/// Where a fault says nothing, or a plan is objected to, takes more than its budget, is not read again as the same, or has another
+/// quote.
 pub fn check(case: &Value) -> Result<Seen, String> {
     let (book, orders) = (&case["book"], &case["orders"]);
     if !book.is_object() || !orders.is_object() {
         return Err("no \"book\" or no \"orders\"".into());
     }
     let mut seen = Seen::new();
-    let budget = Budget::new().pots(POTS).work(WORK);
-    match plan(&book.to_string(), &orders.to_string(), &budget) {
+    let (book_text, orders_text) = (book.to_string(), orders.to_string());
+    let compare = |planned| quote::compare(&book_text, &orders_text, &limits(), planned);
+    let budget = limits();
+    match plan(&book_text, &orders_text, &budget) {
         Ok(made) => {
             assert!(budget.spent() <= WORK, "{} steps", budget.spent());
             let text = serde_json::to_string(&made).unwrap();
@@ -44,9 +48,11 @@ pub fn check(case: &Value) -> Result<Seen, String> {
             assert!(found.is_empty(), "{}", found.join("\n"));
             let again = OpenPlan::from_text(&text).unwrap_or_else(|faults| panic!("{faults}"));
             assert_eq!(serde_json::to_string(&again.into_document()).unwrap(), text);
+            compare(Ok(&made));
             see_codes(&made, "planned", &mut seen);
         }
         Err(faults) => {
+            compare(Err(&faults));
             for fault in faults.iter() {
                 let (code, help) = (&fault.code, &fault.help);
                 assert!(!code.is_empty() && !fault.message.is_empty() && !help.is_empty());
@@ -56,6 +62,10 @@ pub fn check(case: &Value) -> Result<Seen, String> {
         }
     }
     Ok(seen)
+}
+
+fn limits() -> Budget<'static> {
+    Budget::new().pots(POTS).work(WORK)
 }
 
 fn plan(book: &str, orders: &str, budget: &Budget<'_>) -> Result<PlanDocument, Faults> {

@@ -52,16 +52,21 @@ let opened = []
 /** Plans that are kept open. */
 const KEPT_OPEN = 2
 
+/** What plans of this visit were made of, and their quotes. */
+const origins = new WeakMap()
+
 /** The plan of a document, open for requests. */
 function openPlan(document) {
   const known = opened.find((one) => one.document === document)
-  const one = known ?? { document, open: Plan.from(document) }
-  keepOpen(one)
-  return one.open
+  const open = known?.open ?? (origins.has(document) ? opens(origins.get(document)) : Plan.from(document))
+  keepOpen({ document, open })
+  return open
 }
 
+const opens = ({ book, orders }) => bookOf(book).book.open(orders)
+
 function keepOpen(one) {
-  const all = [one, ...opened.filter((other) => other !== one)]
+  const all = [one, ...opened.filter((other) => other.document !== one.document)]
   for (const { open } of all.slice(KEPT_OPEN)) open.free()
   opened = all.slice(0, KEPT_OPEN)
 }
@@ -78,11 +83,32 @@ export const bookFaultsOf = (book) => bookOf(book).faults
 export function plan(book, orders) {
   const read = bookOf(book)
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
-  const { open, faults } = refusable(() => ({ open: read.book.open(orders), faults: [] }))
-  if (!open) return { plan: null, bookFaults: [], ordersFaults: faults }
-  const document = open.document()
-  keepOpen({ document, open })
-  return { plan: document, bookFaults: [], ordersFaults: [] }
+  const { quote, faults } = refusable(() => ({ quote: read.book.request({ calculate: 'quote', orders }), faults: [] }))
+  if (!quote) return { plan: null, bookFaults: [], ordersFaults: below(faults, '/orders') }
+  return { plan: begunBy(quote, { book, orders }), bookFaults: [], ordersFaults: [] }
+}
+
+/** What the lines of a plan come to: of one whose steps nobody has looked at yet, all that is known. */
+export const quoteOf = (plan) => origins.get(plan)?.quote ?? plan
+
+/** The fields of a plan. */
+export const PLAN_FIELDS =
+  'format made_from shop day measures scale lines pots work steps clock parcels shelf stock cost proof water borrowed questions assumptions cautions'.split(
+    ' ',
+  )
+
+/** A plan that is made when it is first read: while orders are typed, its quote is all that is. */
+function begunBy(quote, { book, orders }) {
+  const plan = {}
+  const read = (name) => {
+    const whole = openPlan(plan).document()
+    for (const one of PLAN_FIELDS) Object.defineProperty(plan, one, { value: whole[one], enumerable: true })
+    return whole[name]
+  }
+  for (const name of PLAN_FIELDS)
+    Object.defineProperty(plan, name, { get: () => read(name), enumerable: true, configurable: true })
+  origins.set(plan, { book, orders, quote })
+  return plan
 }
 
 /** The answer to a request to go on with a plan; with a book of its own if that has changed. */
@@ -94,14 +120,18 @@ export function goOn(document, asked) {
 
 /** A reply with its faults by document: those of the book, of the order list, and others. */
 export function sorted({ answer = null, faults = [] }) {
-  const below = (start) =>
-    faults
-      .filter(({ path }) => path === start || path.startsWith(`${start}/`))
-      .map((fault) => ({ ...fault, path: fault.path.slice(start.length) }))
-  const [bookFaults, ordersFaults] = [below('/book'), below('/orders_now')]
-  const isOf = ({ path }) => ['/book', '/orders_now'].some((start) => path === start || path.startsWith(`${start}/`))
-  return { answer, bookFaults, ordersFaults, dayFaults: faults.filter((fault) => !isOf(fault)) }
+  const [bookFaults, ordersFaults] = [below(faults, '/book'), below(faults, '/orders_now')]
+  const others = faults.filter(({ path }) => !isBelow(path, '/book') && !isBelow(path, '/orders_now'))
+  return { answer, bookFaults, ordersFaults, dayFaults: others }
 }
+
+const isBelow = (path, start) => path === start || path.startsWith(`${start}/`)
+
+/** The faults below `start`, with their paths from there. */
+const below = (faults, start) =>
+  faults
+    .filter(({ path }) => isBelow(path, start))
+    .map((fault) => ({ ...fault, path: fault.path.slice(start.length) }))
 
 /** The number of pots of a day; null if it cannot be planned. */
 export function potsOf(book, orders) {

@@ -1,8 +1,9 @@
 // The day's orders, line by line, each fault next to its field.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
+import { guard } from '../vendor/lit-html/directives/guard.js'
 import { repeat } from '../vendor/lit-html/directives/repeat.js'
 import { costOfLine, costTable, lineCosts, runsOut } from './cost.js'
-import { FORMAT } from './core.js'
+import { FORMAT, quoteOf } from './core.js'
 import { editOrders } from './edits.js'
 import { letter } from './letter.js'
 import { messages, faultList, faultsAt, faultsJustAt, fieldId } from './faults.js'
@@ -14,7 +15,7 @@ import { short } from './show.js'
 import { change, state, valueAt } from './state.js'
 import { waitingForList } from './shelf.js'
 import { formulasOf, swatchesOf } from './swatch.js'
-import { local, message, say } from './words.js'
+import { language, local, message, say } from './words.js'
 
 /**
  * The view: `last` is the last plan that could be made, `present` whether it is that of the present orders; `faults` are
@@ -22,7 +23,7 @@ import { local, message, say } from './words.js'
  */
 export function ordersView(last, faults, present, now) {
   const { lines } = state.orders
-  const plan = present ? last : null
+  const plan = present ? quoteOf(last) : null
   const { shown, from, keys } = part('lines', lines, LINES, say('orders.lines'))
   return html`
     ${faultList(say('orders.faults', { count: faults.length }), 'orders', faults)} ${whole(faults)}
@@ -47,49 +48,56 @@ function lineCard(line, index, plan, faults, now) {
   const path = ['lines', index]
   const id = fieldId('orders', path)
   const own = faultsJustAt(faults, path)
+  const isFaulty = faultsAt(faults, path).length > 0
   const place = now ? (now.line ?? 0) - 1 : index
   const planned = plan?.lines[place]
-  const byPack = line.packs !== undefined || line.pack_of !== undefined
-  return html`<li
-    class="line ${faultsAt(faults, path).length ? 'faulty' : ''} ${opened.has(index) ? 'open' : ''}"
-    id=${id}
-    tabindex="-1"
-  >
+  const byPack = isByPack(line)
+  // At a key in one line, the fields of the others stay as they are.
+  const drawnFrom = [line, state.book, language(), opened.has(index), isFaulty ? faults : null]
+  return html`<li class="line ${isFaulty ? 'faulty' : ''} ${opened.has(index) ? 'open' : ''}" id=${id} tabindex="-1">
     <div class="fields">
-      ${written(say('orders.order'), [...path, 'order'], faults, { size: 3 })} ${what(line, path, faults)}
-      ${shape(line, path, faults)}
-      ${byPack ? count(say('orders.packs'), [...path, 'packs'], faults) : count(say('orders.pieces'), [...path, 'pieces'], faults)}
-      <div class="rest">
-        ${byPack ? written(say('orders.packOf'), [...path, 'pack_of'], faults, { size: 3, numeric: true }) : nothing}
-        ${written(say('orders.promised'), [...path, 'promised'], faults, { size: 9, placeholder: say('orders.date') })}
-        <div class="field ends">
-          <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
-            ${byPack ? say('orders.byPiece') : say('orders.inPacks')}
-          </button>
-          <button
-            type="button"
-            class="quiet"
-            aria-label=${say('orders.remove', { line: index + 1 })}
-            @click=${once(`remove ${index}`, () => removeLine(index))}
-          >
-            <span aria-hidden="true">✕</span>
-          </button>
-        </div>
-      </div>
-      <button
-        type="button"
-        class="quiet opens"
-        aria-expanded=${opened.has(index)}
-        aria-label=${say('orders.more', { line: index + 1 })}
-        @click=${once(`open ${index}`, () => turn(index))}
-      >
-        <span aria-hidden="true">⋯</span>
-      </button>
+      ${guard(drawnFrom, () => fieldsOfLine(line, index, faults))}
       ${planned ? comesTo(line, planned, byPack && !now?.made, lineCosts(plan)[place]) : nothing}
     </div>
     ${messages(id, own)} ${strays(line, path, fieldsOf(line, byPack), faults, OPPOSITES)}
     ${now?.made ? html`<p class="made">${say('orders.made', { made: html`<strong>${now.made}</strong>`, owed: now.owed })}</p>` : nothing}
   </li>`
+}
+
+const isByPack = (line) => line.packs !== undefined || line.pack_of !== undefined
+
+function fieldsOfLine(line, index, faults) {
+  const path = ['lines', index]
+  const byPack = isByPack(line)
+  return html`${written(say('orders.order'), [...path, 'order'], faults, { size: 3 })} ${what(line, path, faults)}
+    ${shape(line, path, faults)}
+    ${byPack ? count(say('orders.packs'), [...path, 'packs'], faults) : count(say('orders.pieces'), [...path, 'pieces'], faults)}
+    <div class="rest">
+      ${byPack ? written(say('orders.packOf'), [...path, 'pack_of'], faults, { size: 3, numeric: true }) : nothing}
+      ${written(say('orders.promised'), [...path, 'promised'], faults, { size: 9, placeholder: say('orders.date') })}
+      <div class="field ends">
+        <button type="button" class="quiet" @click=${once(`swap ${index}`, () => swap(line, index, byPack))}>
+          ${byPack ? say('orders.byPiece') : say('orders.inPacks')}
+        </button>
+        <button
+          type="button"
+          class="quiet"
+          aria-label=${say('orders.remove', { line: index + 1 })}
+          @click=${once(`remove ${index}`, () => removeLine(index))}
+        >
+          <span aria-hidden="true">✕</span>
+        </button>
+      </div>
+    </div>
+    <button
+      type="button"
+      class="quiet opens"
+      aria-expanded=${opened.has(index)}
+      aria-label=${say('orders.more', { line: index + 1 })}
+      @click=${once(`open ${index}`, () => turn(index))}
+    >
+      <span aria-hidden="true">⋯</span>
+    </button>`
 }
 
 /** What a line comes to by the plan. */

@@ -3212,7 +3212,7 @@ class PlannedLine(TypedDict):
     """The shape, in a mold with unlike cavities."""
 
     sinks: Calculated | None
-    """How a piece sinks, if the book states a water."""
+    """How a piece sinks, if the book states a water. None in a quote."""
 
     what: str
     """The product's name, or its formulas."""
@@ -3435,6 +3435,24 @@ class ProofReason(TypedDict):
 
     pots: int
     """Number of pots that it calls for."""
+
+
+class QuoteAnswer(TypedDict):
+    """What an order list comes to: pots, parcels, stock and cost of its plan."""
+
+    calculate: Literal["quote"]
+
+    cost: Calculated7 | None
+    """Cost of the day, if the book states how to calculate it."""
+
+    lines: list[PlannedLine]
+    """The order lines, as given: their pots, and the mass of a piece; not how it sinks."""
+
+    parcels: list[Parcel]
+    """The parcel of each order, the first that is due first."""
+
+    stock: list[StockEntry]
+    """Materials in stock and what the day takes of them, the scarcest first."""
 
 
 class Reading(TypedDict):
@@ -4860,6 +4878,9 @@ class Calculate(Protocol):
 
     @overload
     def __call__(self, request: Literal["plan"], /, **fields: Any) -> PlanAnswer: ...
+
+    @overload
+    def __call__(self, request: Literal["quote"], /, **fields: Any) -> QuoteAnswer: ...
 
     @overload
     def __call__(self, request: Literal["record"], /, **fields: Any) -> RecordAnswer: ...

@@ -69,6 +69,7 @@ examples! {
     "correct"
     "leftovers"
     "plan"
+    "quote"
     "record"
     "go-on"
     "next-burst"

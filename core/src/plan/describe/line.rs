@@ -26,8 +26,8 @@ impl From<'_> {
 }
 
 impl Workshop<'_> {
-    /// The order lines, in their order.
-    pub(super) fn describe_lines(&self, layout: &Layout<'_>) -> Vec<PlannedLine> {
+    /// The order lines, in their order; how their pieces sink is left out unless asked for, since it takes a while.
+    pub(super) fn describe_lines(&self, layout: &Layout<'_>, with_sinks: bool) -> Vec<PlannedLine> {
         let mut draws = Vec::new();
         for (pot, of) in layout.pots.iter().enumerate() {
             for stage in &of.stages {
@@ -42,7 +42,11 @@ impl Workshop<'_> {
             let own = draws.iter().skip(first).take_while(|draw| draw.batch() == number);
             let draws: Vec<&From<'_>> = own.collect();
             for line in &of.batch.lines {
-                lines.push((line.number, self.describe_line(layout, line, of, &draws)));
+                let mut described = self.describe_line(layout, line, of, &draws);
+                if with_sinks {
+                    described.sinks = self.sinks(line, of, &draws);
+                }
+                lines.push((line.number, described));
             }
         }
         lines.sort_by_key(|(number, _)| *number);
@@ -52,11 +56,10 @@ impl Workshop<'_> {
     fn describe_line(
         &self,
         layout: &Layout<'_>,
-        of_batch: &BatchLine<'_>,
+        &BatchLine { line, cavities, .. }: &BatchLine<'_>,
         of: &Shots<'_>,
         draws: &[&From<'_>],
     ) -> PlannedLine {
-        let &BatchLine { line, cavities, .. } = of_batch;
         let mut pots: Vec<usize> = draws.iter().map(|draw| draw.pot).collect();
         pots.dedup();
         PlannedLine {
@@ -70,7 +73,7 @@ impl Workshop<'_> {
             pots: pots.into_iter().map(|pot| layout.letter(pot).into()).collect(),
             pooled_with: Some(of.batch.first_line()),
             piece: text::mass(of.piece(cavities)),
-            sinks: self.sinks(of_batch, of, draws),
+            sinks: None,
             promised: line.promised.clone(),
             #[cfg(feature = "document")]
             ext: line.ext.clone(),

@@ -13,21 +13,24 @@ use alloc::vec::Vec;
 pub(super) use self::name::names;
 use super::day::Day;
 use super::layout::Layout;
+use super::make::Sums;
 use super::parcel::parcels;
 use super::pot::Workshop;
-use super::{Borrowed, DayCost, Plan, StockEntry, process};
+use super::{Plan, Quote, process};
 use crate::show::{Calculated, TextScale};
 
 impl Workshop<'_> {
+    /// What the day comes to that is laid out so; with how the pieces sink, if that is asked for.
+    pub(super) fn quote(&self, layout: &Layout<'_>, sums: Sums, with_sinks: bool) -> Quote {
+        let lines = self.describe_lines(layout, with_sinks);
+        let packing = self.book.costing.as_ref().map_or(&[][..], |costing| &costing.packing);
+        Quote { parcels: parcels(&lines, packing), lines, stock: sums.stock, cost: sums.cost }
+    }
+
     /// The plan of `day` that is laid out so.
-    pub(super) fn describe(
-        &self,
-        day: &Day,
-        layout: &Layout<'_>,
-        stock: Vec<StockEntry>,
-        cost: Option<Calculated<DayCost>>,
-        borrowed: Vec<Borrowed>,
-    ) -> Plan {
+    pub(super) fn describe(&self, day: &Day, layout: &Layout<'_>, mut sums: Sums) -> Plan {
+        let borrowed = core::mem::take(&mut sums.borrowed);
+        let Quote { lines, parcels, stock, cost } = self.quote(layout, sums, true);
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
         let pots: Vec<super::Pot> = each()
@@ -51,10 +54,8 @@ impl Workshop<'_> {
         if let Some(Calculated::Unknown(note)) = &cost {
             assumptions.push(note.clone());
         }
-        let lines = self.describe_lines(layout);
-        let packing = book.costing.as_ref().map_or(&[][..], |costing| &costing.packing);
         Plan {
-            parcels: parcels(&lines, packing),
+            parcels,
             shop: book.shop.clone(),
             day: day.day.clone(),
             measures: book.system,
