@@ -42,6 +42,28 @@ person('draws clocks alone, and the page when one is over', { clock: '2027-03-02
   assert.ok(await page.evaluate(() => globalThis.shownSteps() !== globalThis.before))
 })
 
+person('makes the steps of a plan when they are first looked at', {}, async (page) => {
+  await page.getByRole('link', { name: 'Orders' }).click()
+  await page.getByLabel('Pieces', { exact: true }).first().fill('30')
+  const found = await page.evaluate(async () => {
+    const [{ PLAN_FIELDS, ask, quoteOf }, { shownPlan }] = await Promise.all([
+      import('./src/core.js'),
+      import('./src/shown.js'),
+    ])
+    const { plan, made } = shownPlan()
+    const isMade = () => Object.hasOwn(Object.getOwnPropertyDescriptor(plan, 'steps'), 'value')
+    const before = isMade()
+    const quote = quoteOf(plan)
+    const { calculate, ...whole } = ask({ calculate: 'plan', book: made.book, orders: made.orders }).answer
+    const same = JSON.stringify(plan) === JSON.stringify(whole)
+    return { before, after: isMade(), quote, same, fields: [PLAN_FIELDS, Object.keys(whole)] }
+  })
+  assert.deepEqual([found.before, found.after, found.same], [false, true, true])
+  assert.equal(found.quote.steps, undefined)
+  assert.equal(found.quote.lines[0].pieces, 30)
+  assert.deepEqual(...found.fields)
+})
+
 test('is few files, compressed, and asked for once', async () => {
   const own = await open()
   const asked = []
