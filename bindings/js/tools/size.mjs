@@ -4,9 +4,9 @@ import { brotliCompressSync, constants, gzipSync } from 'node:zlib'
 
 /** What is fetched for each purpose; its limit in KiB of gzip. */
 const PURPOSES = [
-  { name: 'all, in one file', entry: 'src/web.js', limit: 855 },
-  { name: 'before the first plan', entry: 'src/parts-web.js', without: '_rest', limit: 576 },
-  { name: 'all, in two files', entry: 'src/parts-web.js', limit: 868 },
+  { name: 'all, in one file', entry: 'src/web.js', limit: 858 },
+  { name: 'before the first plan', entry: 'src/parts-web.js', without: '_rest', limit: 579 },
+  { name: 'all, in two files', entry: 'src/parts-web.js', limit: 871 },
   { name: 'plain numbers', entry: 'src/scalar-web.js', limit: 173 },
 ]
 

@@ -148,7 +148,7 @@ pub(crate) fn significant_near(reading: f64, digits: u8) -> Option<Rational> {
 }
 
 /// The nearest whole number, the middle away from zero; `None` if it is not exact in an `f64`.
-fn whole_near(quotient: f64) -> Option<i64> {
+pub(crate) fn whole_near(quotient: f64) -> Option<i64> {
     let magnitude = libm::fabs(quotient);
     if magnitude.is_nan() || magnitude > LARGEST_WHOLE {
         return None;

@@ -7,7 +7,7 @@ use super::{Showable, Shown, TextScale};
 use crate::quantity::{
     Amount, AmountError, Mass, MassDensity, Measurable, Pressure, Ratio, Rational, System,
     ThermodynamicTemperature, Time, Unit, Velocity, Volume, nearest_fraction, nearest_household,
-    nearest_multiple, significant, significant_near,
+    nearest_multiple, significant, significant_near, value_in, whole_near,
 };
 
 /// The text of an amount, or of the plain number where it is beyond what amounts can write.
@@ -339,7 +339,32 @@ pub(crate) fn temperature(
     at: ThermodynamicTemperature,
     system: System,
 ) -> Shown<ThermodynamicTemperature> {
-    on_scales(at, [Unit::FAHRENHEIT, Unit::CELSIUS], system, |unit| near(at, 1, unit))
+    temperature_of_bench(at, system).unwrap_or_else(|| {
+        on_scales(at, [Unit::FAHRENHEIT, Unit::CELSIUS], system, |unit| near(at, 1, unit))
+    })
+}
+
+/// The same without exact fractions, which take several times as long: a plan has hundreds of temperatures. `None` of one that no
+/// bench has.
+fn temperature_of_bench(
+    at: ThermodynamicTemperature,
+    system: System,
+) -> Option<Shown<ThermodynamicTemperature>> {
+    const OF_BENCH: core::ops::Range<i64> = -200..10_000;
+    let degrees = |unit| {
+        let degrees = whole_near(value_in(at, unit, System::Metric).ok()?)?;
+        OF_BENCH.contains(&degrees).then_some(degrees)
+    };
+    let (fahrenheit, celsius) = (degrees(Unit::FAHRENHEIT)?, degrees(Unit::CELSIUS)?);
+    let us = || format!("{fahrenheit} °F");
+    let metric = || format!("{celsius} °C");
+    let scale = TextScale::of(system);
+    let (text, other, exact) = match scale {
+        // Both numbers are exact, and their quotient is rounded once.
+        TextScale::Us => (us(), metric(), (5.0 * fahrenheit as f64 - 160.0) / 9.0),
+        TextScale::Metric => (metric(), us(), celsius as f64),
+    };
+    Some(Shown::new(at, text).said_as(exact).or(scale, other))
 }
 
 /// A temperature on the scale of the system, its unit left out: `338`.
@@ -495,6 +520,7 @@ pub(crate) fn salinity(salinity: Ratio) -> Shown<Ratio> {
 
 #[cfg(test)]
 mod tests {
+    use proptest::prelude::*;
     use rstest::rstest;
 
     use super::*;
@@ -686,6 +712,22 @@ mod tests {
             assert_eq!(percent(Ratio::from(share)).text, plain);
         }
         assert_eq!(signed_percent(Ratio::from(share)), signed);
+    }
+
+    proptest! {
+        // Near whole degrees too, where the number is taken from the text.
+        #[test]
+        fn temperatures_of_a_bench_are_as_any(kelvin in 80.0..12_000.0, whole in -210..10_010_i32, off in -3..=3_i32) {
+            let degrees = f64::from(whole) + f64::from(off) * 1e-13;
+            for kelvin in [kelvin, degrees + 273.15, (degrees + 459.67) / 1.8] {
+                let at = ThermodynamicTemperature::from_si(kelvin);
+                for system in [US, System::Metric] {
+                    let units = [Unit::FAHRENHEIT, Unit::CELSIUS];
+                    let exact = on_scales(at, units, system, |unit| near(at, 1, unit));
+                    prop_assert_eq!(temperature(at, system), exact);
+                }
+            }
+        }
     }
 
     #[test]

@@ -129,9 +129,7 @@ const isBelow = (path, start) => path === start || path.startsWith(`${start}/`)
 
 /** The faults below `start`, with their paths from there. */
 const below = (faults, start) =>
-  faults
-    .filter(({ path }) => isBelow(path, start))
-    .map((fault) => ({ ...fault, path: fault.path.slice(start.length) }))
+  faults.filter(({ path }) => isBelow(path, start)).map((fault) => ({ ...fault, path: fault.path.slice(start.length) }))
 
 /** The number of pots of a day; null if it cannot be planned. */
 export function potsOf(book, orders) {

@@ -44,7 +44,7 @@ person('draws clocks alone, and the page when one is over', { clock: '2027-03-02
 
 person('makes the steps of a plan when they are first looked at', {}, async (page) => {
   await page.getByRole('link', { name: 'Orders' }).click()
-  await page.getByLabel('Pieces', { exact: true }).first().fill('30')
+  await page.locator('[id="orders/lines/0/pieces"]').fill('30')
   const found = await page.evaluate(async () => {
     const [{ PLAN_FIELDS, ask, quoteOf }, { shownPlan }] = await Promise.all([
       import('./src/core.js'),
