@@ -82,4 +82,17 @@ mod tests {
             assert_eq!(faults, answered("plan", change)["faults"]);
         }
     }
+
+    #[test]
+    fn work_is_limited_in_thousands_of_steps() {
+        let budget = |packs: u32| {
+            answered("quote", |request| {
+                request["budget"] = json!({ "thousand_steps": 1 });
+                request["orders"]["lines"] = json!([{ "order": "1", "product": "dusk finger", "packs": packs, "pack_of": 8 }]);
+            })
+        };
+        assert_ne!(budget(1)["result"], Value::Null);
+        let message = &budget(1000)["faults"][0]["message"];
+        assert_eq!(message, "The plan takes more than the 1000 steps of work of its budget.");
+    }
 }
