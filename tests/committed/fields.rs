@@ -363,7 +363,7 @@ fn kinds() -> String {
          | kind | written |\n| --- | --- |\n",
     );
     for (kind, written) in [
-        ("amount", "a mass, a volume, drops, or a per cent with what it is of: `% of base`, `% of finished`, `% by volume of base`".to_owned()),
+        ("amount", "a mass, a volume, drops, or a per cent with what it is of: `% of base`, `% of finished`, `% of base by volume`".to_owned()),
         ("volume", of("a volume")),
         ("mass", of("a mass")),
         ("density", "a mass per volume: `g/mL`, `lb/gal`".to_owned()),
