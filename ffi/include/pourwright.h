@@ -214,7 +214,7 @@
  *     orders, [book]
  * plan: A day's plan from a book and an order list.
  *     orders, [book], [budget]
- * quote: What an order list comes to: pots, parcels, stock and cost of its plan.
+ * quote: Quote for an order list: pots, parcels, stock and cost of its plan.
  *     orders, [book], [budget]
  * record: The record of a day: a plan with the masses and shots that were made.
  *     actuals, [book], [plan]

@@ -8213,7 +8213,7 @@ export interface PlanRequest {
   orders: OrdersDocument
 }
 /**
- * What an order list comes to: pots, parcels, stock and cost of its plan.
+ * Quote for an order list: pots, parcels, stock and cost of its plan.
  */
 export interface QuoteRequest {
   /**
@@ -8551,7 +8551,7 @@ export interface LetDownSeriesRequest {
   test_piece?: MeasuredAmount
 }
 /**
- * What an order list comes to: pots, parcels, stock and cost of its plan.
+ * Quote for an order list: pots, parcels, stock and cost of its plan.
  */
 export interface QuoteResponse {
   calculate: 'quote'

@@ -71,7 +71,7 @@ impl LoadedBook {
         Ok(PlanDocument { format: Format::V1, made_from, plan })
     }
 
-    /// What an order list comes to, planned within `budget`.
+    /// Makes the quote for an order list, with its plan within `budget`.
     ///
     /// # Errors
     /// Those of [`LoadedBook::plan_within`].

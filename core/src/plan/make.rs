@@ -45,7 +45,7 @@ impl Plan {
 }
 
 impl Quote {
-    /// What `day` comes to in the shop of `book`.
+    /// Makes the quote for `day` in the shop of `book`.
     ///
     /// # Errors
     /// Those of [`Plan::make`].
@@ -53,23 +53,23 @@ impl Quote {
         Self::make_within(book, day, &Budget::default())
     }
 
-    /// What `day` comes to in the shop of `book`, planned within `budget`.
+    /// Makes the quote for `day` in the shop of `book`, with its plan within `budget`.
     ///
     /// # Errors
     /// Those of [`Plan::make_within`].
     pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
-        laid_out(book, day, budget, |workshop, layout, sums| workshop.quote(layout, sums, false))
+        laid_out(book, day, budget, |workshop, layout, sums| workshop.quote(layout, sums))
     }
 }
 
-/// What a layout takes and costs.
+/// Stock and cost of a layout, and the numbers that it assumes.
 pub(super) struct Sums {
     pub(super) stock: Vec<StockEntry>,
     pub(super) cost: Option<Calculated<DayCost>>,
     pub(super) borrowed: Vec<Borrowed>,
 }
 
-/// What `show` makes of the layout of `day`.
+/// Lays `day` out and shows it by `show`.
 fn laid_out<R>(
     book: &Book,
     day: &Day,

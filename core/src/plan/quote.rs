@@ -1,4 +1,4 @@
-//! What an order list comes to.
+//! Quote for an order list.
 
 use alloc::vec::Vec;
 
@@ -6,8 +6,8 @@ use super::{DayCost, Parcel, PlannedLine, StockEntry};
 use crate::show::{Calculated, part};
 
 part! {
-    /// What an order list comes to: of its plan, what an order form shows, to the bit. What the bench needs besides is not
-    /// worked out, so that it answers sooner.
+    /// Quote for an order list: the part of its plan that an order form shows, with the same bits. Weigh lists, steps and sink
+    /// rates are left out, so that it is made sooner.
     pub struct Quote {
         /// The order lines, as given: their pots, and the mass of a piece; not how it sinks.
         pub lines: Vec<PlannedLine>,

@@ -365,7 +365,7 @@ calculations! {
         Leftovers = "leftovers": LeftoversRequest => LeftoversResponse;
         /// A day's plan from a book and an order list.
         Plan = "plan": PlanRequest => PlanDocument;
-        /// What an order list comes to: pots, parcels, stock and cost of its plan.
+        /// Quote for an order list: pots, parcels, stock and cost of its plan.
         Quote = "quote": QuoteRequest => Quote;
         /// The record of a day: a plan with the masses and shots that were made.
         Record = "record": RecordRequest => RecordDocument;

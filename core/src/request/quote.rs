@@ -1,4 +1,4 @@
-//! What an order list comes to.
+//! Quote for an order list.
 
 use super::{BudgetEntry, Open, request};
 use crate::document::book::BookDocument;
@@ -7,7 +7,7 @@ use crate::fault::Faults;
 use crate::plan::Quote;
 
 request! {
-    /// Asks what an order list comes to.
+    /// Asks for the quote of an order list.
     pub struct QuoteRequest {
         required {
             orders: OrdersDocument,
@@ -20,7 +20,7 @@ request! {
 }
 
 impl QuoteRequest {
-    /// What the order list comes to.
+    /// Makes the quote.
     ///
     /// # Errors
     /// Those of [`PlanRequest::answer`](super::PlanRequest::answer).

@@ -356,13 +356,12 @@ fn temperature_of_bench(
         OF_BENCH.contains(&degrees).then_some(degrees)
     };
     let (fahrenheit, celsius) = (degrees(Unit::FAHRENHEIT)?, degrees(Unit::CELSIUS)?);
-    let us = || format!("{fahrenheit} °F");
-    let metric = || format!("{celsius} °C");
+    let (us, metric) = (format!("{fahrenheit} °F"), format!("{celsius} °C"));
     let scale = TextScale::of(system);
     let (text, other, exact) = match scale {
         // Both numbers are exact, and their quotient is rounded once.
-        TextScale::Us => (us(), metric(), (5.0 * fahrenheit as f64 - 160.0) / 9.0),
-        TextScale::Metric => (metric(), us(), celsius as f64),
+        TextScale::Us => (us, metric, (5.0 * fahrenheit as f64 - 160.0) / 9.0),
+        TextScale::Metric => (metric, us, celsius as f64),
     };
     Some(Shown::new(at, text).said_as(exact).or(scale, other))
 }

@@ -85,7 +85,7 @@ export function plan(book, orders) {
   if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
   const { quote, faults } = refusable(() => ({ quote: read.book.request({ calculate: 'quote', orders }), faults: [] }))
   if (!quote) return { plan: null, bookFaults: [], ordersFaults: below(faults, '/orders') }
-  return { plan: begunBy(quote, { book, orders }), bookFaults: [], ordersFaults: [] }
+  return { plan: planWhenRead(quote, { book, orders }), bookFaults: [], ordersFaults: [] }
 }
 
 /** What the lines of a plan come to: of one whose steps nobody has looked at yet, all that is known. */
@@ -98,7 +98,7 @@ export const PLAN_FIELDS =
   )
 
 /** A plan that is made when it is first read: while orders are typed, its quote is all that is. */
-function begunBy(quote, { book, orders }) {
+function planWhenRead(quote, { book, orders }) {
   const plan = {}
   const read = (name) => {
     const whole = openPlan(plan).document()

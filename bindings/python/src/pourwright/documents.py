@@ -3438,7 +3438,7 @@ class ProofReason(TypedDict):
 
 
 class QuoteAnswer(TypedDict):
-    """What an order list comes to: pots, parcels, stock and cost of its plan."""
+    """Quote for an order list: pots, parcels, stock and cost of its plan."""
 
     calculate: Literal["quote"]
 

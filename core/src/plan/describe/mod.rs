@@ -16,21 +16,28 @@ use super::layout::Layout;
 use super::make::Sums;
 use super::parcel::parcels;
 use super::pot::Workshop;
-use super::{Plan, Quote, process};
+use super::{Parcel, Plan, PlannedLine, Quote, process};
 use crate::show::{Calculated, TextScale};
 
 impl Workshop<'_> {
-    /// What the day comes to that is laid out so; with how the pieces sink, if that is asked for.
-    pub(super) fn quote(&self, layout: &Layout<'_>, sums: Sums, with_sinks: bool) -> Quote {
+    /// The quote for the day that is laid out so.
+    pub(super) fn quote(&self, layout: &Layout<'_>, sums: Sums) -> Quote {
+        let (lines, parcels) = self.lines(layout, false);
+        Quote { lines, parcels, stock: sums.stock, cost: sums.cost }
+    }
+
+    /// The order lines, with their sink rates if asked for, and their parcels.
+    fn lines(&self, layout: &Layout<'_>, with_sinks: bool) -> (Vec<PlannedLine>, Vec<Parcel>) {
         let lines = self.describe_lines(layout, with_sinks);
         let packing = self.book.costing.as_ref().map_or(&[][..], |costing| &costing.packing);
-        Quote { parcels: parcels(&lines, packing), lines, stock: sums.stock, cost: sums.cost }
+        let parcels = parcels(&lines, packing);
+        (lines, parcels)
     }
 
     /// The plan of `day` that is laid out so.
-    pub(super) fn describe(&self, day: &Day, layout: &Layout<'_>, mut sums: Sums) -> Plan {
-        let borrowed = core::mem::take(&mut sums.borrowed);
-        let Quote { lines, parcels, stock, cost } = self.quote(layout, sums, true);
+    pub(super) fn describe(&self, day: &Day, layout: &Layout<'_>, sums: Sums) -> Plan {
+        let Sums { stock, cost, borrowed } = sums;
+        let (lines, parcels) = self.lines(layout, true);
         let book = self.book;
         let each = || layout.pots.iter().enumerate();
         let pots: Vec<super::Pot> = each()
