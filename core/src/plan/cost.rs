@@ -313,7 +313,7 @@ impl<'a> Calculation<'a> {
             shots.push((draw.of, f64::from(draw.shots) / layers));
         }
         let all = shots.iter().fold(0.0, |sum, (_, shots)| sum + shots);
-        let heats = work.per_heat * f64::from(pot.heats.count);
+        let heats = work.per_heat * f64::from(pot.heats());
         let time = work.per_pot + heats + work.per_shot * all;
         let cost = self.work(time)?;
         let weights = weights(&shots);

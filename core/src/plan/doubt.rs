@@ -5,7 +5,9 @@ use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::vec::Vec;
 
+use super::layout::{Layout, PotLayout};
 use super::tool_names::ToolNames;
+use super::weigh::Listed;
 use crate::bench::Step;
 use crate::formula::WrittenIn;
 use crate::material::Material;
@@ -93,7 +95,7 @@ pub(super) fn doubt_of(
 }
 
 /// Standard uncertainty of the finished density of what was taken; `None` where the book lacks a property.
-pub(super) fn density(
+fn density(
     takings: &[Taking<'_>],
     names: &ToolNames<'_>,
     unsure: &ToolUncertainty,
@@ -106,10 +108,60 @@ pub(super) fn density(
     density_uncertainty(&dosed.collect::<Vec<_>>(), unsure).ok()
 }
 
-/// Whether the book says of any number that these rest on how sure it is: what is known of the tools alone is no
-/// uncertainty of a density.
-pub(super) fn is_stated(takings: &[Taking<'_>]) -> bool {
-    takings.iter().any(|taking| taking.material.states_uncertainty())
+/// Standard uncertainty of a finished density.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct DensityDoubt {
+    /// `None` if it is not known.
+    pub(super) uncertainty: Option<MassDensity>,
+    /// Whether the book states the uncertainty of any number in it: what is known of the tools alone is no uncertainty of
+    /// a density.
+    is_stated: bool,
+}
+
+impl DensityDoubt {
+    /// The uncertainty, if it rests on any that the book states.
+    pub(super) fn stated(self) -> Option<MassDensity> {
+        self.uncertainty.filter(|_| self.is_stated)
+    }
+}
+
+/// The uncertainty of the finished density at each stage of each pot of a layout.
+pub(super) struct DensityDoubts(Vec<Vec<DensityDoubt>>);
+
+impl DensityDoubts {
+    pub(super) fn of(layout: &Layout<'_>, names: &ToolNames<'_>, unsure: &ToolUncertainty) -> Self {
+        Self(layout.pots.iter().map(|pot| densities(pot, names, unsure)).collect())
+    }
+
+    /// That of the stage at `stage` of the pot at `pot`.
+    pub(super) fn at(&self, pot: usize, stage: usize) -> DensityDoubt {
+        self.0.get(pot).and_then(|stages| stages.get(stage)).copied().unwrap_or_default()
+    }
+}
+
+/// The uncertainty of the finished density at each stage of `pot`, from what was measured for it and is still in the pot.
+fn densities(
+    pot: &PotLayout<'_>,
+    names: &ToolNames<'_>,
+    unsure: &ToolUncertainty,
+) -> Vec<DensityDoubt> {
+    // How sure the composition is of what was in the pot, or on the shelf, is not known, and later stages hold what is
+    // left of it.
+    if pot.begun().is_some() || pot.from_shelf.takes().is_some() {
+        return Vec::new();
+    }
+    let mut takings: Vec<Taking<'_>> = Vec::new();
+    let mut densities = Vec::with_capacity(pot.stages.len());
+    for stage in &pot.stages {
+        takings.extend(stage.weigh.iter().filter_map(Listed::taking));
+        densities.push(DensityDoubt {
+            uncertainty: density(&takings, names, unsure),
+            is_stated: takings.iter().any(|taking| taking.material.states_uncertainty()),
+        });
+        let stays = (stage.carried / stage.held).value;
+        takings.iter_mut().for_each(|taking| taking.share *= stays);
+    }
+    densities
 }
 
 /// Standard uncertainty of a piece's weight, or of a layer's with `share` of the cavity, from the cavity's and from

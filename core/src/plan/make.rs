@@ -10,11 +10,9 @@ use super::budget::Budget;
 use super::cost::cost;
 use super::day::{Batch, Day, Pooled, pool};
 use super::describe;
-use super::layout::{Layout, PotCup, TakenApart, note_companions};
+use super::layout::{Layout, PotCup, PotLayout, TakenApart, note_companions, work};
 use super::pot::{PotError, Shots, Workshop, shots};
 use super::precedence::FreshBase;
-use super::process;
-use super::shelf::Leftover;
 use super::split::{Proof, SplitError};
 use super::stock::stock;
 use super::there::{self, Taken};
@@ -106,7 +104,6 @@ fn laid_out<R>(
         Faults::from(Fault::at(batch.map_or_else(String::new, line_path), &error))
     })?;
     layout.use_shelf(&workshop, &day.shelf)?;
-    layout.count_left_overs(book);
     layout.names = describe::names(&layout.pots, day);
     let stock = stock(&layout, book, &day.stock);
     let stock = stock.map_err(|error| Faults::from(Fault::at("/stock", &error)))?;
@@ -118,7 +115,7 @@ fn laid_out<R>(
 /// Sort key: fewest pots and heats first, failures last.
 fn size(layout: &Result<Layout<'_>, At<'_>>) -> Result<(usize, u64), ()> {
     let layout = layout.as_ref().map_err(|_| ())?;
-    let heats = layout.pots.iter().map(|pot| u64::from(pot.heats.count));
+    let heats = layout.pots.iter().map(PotLayout::heats).map(u64::from);
     Ok((layout.pots.len(), heats.sum()))
 }
 
@@ -184,7 +181,7 @@ impl<'a> Workshop<'a> {
         let assigned = assigned.renumbered(&order);
         note_companions(&assigned, &mut pots);
         Ok(Layout {
-            work: self.work(&assigned, &pots),
+            work: work(&assigned),
             pots,
             proof: assigned.proof,
             layers: layers.to_vec(),
@@ -192,20 +189,6 @@ impl<'a> Workshop<'a> {
             shelf: Vec::new(),
             names: Vec::new(),
         })
-    }
-}
-
-impl Layout<'_> {
-    /// Adds the heats of the leftovers in each pot to its own.
-    fn count_left_overs(&mut self, book: &Book) {
-        for pot in &mut self.pots {
-            if let Some(from) = pot.from_shelf.takes() {
-                let there = pot.begun().map(|there| &there.contents);
-                let parts = from.parts.iter().map(|(one, _)| *one);
-                let left_overs: Vec<&Leftover> = parts.chain(there).collect();
-                pot.heats = process::heats(book, &pot.stages, &left_overs);
-            }
-        }
     }
 }
 

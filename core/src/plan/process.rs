@@ -14,14 +14,14 @@ mod sinking;
 use alloc::string::{String, ToString};
 
 pub use self::clock::StageHeat;
-pub(super) use self::clock::{clock_notes, every, hot, stage_heats, too_many_heats};
+pub(super) use self::clock::{clock, clock_notes, every, hot, stage_heats, too_many_heats};
 pub(super) use self::day::time_line;
 pub use self::day::{Doing, Span, TimeLine};
 pub use self::degas::Degas;
 pub(super) use self::degas::degas;
 #[cfg(feature = "document")]
 pub(crate) use self::degas::rise_assumed;
-pub(super) use self::heating::{Cup, Late, assumed, heating, late, questioned};
+pub(super) use self::heating::{Cup, Late, assumed, heating, heating_together, late, questioned};
 pub use self::heating::{HeatBand, PlannedHeating};
 #[cfg(feature = "document")]
 pub(crate) use self::heating::{question, shown_bands, shown_reach};

@@ -5,17 +5,18 @@ use alloc::vec::Vec;
 
 use crate::book::Layer;
 use crate::plan::day::{BatchLine, Line, joined};
-use crate::plan::layout::{DrawLayout, Layout, StageLayout};
+use crate::plan::doubt::DensityDoubts;
+use crate::plan::layout::{DrawLayout, Layout};
 use crate::plan::pot::{Shots, Workshop};
 use crate::plan::process::{SinkLayer, sinking};
 use crate::plan::{PlannedLine, Sinking};
 use crate::quantity::MassDensity;
 use crate::show::{Calculated, text};
 
-/// A draw, with the stage and the place of the pot that it is from.
+/// A draw, with the places of the pot and the stage that it is from.
 struct From<'l> {
     pot: usize,
-    stage: &'l StageLayout<'l>,
+    stage: usize,
     draw: &'l DrawLayout<'l>,
 }
 
@@ -26,12 +27,16 @@ impl From<'_> {
 }
 
 impl Workshop<'_> {
-    /// The order lines, in their order; how their pieces sink is left out unless asked for, since it takes a while.
-    pub(super) fn describe_lines(&self, layout: &Layout<'_>, with_sinks: bool) -> Vec<PlannedLine> {
+    /// The order lines, in their order; how their pieces sink is left out without `doubts`.
+    pub(super) fn describe_lines(
+        &self,
+        layout: &Layout<'_>,
+        doubts: Option<&DensityDoubts>,
+    ) -> Vec<PlannedLine> {
         let mut draws = Vec::new();
         for (pot, of) in layout.pots.iter().enumerate() {
-            for stage in &of.stages {
-                draws.extend(stage.draws.iter().map(|draw| From { pot, stage, draw }));
+            for (stage, of) in of.stages.iter().enumerate() {
+                draws.extend(of.draws.iter().map(|draw| From { pot, stage, draw }));
             }
         }
         draws.sort_by_key(From::batch);
@@ -43,8 +48,8 @@ impl Workshop<'_> {
             let draws: Vec<&From<'_>> = own.collect();
             for line in &of.batch.lines {
                 let mut described = self.describe_line(layout, line, of, &draws);
-                if with_sinks {
-                    described.sinks = self.sinks(line, of, &draws);
+                if let Some(doubts) = doubts {
+                    described.sinks = self.sinks(line, of, &draws, doubts);
                 }
                 lines.push((line.number, described));
             }
@@ -86,16 +91,18 @@ impl Workshop<'_> {
         line: &BatchLine<'_>,
         of: &Shots<'_>,
         draws: &[&From<'_>],
+        doubts: &DensityDoubts,
     ) -> Option<Calculated<Sinking>> {
         let mold = of.batch.mold;
         let layers = of.layers.iter().map(|layer| {
             let melt = layer.recipe.melt_in(mold);
             let solid = 1.0 - melt.voids.value;
             let own = draws.iter().filter(|draw| draw.draw.layer.number == layer.number);
+            let own = own.map(|draw| doubts.at(draw.pot, draw.stage).uncertainty);
             SinkLayer {
                 mass: layer.mass.piece(line.cavities.volume.value),
                 density: melt.cold * solid,
-                unsure: least_sure(own.map(|draw| draw.stage.unsure)).map(|unsure| unsure * solid),
+                unsure: least_sure(own).map(|unsure| unsure * solid),
             }
         });
         sinking(self.book, mold, line.cavities, &layers.collect::<Vec<_>>())

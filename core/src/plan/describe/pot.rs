@@ -6,14 +6,16 @@ use alloc::vec::Vec;
 
 use super::words;
 use crate::bench::Cup;
+use crate::book::Book;
 use crate::mix::Phase;
+use crate::plan::doubt::{DensityDoubt, DensityDoubts};
 use crate::plan::layout::{
     DrawLayout, FromShelf, Layout, PieceLayout, PotLayout, PotName, ShelfLayout, StageLayout,
     WorkLayout,
 };
 use crate::plan::pot::Workshop;
 use crate::plan::there::PotThere;
-use crate::plan::weigh::Tools;
+use crate::plan::weigh::{self, Tools};
 use crate::plan::{
     self, Draw, InPot, MaterialMass, Off, OnShelf, Pieces, PlannedHeating, Pot, ShelfPart, Stage,
     Work, WorkFrom, flakes, process,
@@ -28,13 +30,18 @@ impl Workshop<'_> {
         &self,
         layout: &Layout<'_>,
         name: &PotName,
-        pot: &PotLayout<'_>,
+        (at, pot): (usize, &PotLayout<'_>),
+        doubts: &DensityDoubts,
     ) -> Pot {
         let book = self.book;
         let Cup { capacity, mark } = pot.cup.cup;
         let degas = pot.stages.first().and_then(|first| {
             process::degas(book, &pot.cup, &self.cups, first.held / first.recipe.liquid)
         });
+        let stages = pot.stages.iter().enumerate();
+        let stages: Vec<Stage> = stages
+            .map(|stage| self.describe_stage(layout, pot, stage, doubts.at(at, stage.0)))
+            .collect();
         let mut planned = Pot {
             pot: name.letter.clone(),
             id: name.id.clone(),
@@ -44,8 +51,8 @@ impl Workshop<'_> {
             degas: degas.filter(|_| pot.begun().is_none_or(PotThere::is_to_degas)),
             there: pot.begun().and_then(|there| self.describe_there(there)),
             from_shelf: pot.from_shelf.takes().map(|from| self.describe_from_shelf(from)),
-            stages: pot.stages.iter().map(|stage| self.describe_stage(layout, stage)).collect(),
-            heats: pot.heats.clone(),
+            heats: process::heats(book, pot, &stages),
+            stages,
             lost: text::mass(pot.lost),
             left_over: text::mass(pot.left),
             sprues: text::mass(pot.sprues),
@@ -99,9 +106,18 @@ impl Workshop<'_> {
         }
     }
 
-    fn describe_stage(&self, layout: &Layout<'_>, stage: &StageLayout<'_>) -> Stage {
+    fn describe_stage(
+        &self,
+        layout: &Layout<'_>,
+        pot: &PotLayout<'_>,
+        (place, stage): (usize, &StageLayout<'_>),
+        doubt: DensityDoubt,
+    ) -> Stage {
+        let hot = weigh::hot(&stage.weigh);
+        let in_oven = pot.to_heat(place, stage, &hot);
         let system = self.book.system;
         let recipe = stage.recipe;
+        let clock = stage.clock.as_ref();
         let weigh = stage.weigh.iter().map(|one| one.shown(Tools::new(&self.names, self.book)));
         let at = |at| text::temperature(at, system);
         Stage {
@@ -111,14 +127,14 @@ impl Workshop<'_> {
             fills: text::volume(stage.held / recipe.liquid, system),
             fills_hot: text::volume(stage.held / recipe.melt.hot, system),
             density: text::density(recipe.melt.cold),
-            density_uncertainty: stage.unsure.filter(|_| stage.is_stated).map(text::unsure_density),
+            density_uncertainty: doubt.stated().map(text::unsure_density),
             solids: text::percent(Ratio::from(stage.solids)),
             shoot_from: recipe.window.map(|window| at(window.low)),
             shoot_to: recipe.window.map(|window| at(window.high)),
-            draws: stage.draws.iter().map(|draw| self.describe_draw(layout, draw)).collect(),
+            draws: stage.draws.iter().map(|draw| self.describe_draw(layout, draw, doubt)).collect(),
             heats: stage.heats,
-            heating: stage.heating.clone(),
-            clock: stage.clock.clone(),
+            heating: process::heating(self.book, &[in_oven]),
+            clock: clock.map(|clock| process::stage_heats(self.book, &in_oven, clock)),
             stir_every: process::stir_every(self.book, recipe, stage.solids, stage.held)
                 .map(text::at_most_five_seconds),
             sprues_back: text::mass(stage.returned),
@@ -126,9 +142,14 @@ impl Workshop<'_> {
         }
     }
 
-    fn describe_draw(&self, layout: &Layout<'_>, draw: &DrawLayout<'_>) -> Draw {
+    fn describe_draw(
+        &self,
+        layout: &Layout<'_>,
+        draw: &DrawLayout<'_>,
+        doubt: DensityDoubt,
+    ) -> Draw {
         let layer = draw.layer;
-        let pieces = draw.pieces.iter().map(|pieces| self.describe_pieces(draw, pieces));
+        let pieces = draw.pieces.iter().map(|pieces| self.describe_pieces(draw, pieces, doubt));
         Draw {
             line: Some(draw.of.batch.first_line()),
             layer: Some(u32::try_from(layer.number.saturating_add(1)).unwrap_or(u32::MAX)),
@@ -145,17 +166,26 @@ impl Workshop<'_> {
         }
     }
 
-    fn describe_pieces(&self, draw: &DrawLayout<'_>, pieces: &PieceLayout<'_>) -> Pieces {
-        let recipe = &draw.layer.recipe.recipe;
+    fn describe_pieces(
+        &self,
+        draw: &DrawLayout<'_>,
+        pieces: &PieceLayout<'_>,
+        doubt: DensityDoubt,
+    ) -> Pieces {
+        let layer = draw.layer;
+        let recipe = &layer.recipe.recipe;
+        let melt = layer.recipe.melt_in(draw.of.batch.mold);
+        let (cavity, feed) = (&pieces.cavities.volume, layer.mass.feed);
+        let unsure = plan::doubt::piece(cavity, layer.share, &melt, doubt.uncertainty, feed);
         Pieces {
             shape: pieces.cavities.shape.clone(),
             ordered: pieces.ordered,
             made: pieces.made,
             weighs: text::mass(pieces.weighs),
-            uncertainty: pieces.unsure.map(text::unsure_mass),
+            uncertainty: unsure.map(text::unsure_mass),
             from: text::mass(*pieces.range.start()),
             to: text::mass(*pieces.range.end()),
-            sinks_in: draw.layer.mass.sinks_in(),
+            sinks_in: layer.mass.sinks_in(),
             flakes: flakes::in_piece(recipe, pieces.weighs, &self.book.materials),
         }
     }
@@ -166,7 +196,7 @@ fn letters(layout: &Layout<'_>, pots: &[usize]) -> Vec<String> {
 }
 
 /// Shots at one time, from the `pots` of the plan.
-pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, system: System) -> Work {
+pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, book: &Book) -> Work {
     let mut from = Vec::with_capacity(work.from.len());
     let (mut words, mut heated) = (Vec::new(), Vec::new());
     for one in &work.from {
@@ -184,8 +214,9 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, system: System) -
     let mold = work.of.batch.mold.name.clone();
     let together = if from.len() > 1 { ", all hot at once" } else { "" };
     let shots = counted(work.shots, "shot");
+    let heating = process::heating_together(book, layout, work);
     let Sentences { texts: details, others: other_details } =
-        together_words(heated, work.heating.as_ref(), system).into_iter().collect();
+        together_words(heated, heating.as_ref(), book.system).into_iter().collect();
     Work {
         text: format!("{mold}: {shots} from {}{together}", words.join(" and ")),
         details,
@@ -193,7 +224,7 @@ pub(super) fn work(work: &WorkLayout<'_>, layout: &Layout<'_>, system: System) -
         mold,
         shots: work.shots,
         from,
-        heating: work.heating.clone(),
+        heating,
     }
 }
 

@@ -11,21 +11,22 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 pub use self::share::ShelfError;
-pub(super) use self::work::note_companions;
+pub(super) use self::work::{note_companions, work};
 use super::assign::Layer;
 use super::day::DayRecipe;
 use super::pot::{LayerShots, OffMarks, PotError, Raised, Shots};
+use super::process::Cup as CupToHeat;
 use super::shelf::Leftover;
 use super::split::Proof;
 use super::there::PotThere;
 use super::weigh::Listed;
-use super::{Heats, PlannedHeating, StageHeat};
 use crate::batch::Loads;
 use crate::bench::Cup;
 use crate::book::{Book, Cavities, Vessel};
 use crate::material::Material;
-use crate::quantity::{Mass, MassDensity, Ratio};
-use crate::show::Calculated;
+use crate::mix::MaterialId;
+use crate::quantity::{Mass, Ratio, Time};
+use crate::show::Note;
 
 /// A day's pots, in the order in which they are first heated.
 pub(super) struct Layout<'a> {
@@ -91,7 +92,6 @@ pub(super) struct PotLayout<'a> {
     pub(super) there: Option<&'a PotThere>,
     pub(super) from_shelf: ShelfUse<'a>,
     pub(super) stages: Vec<StageLayout<'a>>,
-    pub(super) heats: Heats,
     /// Lost to cup and injector.
     pub(super) lost: Mass,
     /// Left in the cup at the end.
@@ -101,24 +101,35 @@ pub(super) struct PotLayout<'a> {
 }
 
 impl PotLayout<'_> {
-    /// Takes back how sure its densities and pieces are: the composition of what went in is not known that well, and
-    /// later stages hold what is left of it.
-    pub(super) fn forget_doubt(&mut self) {
-        for stage in &mut self.stages {
-            stage.unsure = None;
-            let pieces = stage.draws.iter_mut().flat_map(|draw| &mut draw.pieces);
-            pieces.for_each(|piece| piece.unsure = None);
-        }
-    }
-
     /// The pot, if something was in it before.
     pub(super) fn begun(&self) -> Option<&PotThere> {
         self.there.filter(|there| there.is_begun())
     }
 
+    /// Number of its heats.
+    pub(super) fn heats(&self) -> u32 {
+        self.stages.iter().fold(0, |sum, stage| sum.saturating_add(stage.heats))
+    }
+
     /// Whether its stage at `place` is heated from cold.
-    pub(super) fn is_cold_before(&self, place: usize) -> bool {
+    fn is_cold_before(&self, place: usize) -> bool {
         place == 0 && !self.there.is_some_and(|there| there.hot)
+    }
+
+    /// Its cup as it is heated for the `stage` at `place`, before what goes in `hot` there.
+    pub(super) fn to_heat<'l>(
+        &self,
+        place: usize,
+        stage: &StageLayout<'l>,
+        hot: &'l [(MaterialId, Mass)],
+    ) -> CupToHeat<'l> {
+        CupToHeat {
+            recipe: stage.recipe,
+            mass: stage.held,
+            hot,
+            vessel: self.cup.vessel.heat_capacity,
+            first: self.is_cold_before(place),
+        }
     }
 }
 
@@ -166,18 +177,25 @@ pub(super) struct StageLayout<'a> {
     pub(super) held: Mass,
     /// Share of solids by volume.
     pub(super) solids: f64,
-    /// Standard uncertainty of the finished density.
-    pub(super) unsure: Option<MassDensity>,
-    /// Whether the book states the uncertainty of any number in it.
-    pub(super) is_stated: bool,
     pub(super) draws: Vec<DrawLayout<'a>>,
     pub(super) heats: u32,
-    pub(super) heating: Option<Calculated<PlannedHeating>>,
-    /// Its heats by the clock.
-    pub(super) clock: Option<Calculated<Vec<StageHeat>>>,
+    /// Its heats by the clock, or why they are not known; `None` if the book states no oven.
+    pub(super) clock: Option<Result<Vec<HeatLayout>, Note>>,
     /// Sprues that go back in.
     pub(super) returned: Mass,
     pub(super) carried: Mass,
+}
+
+/// One heat of a stage.
+pub(super) struct HeatLayout {
+    /// Shots of the stage made before it.
+    pub(super) after: u32,
+    /// Shots made in it.
+    pub(super) shots: u32,
+    /// Mass in the pot when it begins.
+    pub(super) holds: Mass,
+    /// From the last burst to the last shot.
+    pub(super) lasts: Time,
 }
 
 /// Shots of one layer of a batch at one stage.
@@ -199,8 +217,6 @@ pub(super) struct PieceLayout<'a> {
     pub(super) ordered: u32,
     pub(super) made: u32,
     pub(super) weighs: Mass,
-    /// Standard uncertainty of that.
-    pub(super) unsure: Option<Mass>,
     /// Shrunk (no feed) to topped by the sprue in full.
     pub(super) range: core::ops::RangeInclusive<Mass>,
 }
@@ -210,8 +226,6 @@ pub(super) struct WorkLayout<'a> {
     pub(super) of: &'a Shots<'a>,
     pub(super) shots: u32,
     pub(super) from: Vec<WorkFromLayout>,
-    /// How the pots that are heated for this are heated as one load, if there are several.
-    pub(super) heating: Option<Calculated<PlannedHeating>>,
 }
 
 /// A pot at work.

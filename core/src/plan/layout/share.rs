@@ -167,9 +167,6 @@ impl<'a> Sharing<'a> {
             let own = book.materials.get(material)?.tolerance;
             Ok(own.unwrap_or(book.limits.tolerance))
         });
-        let heats = |pot: &PotLayout<'_>| {
-            pot.stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats))
-        };
         Ok(Self {
             book,
             names: ToolNames::of(book),
@@ -183,7 +180,7 @@ impl<'a> Sharing<'a> {
                 .map(|list| materials.iter().map(|material| mass(list, material)).collect())
                 .collect(),
             written,
-            heats: pots.iter().map(heats).collect(),
+            heats: pots.iter().map(PotLayout::heats).collect(),
             tolerance: tolerance.collect::<Result<_, MixError>>()?,
             materials,
         })
@@ -320,8 +317,6 @@ impl<'a> Sharing<'a> {
         if let Some(stage) = pot.stages.first_mut() {
             stage.weigh = share.rest.list;
         }
-        // The uncertainty of a leftover's composition is not known.
-        pot.forget_doubt();
         Ok(())
     }
 

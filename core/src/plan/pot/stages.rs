@@ -5,16 +5,14 @@ use alloc::vec::Vec;
 use super::{Part, PotError, Workshop};
 use crate::batch::undrawn;
 use crate::mix::{Mix, Phase};
-use crate::plan::doubt::{self, Taking};
 use crate::plan::layout::{DrawLayout, PieceLayout, PotCup, PotLayout, ShelfUse, StageLayout};
 use crate::plan::one_or_more::OneOrMore;
 use crate::plan::pot::DrawDraft;
 use crate::plan::process;
 use crate::plan::sequence::Sequence;
 use crate::plan::there::PotThere;
-use crate::plan::weigh::{self, Listed};
-use crate::quantity::{Mass, MassDensity, Measurable};
-use crate::show::Calculated;
+use crate::plan::weigh::Listed;
+use crate::quantity::{Mass, Measurable};
 
 impl<'a> Workshop<'a> {
     /// The pot of `sequence` in `cup`, with the weigh list of each stage; what is `there` is in it already.
@@ -30,38 +28,26 @@ impl<'a> Workshop<'a> {
         let mut kept = Mass::default();
         let mut sprues = Mass::default();
         let last = parts.len().saturating_sub(1);
-        let doubts = self.densities(sequence, &lists);
-        let each = sequence.steps.iter().zip(parts).zip(lists.into_iter().zip(doubts));
-        for (index, ((step, part), (weigh, (unsure, is_stated)))) in each.enumerate() {
+        let each = sequence.steps.iter().zip(parts).zip(lists);
+        for (index, ((step, part), weigh)) in each.enumerate() {
             kept += step.kept;
             let spare = if index == last { drawable(cup, sequence) } else { Mass::default() };
             for draw in &part.draft.draws {
                 sprues += draw.layer.mass.sprue * f64::from(draw.shots);
             }
             sprues -= step.returned;
-            let draws = self.draws(part, spare, unsure)?;
+            let draws = self.draws(part, spare)?;
             let mix = part.recipe.recipe.for_mass(step.held)?;
-            let hot = weigh::hot(&weigh);
-            let in_cup = process::Cup {
-                recipe: part.recipe,
-                mass: step.held,
-                hot: &hot,
-                vessel: cup.vessel.heat_capacity,
-                first: index == 0 && !there.is_some_and(|there| there.hot),
-            };
-            let clock = process::stage_heats(self.book, &in_cup, &part.draft.draws);
-            let counted = clock.as_ref().and_then(Calculated::known).map_or(0, Vec::len);
+            let clock = process::clock(self.book, part.recipe, step.held, &part.draft.draws);
+            let counted = clock.as_ref().and_then(|heats| heats.as_ref().ok()).map_or(0, Vec::len);
             let counted = u32::try_from(counted).unwrap_or(u32::MAX);
             stages.push(StageLayout {
                 recipe: part.recipe,
                 weigh,
                 held: step.held,
                 solids: self.solids(&mix, part)?,
-                unsure,
-                is_stated,
                 draws,
                 heats: counted.max(part.draft.heats),
-                heating: process::heating(self.book, &[in_cup]),
                 clock,
                 returned: step.returned,
                 carried: step.carried,
@@ -73,34 +59,11 @@ impl<'a> Workshop<'a> {
             off_marks: None,
             there,
             from_shelf: ShelfUse::Nothing,
-            heats: match there {
-                Some(there) => process::heats(self.book, &stages, &[&there.contents]),
-                None => process::heats(self.book, &stages, &[]),
-            },
             stages,
             lost: kept + sequence.film,
             left: sequence.left,
             sprues,
         })
-    }
-
-    /// Standard uncertainty of the finished density at each stage, from what was measured for it and is still in the pot,
-    /// and whether the book states any uncertainty for that.
-    fn densities(
-        &self,
-        sequence: &Sequence,
-        lists: &[Vec<Listed<'_>>],
-    ) -> Vec<(Option<MassDensity>, bool)> {
-        let mut takings: Vec<Taking<'_>> = Vec::new();
-        let mut densities = Vec::with_capacity(lists.len());
-        for (step, list) in sequence.steps.iter().zip(lists) {
-            takings.extend(list.iter().filter_map(Listed::taking));
-            let unsure = doubt::density(&takings, &self.names, &self.book.unsure);
-            densities.push((unsure, doubt::is_stated(&takings)));
-            let stays = (step.carried / step.held).value;
-            takings.iter_mut().for_each(|taking| taking.share *= stays);
-        }
-        densities
     }
 
     /// The share of solids by true volume, refused above the book's limit.
@@ -122,14 +85,8 @@ impl<'a> Workshop<'a> {
         Ok(solids)
     }
 
-    /// The draws of a stage, of which `spare` can be shot beyond the orders, and whose finished density has the standard
-    /// uncertainty `unsure`.
-    fn draws(
-        &self,
-        part: &Part<'a, '_>,
-        mut spare: Mass,
-        unsure: Option<MassDensity>,
-    ) -> Result<Vec<DrawLayout<'a>>, PotError> {
+    /// The draws of a stage, of which `spare` can be shot beyond the orders.
+    fn draws(&self, part: &Part<'a, '_>, mut spare: Mass) -> Result<Vec<DrawLayout<'a>>, PotError> {
         let mut draws = Vec::with_capacity(part.draft.draws.len());
         for draft in &part.draft.draws {
             let &DrawDraft { of, layer, shots, .. } = draft;
@@ -146,7 +103,7 @@ impl<'a> Workshop<'a> {
                 spare_shots,
                 loads: of.loads(shots, self.book)?,
                 with: Vec::new(),
-                pieces: pieces(draft, unsure)?,
+                pieces: pieces(draft)?,
             });
         }
         Ok(draws)
@@ -160,10 +117,7 @@ fn drawable(cup: &PotCup, sequence: &Sequence) -> Mass {
     if rest > Mass::default() { rest } else { Mass::default() }
 }
 
-fn pieces<'a>(
-    draft: &DrawDraft<'a>,
-    unsure: Option<MassDensity>,
-) -> Result<Vec<PieceLayout<'a>>, PotError> {
+fn pieces<'a>(draft: &DrawDraft<'a>) -> Result<Vec<PieceLayout<'a>>, PotError> {
     let &DrawDraft { of, layer, shots, .. } = draft;
     let mold = of.batch.mold;
     let melt = layer.recipe.melt_in(mold);
@@ -175,7 +129,6 @@ fn pieces<'a>(
             ordered: draft.of_order(ordered),
             made: shots.saturating_mul(cavities.count),
             weighs: layer.mass.piece(volume),
-            unsure: doubt::piece(&cavities.volume, layer.share, &melt, unsure, layer.mass.feed),
             range: melt.piece_range(volume * layer.share)?,
         });
     }

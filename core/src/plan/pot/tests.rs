@@ -5,7 +5,7 @@ use crate::document::{book_from_text, orders_from_text};
 use crate::plan::Plan;
 use crate::plan::budget::Budget;
 use crate::plan::day::{Pooled, pool};
-use crate::show::{Calculated, Note};
+use crate::show::Note;
 use alloc::string::{String, ToString};
 use serde_json::{Value, json};
 
@@ -320,11 +320,11 @@ fn heats_are_kept_up_to_their_limit_and_while_each_shot_is_hot() {
         book.limits.heats = limit;
         look(book, LINE, |workshop| {
             let mut pot = built(workshop).ok().unwrap();
-            pot.heats.count = count;
+            pot.stages[0].heats = count;
             let unknown = |code: &str| Note { code: code.into(), message: String::new() };
             pot.stages[0].clock = Some(match clock {
-                Some(code) => Calculated::Unknown(unknown(code)),
-                None => Calculated::Known(Vec::new()),
+                Some(code) => Err(unknown(code)),
+                None => Ok(Vec::new()),
             });
             process::keeps_heats(book, &pot)
         })

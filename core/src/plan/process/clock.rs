@@ -14,7 +14,7 @@ use crate::book::{Book, Mold};
 use crate::codes::code;
 use crate::material::ShotWindow;
 use crate::plan::day::DayRecipe;
-use crate::plan::layout::PotLayout;
+use crate::plan::layout::{HeatLayout, PotLayout};
 use crate::plan::pot::DrawDraft;
 use crate::plan::{PlannedHeating, Pot};
 use crate::process::clock::{self, Hot, ShotSeries};
@@ -38,31 +38,27 @@ part! {
     }
 }
 
-/// Heats of a stage with these `draws`, and their tables; `None` if the book states no oven.
-pub(in crate::plan) fn stage_heats(
+/// Heats of a stage that begins with `mass` in the pot, for these `draws`; `None` if the book states no oven.
+pub(in crate::plan) fn clock(
     book: &Book,
-    cup: &Cup<'_>,
+    recipe: &DayRecipe<'_>,
+    mass: Mass,
     draws: &[DrawDraft<'_>],
-) -> Option<Calculated<Vec<StageHeat>>> {
+) -> Option<Result<Vec<HeatLayout>, Note>> {
     book.oven.as_ref()?;
     let heats = || {
-        let hot = hot(book, cup.recipe)?;
+        let hot = hot(book, recipe)?;
         let mut all = Vec::new();
-        let (mut after, mut mass) = (0_u32, cup.mass);
+        let (mut after, mut mass) = (0_u32, mass);
         for session in sessions(draws) {
-            let runs = runs(book, cup.recipe, session)?;
+            let runs = runs(book, recipe, session)?;
             let heats = clock::heats(mass, &runs, &hot).map_err(|error| because(&error))?;
-            for heat in heats {
-                let again = Cup { mass: heat.mass, hot: &[], first: false, ..*cup };
-                let is_first = all.is_empty();
-                all.push(StageHeat {
-                    after: after.saturating_add(heat.after),
-                    shots: heat.shots,
-                    holds: text::mass(heat.mass),
-                    lasts: text::time(heat.lasts),
-                    heating: if is_first { None } else { heating(book, &[again]) },
-                });
-            }
+            all.extend(heats.into_iter().map(|heat| HeatLayout {
+                after: after.saturating_add(heat.after),
+                shots: heat.shots,
+                holds: heat.mass,
+                lasts: heat.lasts,
+            }));
             for run in runs {
                 after = after.saturating_add(run.shots);
                 mass -= run.takes * f64::from(run.shots);
@@ -70,7 +66,29 @@ pub(in crate::plan) fn stage_heats(
         }
         Ok(all)
     };
-    Some(Calculated::from(heats()))
+    Some(heats())
+}
+
+/// The heats of a stage that `cup` is first heated for, with the tables of its reheats.
+pub(in crate::plan) fn stage_heats(
+    book: &Book,
+    cup: &Cup<'_>,
+    clock: &Result<Vec<HeatLayout>, Note>,
+) -> Calculated<Vec<StageHeat>> {
+    let heats = clock.as_ref().map_err(Note::clone);
+    Calculated::from(heats.map(|heats| {
+        let shown = heats.iter().enumerate().map(|(place, heat)| {
+            let again = Cup { mass: heat.holds, hot: &[], first: false, ..*cup };
+            StageHeat {
+                after: heat.after,
+                shots: heat.shots,
+                holds: text::mass(heat.holds),
+                lasts: text::time(heat.lasts),
+                heating: if place == 0 { None } else { heating(book, &[again]) },
+            }
+        });
+        shown.collect()
+    }))
 }
 
 /// The draws that are shot in one heat, if it lasts: plain ones go with the one before them.
@@ -189,7 +207,7 @@ pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
     let stages = || pots.iter().flat_map(|pot| &pot.stages);
     let mut notes: Vec<Note> = Vec::new();
     for stage in stages() {
-        if let Some(Calculated::Unknown(why)) = &stage.clock {
+        if let Some(Err(why)) = &stage.clock {
             let message = format!("Reheats between shots are not counted. {}", why.message);
             let note = Note { code: why.code.clone(), message };
             if !notes.contains(&note) {
@@ -197,8 +215,7 @@ pub(in crate::plan) fn clock_notes(pots: &[PotLayout<'_>]) -> Vec<Note> {
             }
         }
     }
-    let counted =
-        stages().filter(|stage| stage.clock.as_ref().and_then(Calculated::known).is_some());
+    let counted = stages().filter(|stage| stage.clock.as_ref().is_some_and(Result::is_ok));
     let molds = counted.flat_map(|stage| &stage.draws).map(|draw| draw.of.batch.mold);
     let open = molds.filter(|mold| mold.sets.is_none() && mold.cooling.is_none());
     let mut names: Vec<&str> = open.map(|mold| mold.name.as_str()).collect();

@@ -1,14 +1,15 @@
 //! Time line of a day: what one person does when, and how long the day takes.
 
 use alloc::string::{String, ToString};
+use alloc::vec;
 use alloc::vec::Vec;
 
 use super::clock::{StageHeat, every};
 use super::note;
 use crate::book::Book;
 use crate::codes::code;
-use crate::plan::PlannedHeating;
-use crate::plan::layout::{Layout, StageLayout, WorkLayout};
+use crate::plan::layout::{Layout, WorkLayout};
+use crate::plan::{PlannedHeating, Pot, Stage};
 use crate::quantity::Time;
 use crate::show::{Calculated, Note, Shown, part, text};
 use crate::words::words;
@@ -63,21 +64,24 @@ part! {
     }
 }
 
-/// The time line of a laid-out day; `None` if the book states no oven.
-pub(in crate::plan) fn time_line(book: &Book, layout: &Layout<'_>) -> Option<Calculated<TimeLine>> {
+/// The time line of a laid-out day, of which the `pots` are shown; `None` if the book states no oven.
+pub(in crate::plan) fn time_line(
+    book: &Book,
+    layout: &Layout<'_>,
+    pots: &[Pot],
+) -> Option<Calculated<TimeLine>> {
     book.oven.as_ref()?;
-    Some(Calculated::from(lay_in_time(book, layout)))
+    Some(Calculated::from(lay_in_time(book, layout, pots)))
 }
 
-fn lay_in_time(book: &Book, layout: &Layout<'_>) -> Result<TimeLine, Note> {
+fn lay_in_time(book: &Book, layout: &Layout<'_>, pots: &[Pot]) -> Result<TimeLine, Note> {
     let mut line = Line::of(book, layout);
     // Shots that were made of each stage, by pot and stage.
-    let mut made: Vec<Vec<u32>> =
-        layout.pots.iter().map(|pot| alloc::vec![0; pot.stages.len()]).collect();
+    let mut made: Vec<Vec<u32>> = pots.iter().map(|pot| vec![0; pot.stages.len()]).collect();
     for work in &layout.work {
         let mut heats: Vec<(u32, usize, usize, &StageHeat)> = Vec::new();
         for from in &work.from {
-            let stage = layout.pots.get(from.pot).and_then(|pot| pot.stages.get(from.stage));
+            let stage = pots.get(from.pot).and_then(|pot| pot.stages.get(from.stage));
             let made = made.get_mut(from.pot).and_then(|stages| stages.get_mut(from.stage));
             let (Some(stage), Some(made)) = (stage, made) else { continue };
             let until = made.saturating_add(work.shots);
@@ -93,7 +97,7 @@ fn lay_in_time(book: &Book, layout: &Layout<'_>) -> Result<TimeLine, Note> {
         for (at, pot, stage, heat) in heats {
             line.shoot(work, at.saturating_sub(shot))?;
             shot = at;
-            let held = layout.pots.get(pot).and_then(|pot| pot.stages.get(stage));
+            let held = pots.get(pot).and_then(|pot| pot.stages.get(stage));
             line.heat(pot, stage, heat, held.and_then(|stage| stage.heating.as_ref()))?;
         }
         line.shoot(work, work.shots.saturating_sub(shot))?;
@@ -101,7 +105,7 @@ fn lay_in_time(book: &Book, layout: &Layout<'_>) -> Result<TimeLine, Note> {
     Ok(line.finish())
 }
 
-fn clock<'a>(stage: &'a StageLayout<'_>) -> Result<&'a [StageHeat], Note> {
+fn clock(stage: &Stage) -> Result<&[StageHeat], Note> {
     match &stage.clock {
         Some(Calculated::Known(heats)) => Ok(heats),
         Some(Calculated::Unknown(why)) => Err(why.clone()),

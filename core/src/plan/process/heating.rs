@@ -10,7 +10,8 @@ use crate::codes::code;
 use crate::material::ShotWindow;
 use crate::mix::{MaterialId, reference_temperature};
 use crate::plan::day::DayRecipe;
-use crate::plan::layout::{PotLayout, StageLayout};
+use crate::plan::layout::{Layout, PotLayout, WorkLayout};
+use crate::plan::{Pot, weigh};
 use crate::process::heat::{
     self, Gate, HeatError, Load, Reach, SpecificHeat, Window, mix_specific_heat,
 };
@@ -96,6 +97,23 @@ pub(in crate::plan) fn heating(
         Err(note) if note.code == UNLIKE => None,
         heating => Some(heating.into()),
     }
+}
+
+/// How the pots of `layout` that are heated for `work` are heated as one load, if there are several.
+pub(in crate::plan) fn heating_together(
+    book: &Book,
+    layout: &Layout<'_>,
+    work: &WorkLayout<'_>,
+) -> Option<Calculated<PlannedHeating>> {
+    let mut heated = Vec::new();
+    for from in work.from.iter().filter(|from| from.heated) {
+        let pot = layout.pots.get(from.pot)?;
+        let stage = pot.stages.get(from.stage)?;
+        heated.push((pot, from.stage, stage, weigh::hot(&stage.weigh)));
+    }
+    let cups = heated.iter().map(|(pot, place, stage, hot)| pot.to_heat(*place, stage, hot));
+    let cups: Vec<Cup<'_>> = cups.collect();
+    if cups.len() > 1 { heating(book, &cups) } else { None }
 }
 
 /// The heating of cups in plain numbers, without texts.
@@ -329,18 +347,16 @@ pub(crate) fn question(
 
 /// Question about the oven's timings, if `pots` are heated by them.
 pub(in crate::plan) fn questioned(book: &Book, pots: &[PotLayout<'_>]) -> Option<Note> {
-    let windows = stages(pots).filter_map(|stage| stage.recipe.window);
+    let stages = pots.iter().flat_map(|pot| &pot.stages);
+    let windows = stages.filter_map(|stage| stage.recipe.window);
     let most = windows.map(|window| window.high).reduce(|a, b| if b > a { b } else { a })?;
     question(&book.oven.as_ref()?.timed, most, book.system)
 }
 
-fn stages<'l, 'a>(pots: &'l [PotLayout<'a>]) -> impl Iterator<Item = &'l StageLayout<'a>> {
-    pots.iter().flat_map(|pot| &pot.stages)
-}
-
 /// Assumptions of the heating of `pots`.
-pub(in crate::plan) fn assumed(pots: &[PotLayout<'_>]) -> Option<Note> {
-    let known = stages(pots).filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
+pub(in crate::plan) fn assumed(pots: &[Pot]) -> Option<Note> {
+    let stages = pots.iter().flat_map(|pot| &pot.stages);
+    let known = stages.filter_map(|stage| stage.heating.as_ref().and_then(Calculated::known));
     let mut names: Vec<&str> =
         known.flat_map(|heating| &heating.specific_heat_not_known).map(String::as_str).collect();
     names.sort_unstable();

@@ -12,7 +12,7 @@ use crate::material::{HeatBudget, Kind, Material};
 use crate::mix::MaterialId;
 use crate::plan::layout::{PotLayout, StageLayout};
 use crate::plan::shelf::Leftover;
-use crate::plan::{MaterialMass, PlannedHeating, Pot};
+use crate::plan::{MaterialMass, PlannedHeating, Pot, Stage};
 use crate::process::budget::{Budget, BudgetError, BudgetStatus, Extra, Remaining};
 use crate::process::history::{HeatRecord, Kinetics, Reading};
 use crate::quantity::{Mass, Ratio, ThermodynamicTemperature, Time};
@@ -65,15 +65,15 @@ impl Heats {
     }
 }
 
-/// Heats of a pot with `left_overs` in it, and what is left of the budget of the plastisol that has least left.
-pub(in crate::plan) fn heats(
-    book: &Book,
-    stages: &[StageLayout<'_>],
-    left_overs: &[&Leftover],
-) -> Heats {
-    let count = stages.iter().fold(0_u32, |sum, stage| sum.saturating_add(stage.heats));
+/// Heats of `pot`, of which the `stages` are shown, and what is left of the budget of the plastisol that has least left.
+pub(in crate::plan) fn heats(book: &Book, pot: &PotLayout<'_>, stages: &[Stage]) -> Heats {
+    let from_shelf = pot.from_shelf.takes().into_iter().flat_map(|from| &from.parts);
+    let there = pot.begun().map(|there| &there.contents);
+    let left_overs: Vec<&Leftover> = from_shelf.map(|(one, _)| *one).chain(there).collect();
+    let count = pot.heats();
     let before = left_overs.iter().try_fold(0, |most, one| Some(one.heats?.max(most)));
-    let mut bases: Vec<MaterialId> = stages
+    let mut bases: Vec<MaterialId> = pot
+        .stages
         .iter()
         .flat_map(|stage| stage.recipe.recipe.base())
         .map(|part| part.material)
@@ -84,7 +84,7 @@ pub(in crate::plan) fn heats(
     let spent = bases.into_iter().filter_map(|id| {
         let base = book.materials.get(id).ok()?;
         stated |= base.budget.is_some();
-        Some(heat_spent(base, before_heating(id, left_overs), book, stages))
+        Some(heat_spent(base, before_heating(id, &left_overs), book, (pot, stages)))
     });
     let worst = spent.reduce(|a, b| Ok(with_less_left(a?, b?)));
     let budget = worst.filter(|_| stated).map(Calculated::from);
@@ -94,12 +94,12 @@ pub(in crate::plan) fn heats(
 /// Whether a pot takes no more heats than the book allows, and stays hot for each of its shots.
 pub(in crate::plan) fn keeps_heats(book: &Book, pot: &PotLayout<'_>) -> bool {
     let is_too_short = |stage: &StageLayout<'_>| match &stage.clock {
-        Some(Calculated::Unknown(why)) => why.code == "clock-too-short",
+        Some(Err(why)) => why.code == "clock-too-short",
         _ => false,
     };
     book.limits
         .heats
-        .is_none_or(|allowed| pot.heats.count <= allowed && !pot.stages.iter().any(is_too_short))
+        .is_none_or(|allowed| pot.heats() <= allowed && !pot.stages.iter().any(is_too_short))
 }
 
 /// The one of two that has less left, or is further over.
@@ -134,7 +134,7 @@ fn heat_spent(
     base: &Material,
     before: Result<Option<HeatRecord>, Note>,
     book: &Book,
-    stages: &[StageLayout<'_>],
+    (pot, stages): (&PotLayout<'_>, &[Stage]),
 ) -> Result<HeatSpent, Note> {
     let (Some(stated), Some(energy)) = (base.budget, &base.activation_energy) else {
         let name = &base.name;
@@ -175,7 +175,7 @@ fn heat_spent(
             }
         }
     }
-    let stabilizer = Stabilizer::of(book, stages);
+    let stabilizer = Stabilizer::of(book, &pot.stages);
     let (budget, more) = stabilizer.budget(stated)?;
     let standing = BudgetStatus::of(record, Some(budget)).map_err(|error| because(&error))?;
     let (left, over) = match standing.remaining {
@@ -188,7 +188,7 @@ fn heat_spent(
             ));
         }
     };
-    let needs = over.and_then(|_| stabilizer.needed(stated, record.spent?, stages.first()?));
+    let needs = over.and_then(|_| stabilizer.needed(stated, record.spent?, pot.stages.first()?));
     Ok(HeatSpent {
         needs,
         material: base.name.clone(),

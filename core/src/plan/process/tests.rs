@@ -5,9 +5,10 @@ use std::vec::Vec;
 
 use super::degas::SPARE;
 use crate::document;
-use crate::plan::{Plan, PlannedHeating};
+use crate::material::Adding;
+use crate::plan::{Plan, PlannedHeating, Stage};
 use crate::process::heat::{Load, Window};
-use crate::quantity::{HeatCapacity, Measurable, Time, Volume};
+use crate::quantity::{HeatCapacity, Mass, Measurable, Time, Volume};
 use crate::show::Calculated;
 
 const BOOK: &str = include_str!("../../../examples/demo/book.json");
@@ -361,6 +362,27 @@ fn what_a_left_over_has_been_through_counts_on() {
     let sheet = sheet(&plan);
     for text in ["(40 heats, 18.5 min spent)", "1 heat, 41 with those of", " 41 heats, "] {
         assert!(sheet.contains(text), "{text}: {sheet}");
+    }
+}
+
+/// What a left-over brings of a hot addition is heated with the pot, which warms less in a burst for that.
+#[test]
+fn what_a_left_over_brings_does_not_go_in_hot() {
+    let alone = plan_of(&demo(), "dusk finger", 28);
+    let plan = with_left_over(&demo(), json!(1), json!("1 min"));
+    let [alone, with] = [&alone, &plan].map(|plan| &plan.pots[0].stages[0]);
+    assert_eq!(alone.holds.quantity, with.holds.quantity);
+    let hot = |stage: &Stage| {
+        let hot = stage.weigh.iter().filter(|one| one.add.when == Adding::Hot);
+        hot.fold(Mass::default(), |sum, one| sum + one.wanted.quantity)
+    };
+    assert!(hot(with) < hot(alone), "{:?} {:?}", hot(with), hot(alone));
+    let ends = |stage: &Stage| {
+        let heating = stage.heating.as_ref().and_then(Calculated::known).unwrap();
+        heating.bands.iter().map(|band| band.at_most.quantity).collect::<Vec<_>>()
+    };
+    for (with, alone) in ends(with).iter().zip(&ends(alone)) {
+        assert!(with < alone);
     }
 }
 

@@ -60,10 +60,7 @@ impl<'a> Workshop<'a> {
             step.carried += uncounted;
         }
         sequence.left += uncounted;
-        let mut pot = self.pot(cup, parts, &sequence, lists, Some(there))?;
-        // The uncertainty of what is in it is not known.
-        pot.forget_doubt();
-        Ok(pot)
+        self.pot(cup, parts, &sequence, lists, Some(there))
     }
 
     /// The stages of a pot that begins with what is there, and the mass of that which is not counted.
