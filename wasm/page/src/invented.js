@@ -21,23 +21,22 @@ export async function lookForDemo() {
   known = await demo().catch(() => null)
 }
 
-const textsOf = (document_, part) => Object.values(document_[part] ?? {}).map((entry) => JSON.stringify(entry))
+const textsOf = (entries) => Object.values(entries ?? {}).map((entry) => JSON.stringify(entry))
 
-let last = { documents: [], counts: [] }
+/** The last counts of each part, and what they were of: a key in the orders leaves those of the book. */
+const last = PARTS.map(() => ({}))
 
 /** Of each part: the number of its entries, and of those that are the demo's. */
-function counts() {
-  const documents = [known, state.book, state.orders]
-  if (documents.some((one, at) => one !== last.documents[at])) {
-    const counts = PARTS.map(([of, part, words]) => {
-      const own = textsOf(state[of], part)
-      const theirs = known ? new Set(textsOf(known[of], part)) : new Set()
-      return { of, words, all: own.length, count: own.filter((text) => theirs.has(text)).length }
-    })
-    last = { documents, counts }
-  }
-  return last.counts
-}
+const counts = () =>
+  PARTS.map(([of, part, words], at) => {
+    const [own, theirs] = [state[of][part], known?.[of][part]]
+    if (!last[at].counted || last[at].own !== own || last[at].theirs !== theirs) {
+      const [texts, demo] = [textsOf(own), new Set(textsOf(theirs))]
+      const count = texts.filter((text) => demo.has(text)).length
+      last[at] = { own, theirs, counted: { of, words, all: texts.length, count } }
+    }
+    return last[at].counted
+  })
 
 /** Whether something of the documents is the demo's. */
 export const isInvented = () => counts().some(({ count }) => count > 0)

@@ -9,6 +9,9 @@ export const LANGUAGES = {
   de: { name: 'Deutsch', load: () => import('./words/de.js') },
 }
 
+/** How many numbers are kept as they are written: a key writes those again that it does not change. */
+const REMEMBERED = 1000
+
 /** The messages, the locale that numbers and dates are written in, and what depends on it. */
 let [messages, used] = [english, localeFor('en')]
 
@@ -26,7 +29,26 @@ function localeFor(language, wanted = globalThis.navigator?.languages ?? []) {
   const locale = wanted.find((one) => one.split('-')[0] === language) ?? (language === 'en' ? 'en-US' : language)
   const number = new Intl.NumberFormat(locale)
   const decimal = number.formatToParts(0.5).find(({ type }) => type === 'decimal').value
-  return { language, locale, number, plural: new Intl.PluralRules(locale), decimal }
+  const plural = new Intl.PluralRules(locale)
+  return {
+    language,
+    locale,
+    number: remembered((value) => number.format(value)),
+    plural: remembered((count) => plural.select(count)),
+    decimal,
+  }
+}
+
+/** `of`, which takes its time, with its last results. */
+function remembered(of) {
+  const known = new Map()
+  return (value) => {
+    if (!known.has(value)) {
+      if (known.size >= REMEMBERED) known.clear()
+      known.set(value, of(value))
+    }
+    return known.get(value)
+  }
 }
 
 /** The locale of numbers and dates. */
@@ -47,9 +69,17 @@ export function say(key, values = {}) {
   const [part, name] = key.split('.')
   const found = messages[part]?.[name]
   if (found === undefined) throw new Error(`There is no message "${key}".`)
-  const message = typeof found === 'string' ? found : (found[used.plural.select(values.count)] ?? found.other)
-  const parts = message.split(/\{(\w+)\}/).map((piece, at) => (at % 2 ? valueOf(values, piece, key) : piece))
+  const message = typeof found === 'string' ? found : (found[used.plural(values.count)] ?? found.other)
+  const parts = piecesOf(message).map((piece, at) => (at % 2 ? valueOf(values, piece, key) : piece))
   return parts.every((piece) => typeof piece === 'string') ? parts.join('') : parts.filter((piece) => piece !== '')
+}
+
+/** The pieces of each message that was said: text and names of values in turn. */
+const pieces = new Map()
+
+function piecesOf(message) {
+  if (!pieces.has(message)) pieces.set(message, message.split(/\{(\w+)\}/))
+  return pieces.get(message)
 }
 
 /** A message that is stored, and said later by `sayStored` in the language of then; so are its values that are messages. */
@@ -62,7 +92,7 @@ export const quoted = (text) => ({ quoted: text })
 function valueOf(values, name, key) {
   const value = values[name]
   if (value === undefined) throw new Error(`The message "${key}" needs "${name}".`)
-  return typeof value === 'number' ? used.number.format(value) : value
+  return typeof value === 'number' ? used.number(value) : value
 }
 
 /** A number with so many decimal places, and a true minus sign. */
