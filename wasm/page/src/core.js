@@ -79,14 +79,24 @@ export function askPlan(document, request) {
 /** The faults of a book. */
 export const bookFaultsOf = (book) => bookOf(book).faults
 
-/** Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. */
-export function plan(book, orders) {
-  const read = bookOf(book)
-  if (read.faults.length) return { plan: null, bookFaults: read.faults, ordersFaults: [] }
-  const { quote, faults } = refusable(() => ({ quote: read.book.request({ calculate: 'quote', orders }), faults: [] }))
-  if (!quote) return { plan: null, bookFaults: [], ordersFaults: below(faults, '/orders') }
-  return { plan: planWhenRead(quote, { book, orders }), bookFaults: [], ordersFaults: [] }
+/** Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. For `typing`, it is its quote until more of it is read. */
+export function plan(book, orders, { typing = false } = {}) {
+  const { faults: bookFaults } = bookOf(book)
+  if (bookFaults.length) return { plan: null, bookFaults, ordersFaults: [] }
+  const { plan = null, faults } = refusable(() => ({ plan: (typing ? quoted : whole)({ book, orders }), faults: [] }))
+  return { plan, bookFaults: [], ordersFaults: below(faults, '/orders') }
 }
+
+function whole(origin) {
+  const open = opens(origin)
+  const document = open.document()
+  origins.set(document, origin)
+  keepOpen({ document, open })
+  return document
+}
+
+const quoted = ({ book, orders }) =>
+  planWhenRead(bookOf(book).book.request({ calculate: 'quote', orders }), { book, orders })
 
 /** What the lines of a plan come to: of one whose steps nobody has looked at yet, all that is known. */
 export const quoteOf = (plan) => origins.get(plan)?.quote ?? plan
