@@ -90,6 +90,11 @@ impl Rational {
         if other.is_zero() {
             return Some(self);
         }
+        if let (Some((whole, 1)), Some((c, d))) = (self.short(), other.short()) {
+            // A whole number and a fraction in lowest terms are a fraction in lowest terms.
+            let numerator = whole as i128 * d as i128 + c as i128;
+            return Some(Self { numerator, denominator: other.denominator });
+        }
         let common = gcd(self.denominator.unsigned_abs(), other.denominator.unsigned_abs()) as i128;
         let widen_self = quotient(other.denominator, common);
         let widen_other = quotient(self.denominator, common);
@@ -186,6 +191,9 @@ impl Rational {
     #[must_use]
     pub(super) const fn product_to_f64(self, other: Self) -> Option<f64> {
         // Rounding needs no lowest terms; only where the plain product does not fit are they worth their while.
+        if let (Some((a, b)), Some((c, d))) = (self.short(), other.short()) {
+            return Some(nearest(a as i128 * c as i128, b as i128 * d as i128));
+        }
         let numerator = self.numerator.checked_mul(other.numerator);
         let denominator = self.denominator.checked_mul(other.denominator);
         if let (Some(numerator), Some(denominator)) = (numerator, denominator) {

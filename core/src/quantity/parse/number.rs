@@ -38,13 +38,13 @@ fn magnitude(cursor: &mut Cursor<'_>) -> Result<Rational, AmountError> {
     if matches!(cursor.peek(), Some(',' | '.')) && cursor.second_is_digit() {
         return Err(separators(cursor, start));
     }
-    let has_exponent = exponent(cursor);
-    let decimal =
-        Rational::parse_decimal(cursor.since(start)).ok_or_else(|| cursor.number_out_of_range())?;
-    if has_point || has_exponent {
-        return Ok(decimal);
+    if exponent(cursor) || has_point {
+        let decimal = Rational::parse_decimal(cursor.since(start));
+        return decimal.ok_or_else(|| cursor.number_out_of_range());
     }
-    after_whole(cursor, whole, decimal)
+    let value = self::whole(whole).and_then(|value| Rational::new(value, 1));
+    let value = value.ok_or_else(|| cursor.number_out_of_range())?;
+    after_whole(cursor, whole, value)
 }
 
 /// Steps over `e-4`; whether there was one.
