@@ -1,8 +1,8 @@
 //! A day's pots in quantities and indices, before they are put into words.
 //!
-//! [`assign`](super::assign) and [`pot`](super::pot) make it; the shelf and the heats are written into it; stock, costs,
-//! sink rates and the words of the plan ([`tell`](super::tell)) are read from it. Its parts refer to the book and the
-//! day by reference, and to pots by their place.
+//! [`assign`](super::assign) and [`pot`](super::pot) make it; the shelf is written into it; stock, costs, and the heating, sink
+//! rates and words of the plan ([`describe`](super::describe)) are read from it. Its parts refer to the book and the day by
+//! reference, and to pots by their place.
 
 mod share;
 mod work;
