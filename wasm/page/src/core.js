@@ -83,20 +83,25 @@ export const bookFaultsOf = (book) => bookOf(book).faults
 export function plan(book, orders, { typing = false } = {}) {
   const { faults: bookFaults } = bookOf(book)
   if (bookFaults.length) return { plan: null, bookFaults, ordersFaults: [] }
-  const { plan = null, faults } = refusable(() => ({ plan: (typing ? quoted : whole)({ book, orders }), faults: [] }))
-  return { plan, bookFaults: [], ordersFaults: below(faults, '/orders') }
+  const { plan = null, faults: ordersFaults } = refusable(() => (typing ? quoted : whole)({ book, orders }))
+  return { plan, bookFaults: [], ordersFaults }
 }
 
 function whole(origin) {
   const open = opens(origin)
-  const document = open.document()
-  origins.set(document, origin)
-  keepOpen({ document, open })
-  return document
+  const plan = open.document()
+  origins.set(plan, origin)
+  keepOpen({ document: plan, open })
+  return { plan, faults: [] }
 }
 
-const quoted = ({ book, orders }) =>
-  planWhenRead(bookOf(book).book.request({ calculate: 'quote', orders }), { book, orders })
+function quoted({ book, orders }) {
+  const { answer, faults } = refusable(() => ({
+    answer: bookOf(book).book.request({ calculate: 'quote', orders }),
+    faults: [],
+  }))
+  return answer ? { plan: planWhenRead(answer, { book, orders }), faults } : { faults: below(faults, '/orders') }
+}
 
 /** What the lines of a plan come to: of one whose steps nobody has looked at yet, all that is known. */
 export const quoteOf = (plan) => origins.get(plan)?.quote ?? plan
