@@ -134,9 +134,8 @@ fn run(options: &Options) -> ExitCode {
 
     if options.check {
         let names = core.number(&dropped, |_| true);
-        let gone = survivors.keys().filter(|name| !names.contains(name)).count();
-        if gone > 0 {
-            eprintln!("{gone} lines of survivors.txt name no mutant any more.");
+        for gone in survivors.keys().filter(|name| !names.contains(name)) {
+            eprintln!("survivors.txt has a line for a mutant that is no more: {gone}");
         }
         let open = list::open(&survivors);
         let ceiling = list::ceiling(&ceiling_path);

@@ -79,7 +79,10 @@ export function askPlan(document, request) {
 /** The faults of a book. */
 export const bookFaultsOf = (book) => bookOf(book).faults
 
-/** Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. For `typing`, it is its quote until more of it is read. */
+/**
+ * Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. While orders are typed (`typing`), only its quote is made, and the
+ * rest when something of it is read.
+ */
 export function plan(book, orders, { typing = false } = {}) {
   const { faults: bookFaults } = bookOf(book)
   if (bookFaults.length) return { plan: null, bookFaults, ordersFaults: [] }
@@ -112,7 +115,7 @@ export const PLAN_FIELDS =
     ' ',
   )
 
-/** A plan that is made when it is first read: while orders are typed, its quote is all that is. */
+/** A plan that is made when it is first read. */
 function planWhenRead(quote, { book, orders }) {
   const plan = {}
   const read = (name) => {
