@@ -578,6 +578,13 @@ mod tests {
     }
 
     #[test]
+    fn an_answer_is_written_as_the_doors_write_it() {
+        let request = serde_json::json!({ "calculate": "convert", "amount": "1 cup", "to": "mL" });
+        let written = super::answer(&request).to_json().unwrap();
+        assert_eq!(written, super::answer_text(&request.to_string()));
+    }
+
+    #[test]
     fn a_request_is_an_object() {
         for other in [Value::from(3), Value::from("mix"), Value::Array(Vec::new())] {
             let answer = super::answer_value(&other);
