@@ -190,7 +190,8 @@ impl Rational {
     /// The `f64` nearest to `self · other`, rounded once; `None` where the exact product does not fit.
     #[must_use]
     pub(super) const fn product_to_f64(self, other: Self) -> Option<f64> {
-        // Rounding needs no lowest terms; only where the plain product does not fit are they worth their while.
+        // Rounding needs no lowest terms; only where the plain product does not fit are they worth their while. That of machine
+        // words always fits.
         if let (Some((a, b)), Some((c, d))) = (self.short(), other.short()) {
             return Some(nearest(a as i128 * c as i128, b as i128 * d as i128));
         }

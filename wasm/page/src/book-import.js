@@ -410,7 +410,7 @@ function lines() {
     for (let isNew = true; isNew && some.length;) {
       isNew = false
       const lines = some.map(({ line }) => line)
-      const { ordersFaults } = plan(state.book, { format, ...others, pots: undefined, lines }, { typing: true })
+      const { ordersFaults } = plan(state.book, { format, ...others, pots: undefined, lines }, { quoteFirst: true })
       for (const { path, message, help } of ordersFaults) {
         const [list, at] = keys(path)
         if (list !== 'lines' || !some[Number(at)]) continue

@@ -80,30 +80,32 @@ export function askPlan(document, request) {
 export const bookFaultsOf = (book) => bookOf(book).faults
 
 /**
- * Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. While orders are typed (`typing`), only its quote is made, and the
- * rest when something of it is read.
+ * Makes the plan of a day: `{ plan, bookFaults, ordersFaults }`. With `quoteFirst` only its quote is made, and the rest when
+ * something of it is read.
  */
-export function plan(book, orders, { typing = false } = {}) {
+export function plan(book, orders, { quoteFirst = false } = {}) {
   const { faults: bookFaults } = bookOf(book)
   if (bookFaults.length) return { plan: null, bookFaults, ordersFaults: [] }
-  const { plan = null, faults: ordersFaults } = refusable(() => (typing ? quoted : whole)({ book, orders }))
+  const { plan = null, faults: ordersFaults } = (quoteFirst ? quoted : whole)({ book, orders })
   return { plan, bookFaults: [], ordersFaults }
 }
 
-function whole(origin) {
-  const open = opens(origin)
-  const plan = open.document()
-  origins.set(plan, origin)
-  keepOpen({ document: plan, open })
-  return { plan, faults: [] }
-}
+const whole = (origin) =>
+  refusable(() => {
+    const open = opens(origin)
+    const plan = open.document()
+    origins.set(plan, origin)
+    keepOpen({ document: plan, open })
+    return { plan, faults: [] }
+  })
 
-function quoted({ book, orders }) {
+function quoted(origin) {
+  const { book, orders } = origin
   const { answer, faults } = refusable(() => ({
     answer: bookOf(book).book.request({ calculate: 'quote', orders }),
     faults: [],
   }))
-  return answer ? { plan: planWhenRead(answer, { book, orders }), faults } : { faults: below(faults, '/orders') }
+  return answer ? { plan: planWhenRead(answer, origin), faults } : { faults: below(faults, '/orders') }
 }
 
 /** What the lines of a plan come to: of one whose steps nobody has looked at yet, all that is known. */
@@ -116,7 +118,7 @@ export const PLAN_FIELDS =
   )
 
 /** A plan that is made when it is first read. */
-function planWhenRead(quote, { book, orders }) {
+function planWhenRead(quote, origin) {
   const plan = {}
   const read = (name) => {
     const whole = openPlan(plan).document()
@@ -125,7 +127,7 @@ function planWhenRead(quote, { book, orders }) {
   }
   for (const name of PLAN_FIELDS)
     Object.defineProperty(plan, name, { get: () => read(name), enumerable: true, configurable: true })
-  origins.set(plan, { book, orders, quote })
+  origins.set(plan, { ...origin, quote })
   return plan
 }
 

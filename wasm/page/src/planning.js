@@ -4,8 +4,8 @@
 import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
 import { addressOf } from './files.js'
 import { change, state } from './state.js'
-import { say } from './words.js'
 import { view } from './views.js'
+import { say } from './words.js'
 import { isSame, nowRequest } from './work.js'
 
 /** Pieces of a day above which the page asks back. */
@@ -144,7 +144,7 @@ function make(large, longest = LONGEST) {
 function here({ book, orders, base = null, request }) {
   const made = base
     ? { plan: base, bookFaults: [], ordersFaults: [] }
-    : plan(book, orders, { typing: view() === 'orders' })
+    : plan(book, orders, { quoteFirst: view() === 'orders' })
   if (!made.plan) return { ...made, base: null }
   if (!request) return { ...made, base: made.plan }
   const { answer, ...faults } = goOn(made.plan, request)

@@ -9,7 +9,7 @@ export const LANGUAGES = {
   de: { name: 'Deutsch', load: () => import('./words/de.js') },
 }
 
-/** How many numbers are kept as they are written: a key writes those again that it does not change. */
+/** Number of results that are remembered: most of what a key draws again has not changed. */
 const REMEMBERED = 1000
 
 /** The messages, the locale that numbers and dates are written in, and what depends on it. */
@@ -27,7 +27,7 @@ export async function speak(language, wanted) {
 
 function localeFor(language, wanted = globalThis.navigator?.languages ?? []) {
   const locale = wanted.find((one) => one.split('-')[0] === language) ?? (language === 'en' ? 'en-US' : language)
-  const number = new Intl.NumberFormat(locale)
+  const number = numbers(locale)
   const decimal = number.formatToParts(0.5).find(({ type }) => type === 'decimal').value
   const plural = new Intl.PluralRules(locale)
   return {
@@ -39,7 +39,7 @@ function localeFor(language, wanted = globalThis.navigator?.languages ?? []) {
   }
 }
 
-/** `of`, which takes its time, with its last results. */
+/** A function with the results of `of`, which is slow, of the last values. */
 function remembered(of) {
   const known = new Map()
   return (value) => {
@@ -74,13 +74,8 @@ export function say(key, values = {}) {
   return parts.every((piece) => typeof piece === 'string') ? parts.join('') : parts.filter((piece) => piece !== '')
 }
 
-/** The pieces of each message that was said: text and names of values in turn. */
-const pieces = new Map()
-
-function piecesOf(message) {
-  if (!pieces.has(message)) pieces.set(message, message.split(/\{(\w+)\}/))
-  return pieces.get(message)
-}
+/** The pieces of a message: text and names of values in turn. */
+const piecesOf = remembered((message) => message.split(/\{(\w+)\}/))
 
 /** A message that is stored, and said later by `sayStored` in the language of then; so are its values that are messages. */
 export const message = (key, values = {}) => ({ key, values })

@@ -365,7 +365,7 @@ fn what_a_left_over_has_been_through_counts_on() {
     }
 }
 
-/// What a left-over brings of a hot addition is heated with the pot, which warms less in a burst for that.
+/// The pot is heated with the hot additions that its left-over brings, so that a burst warms it less.
 #[test]
 fn what_a_left_over_brings_does_not_go_in_hot() {
     let alone = plan_of(&demo(), "dusk finger", 28);
