@@ -27,6 +27,25 @@ const ROUNDING: f64 = 1e-9;
 /// Largest error of household words and decimals against the volume that they mean.
 const WORDS: f64 = 1.1e-3;
 
+/// The brim of a cup above its highest mark, where the book does not state it. Common practice, no source.
+const USUAL_BRIM: f64 = 1.2;
+
+/// How full a cup of hot mix may be, of what it holds to its brim. Common practice, no source.
+const HOT_FULL: f64 = 0.95;
+
+/// The volumes that a mix may fill in a cup, in mL.
+#[derive(Debug)]
+struct Room {
+    cold: f64,
+    hot: f64,
+}
+
+impl Room {
+    fn takes(&self, cold: f64, hot: f64) -> bool {
+        cold <= self.cold * (1.0 + ROUNDING) && hot <= self.hot * (1.0 + ROUNDING)
+    }
+}
+
 /// Orders for one mold with the same layers.
 pub(crate) struct Batch {
     pub(crate) mold: String,
@@ -313,6 +332,10 @@ impl<'a> Check<'a> {
             (!cup[key].is_null()).then(|| amount::g(&amount::text(&cup[key])).unwrap_or(f64::NAN))
         };
         let (film, heel) = (grams("film").unwrap_or(0.0), grams("heel").unwrap_or(0.0));
+        let (stated, brim) = (&cup["brim"], USUAL_BRIM * capacity);
+        let brim = if stated.is_null() { brim } else { self.shop.ml(stated) };
+        let most_full = self.shop.limit("most_full").unwrap_or(1.0);
+        let room = Room { cold: capacity * most_full, hot: brim * HOT_FULL };
         let in_it = self.in_it(name);
         let is_there = in_it.is_some();
         let mut contents: BTreeMap<String, f64> = in_it.unwrap_or_default();
@@ -331,9 +354,9 @@ impl<'a> Check<'a> {
             };
             let holds = self.shown(&format!("{at}, holds"), &stage["holds"]);
             put_in += self.additions(&at, stage, &recipe, holds, &mut contents);
-            self.stage(&at, stage, &recipe, (holds, capacity), &contents, is_there);
+            self.stage(&at, stage, &recipe, (holds, &room), &contents, is_there);
             if index == 0 && !is_there {
-                self.base_measured(name, stages, &recipe, capacity);
+                self.base_measured(name, stages, &recipe, &room);
             }
             let (mut drawn, mut stage_sprues, mut of_one_mix) = (0.0, 0.0, 0.0);
             let mut keeps: f64 = 0.0;
@@ -499,7 +522,7 @@ impl<'a> Check<'a> {
         at: &str,
         stage: &Value,
         recipe: &Recipe,
-        (holds, capacity): (f64, f64),
+        (holds, room): (f64, &Room),
         contents: &BTreeMap<String, f64>,
         is_there: bool,
     ) {
@@ -519,9 +542,11 @@ impl<'a> Check<'a> {
         }
         let fills = holds / self.shop.cup_g_per_ml(recipe);
         self.shown_as(&format!("{at}, fills"), &stage["fills"], fills);
-        let most = capacity * self.shop.limit("most_full").unwrap_or(1.0);
-        self.object(fills <= most * (1.0 + ROUNDING), || format!("{at}: {fills} mL in {most} mL"));
-        let (_, cold) = self.shop.hot_and_cold(recipe);
+        let (hot, cold) = self.shop.hot_and_cold(recipe);
+        let fills_hot = holds / hot;
+        self.object(room.takes(fills, fills_hot), || {
+            format!("{at}: {fills} mL, hot {fills_hot} mL, in {room:?}")
+        });
         self.shown_as(&format!("{at}, density"), &stage["density"], cold);
         let solids = self.shop.solids(recipe);
         self.shown_as(&format!("{at}, solids"), &stage["solids"], solids);
@@ -538,7 +563,7 @@ impl<'a> Check<'a> {
 
     /// The base goes up to a mark of one of the cups, filled as often as it takes; or the plan says how it is measured
     /// otherwise, since a mark more would overfill the pot's cup.
-    fn base_measured(&mut self, name: &str, stages: &[Value], recipe: &Recipe, capacity: f64) {
+    fn base_measured(&mut self, name: &str, stages: &[Value], recipe: &Recipe, room: &Room) {
         let at = format!("pot {name}, stage 0");
         let stage = &stages[0];
         let base_g: f64 = list(&stage["weigh"])
@@ -579,7 +604,7 @@ impl<'a> Check<'a> {
             let more = (up - base_ml) / per_g * recipe.total();
             // With fresh base a later stage may leave out what more is carried into it.
             let fresh = self.shop.book["limits"]["fresh_base"] == true;
-            let overfills = self.overfills(stages, more, capacity) || fresh;
+            let overfills = self.overfills(stages, more, room) || fresh;
             self.object(overfills, || format!("{at}: {up} mL of base would not overfill the cup"));
         }
         let least = &self.shop.book["limits"]["least_pot"];
@@ -592,8 +617,7 @@ impl<'a> Check<'a> {
     }
 
     /// Whether a pot that starts with this mass more, in grams, overfills its cup at one of its stages.
-    fn overfills(&self, stages: &[Value], mut more: f64, capacity: f64) -> bool {
-        let most = capacity * self.shop.limit("most_full").unwrap_or(1.0);
+    fn overfills(&self, stages: &[Value], mut more: f64, room: &Room) -> bool {
         let mut before: Option<f64> = None;
         for stage in stages {
             let Some(recipe) = recipe_of(self.shop, self.batches, stage) else { return false };
@@ -601,8 +625,9 @@ impl<'a> Check<'a> {
             // All base is in the pot: a lower share of it is a larger pot.
             more *= before.map_or(1.0, |before| before / base);
             before = Some(base);
-            let fills = (value(&stage["holds"]) + more) / self.shop.cup_g_per_ml(&recipe);
-            if fills > most * (1.0 + ROUNDING) {
+            let holds = value(&stage["holds"]) + more;
+            let (hot, _) = self.shop.hot_and_cold(&recipe);
+            if !room.takes(holds / self.shop.cup_g_per_ml(&recipe), holds / hot) {
                 return true;
             }
         }
