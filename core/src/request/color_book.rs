@@ -396,6 +396,7 @@ mod tests {
         let book = LoadedBook::from_text(BOOK).unwrap();
         let measure = spooned(book.ready(), &[2.0, 3.0, 4.0]);
         assert_eq!(measure.words(3), "1/2 tsp + 1/4 tsp");
+        assert_eq!(spooned(book.ready(), &[2.0, 3.0]).words(3), "3 × 1/4 tsp");
     }
 
     fn chalk(change: impl FnOnce(&mut Value)) -> bool {
@@ -454,5 +455,20 @@ mod tests {
         );
         assert_eq!(plum.unit(Mass::from_si(0.44)).dose, plum.mass / Mass::from_si(0.44));
         assert_eq!(plum.words(1), "1 drop");
+    }
+
+    /// Few drops are counted; more than 30 can be weighed, if there is a scale.
+    #[test]
+    fn many_drops_have_a_mass_too() {
+        let mut book: Value = serde_json::from_str(BOOK).unwrap();
+        let words = |book: &Value, count| {
+            let book = LoadedBook::from_text(&book.to_string()).unwrap();
+            let book = book.ready();
+            Measure::of(book.materials.find("plum").unwrap(), book).unwrap().words(count)
+        };
+        assert_eq!(words(&book, MANY_DROPS), "30 drops");
+        assert_eq!(words(&book, MANY_DROPS + 1), "31 drops or 1.36 g");
+        book["bench"].as_object_mut().unwrap().remove("balance");
+        assert_eq!(words(&book, MANY_DROPS + 1), "31 drops");
     }
 }

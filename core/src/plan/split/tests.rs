@@ -4,6 +4,8 @@ use alloc::string::ToString;
 use alloc::vec;
 use alloc::vec::Vec;
 
+use proptest::prelude::*;
+use rstest::rstest;
 use uom::si::mass::gram;
 use uom::si::ratio::ratio;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -717,6 +719,67 @@ fn what_a_pot_cannot_take_at_a_glance_is_no_work() {
     assert_eq!([takes(None, 2), takes(Some(1), 1), takes(None, 3)], [(false, 0); 3]);
 }
 
+/// Whether sessions have an order, where `pots` has for each pot its formulas and sessions: each pot goes through its
+/// formulas in their order. One session after the other that need not wait is taken out, until none is left.
+fn is_ordered(pots: &[Vec<(usize, usize)>]) -> bool {
+    let waits = |left: &[usize], session: usize| {
+        pots.iter().any(|pot| {
+            let own = pot.iter().filter(|&&(_, of)| of == session);
+            let mut earlier = own.flat_map(|&(at, _)| pot.iter().filter(move |(f, _)| *f < at));
+            earlier.any(|(_, of)| left.contains(of))
+        })
+    };
+    let mut left: Vec<usize> = pots.iter().flatten().map(|&(_, session)| session).collect();
+    while !left.is_empty() {
+        let Some(&ready) = left.iter().find(|&&session| !waits(&left, session)) else {
+            return false;
+        };
+        left.retain(|&session| session != ready);
+    }
+    true
+}
+
+proptest! {
+    /// A layer goes into a pot if it has no layer of its piece yet and all sessions still have an order.
+    #[test]
+    fn sessions_that_wait_for_each_other_are_refused(
+        pieces in proptest::collection::vec(
+            proptest::sample::subsequence((0..5).collect::<Vec<usize>>(), 2..=3), 3..9),
+        asks in proptest::collection::vec((0..8_usize, 0..3_usize, 0..4_usize), 1..60),
+    ) {
+        let chain = off(&[[0, 0], [10, 0], [20, 0], [30, 0], [40, 0]]);
+        let layers = |(piece, of): (usize, &Vec<usize>)| -> Vec<Wanted> {
+            let one = |&f: &usize| Wanted { laminate: Some(piece), ..shot(f, 1.0) };
+            of.iter().map(one).collect()
+        };
+        let wanted: Vec<Wanted> = pieces.iter().enumerate().flat_map(layers).collect();
+        let bench = Bench::new(&[1e6; 5]);
+        let bench_of_three = Limits { injectors: 3, ..bench.limits() };
+        let budget = Budget::new();
+        let problem = Problem::new(&wanted, &chain, (&bench_of_three, &budget), u32::MAX).unwrap();
+        let mut state = State::new(&problem, 4);
+        let mut pots: Vec<Vec<(usize, usize)>> = vec![Vec::new(); 4];
+        for (piece, layer, pot) in asks {
+            let Some(session) = problem.sessions.get(piece) else { continue };
+            let Some(&stage) = session.layers.get(layer) else { continue };
+            // Each layer is put in once.
+            let formula = problem.formula(stage);
+            if pots.iter().flatten().any(|&(f, of)| (f, of) == (formula, piece)) {
+                continue;
+            }
+            let what = What::Layer { session: piece, stage };
+            let portion = Portion { formula, take: problem.take(&[(stage, 1)]), what };
+            let is_new = pots[pot].iter().all(|&(_, of)| of != piece);
+            pots[pot].push((formula, piece));
+            let may = is_new && is_ordered(&pots);
+            if !may {
+                pots[pot].pop();
+            }
+            prop_assert_eq!(state.put(&problem, pot, &portion, Look::Whole), may);
+        }
+    }
+}
+
 #[test]
 fn only_plain_shots_are_like_others() {
     let wanted = [shots(0, 1.0, 2), shot(0, 1.0), layer(0, 1.0, 1), layer(1, 1.0, 1)];
@@ -850,6 +913,37 @@ fn quick_looks_are_counted() {
     let steps = Bench::new(&[100.0]).steps(&wanted, &off(&[RED]));
     // 15 each, and some 12 for what a pot holds and to put it in.
     assert!((25_000..29_000).contains(&steps), "{steps}");
+}
+
+/// Pots that share nothing with a formula, or have no room for any shot, are not tried for each shot of it.
+#[rstest]
+#[case::of_another_color(60.0, BLUE)]
+#[case::full(95.0, [50, 0])]
+fn pots_that_are_of_no_use_are_no_work(#[case] red: f64, #[case] other: [i64; 2]) {
+    let (two, bench) = (off(&[RED, other]), Bench::new(&[100.0; 2]));
+    // No two shots are as large, so that each is asked for.
+    let others = |n: u32| (0..n).map(|n| shot(1, 60.0 + 0.01 * f64::from(n)));
+    let steps = |reds: u32, n: u32| {
+        let wanted: Vec<Wanted> =
+            reds.gt(&0).then(|| shots(0, red, reds)).into_iter().chain(others(n)).collect();
+        bench.steps(&wanted, &two)
+    };
+    let (alone, beside) = (steps(0, 110) - steps(0, 10), steps(640, 110) - steps(640, 10));
+    // Each of 100 shots would be 10 steps more in each of 16 ways. Each formula looks over all pots once.
+    assert!(beside < alone + 100, "{beside} {alone}");
+}
+
+/// Ten pots are half full of red and ten of blue, and each has room for one shot of a body that goes with both: also the
+/// first of them, whichever the chains begin with.
+#[test]
+fn each_pot_that_has_room_is_filled_up() {
+    let bench = Bench::new(&[100.0; 3]);
+    for (plain, red, blue) in [(0, 1, 2), (2, 1, 0), (1, 0, 2), (1, 2, 0), (0, 2, 1), (2, 0, 1)] {
+        let mut doses = [PLAIN; 3];
+        (doses[red], doses[blue]) = (RED, BLUE);
+        let wanted = [shots(plain, 42.0, 20), shots(red, 55.0, 10), shots(blue, 55.0, 10)];
+        assert_eq!(bench.split(&wanted, &off(&doses)).pots.len(), 20, "{doses:?}");
+    }
 }
 
 #[test]

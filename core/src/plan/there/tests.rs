@@ -190,6 +190,22 @@ fn pots_that_wait_for_each_other_are_refused_by_the_first() {
     assert!(fault.message.contains("pot A"), "{fault}");
 }
 
+// From dark red to a lighter one only base leads, which a heated pot gets if the book allows it.
+#[test]
+fn a_pot_that_is_not_begun_gets_base_when_hot_only_if_that_is_allowed() {
+    let mut book = small();
+    let lines = [plain("worm", &["dark", "bare"], 8), plain("worm", &["rust", "bare"], 8)];
+    let draws = [1, 2].map(|line| json!({ "line": line, "shots": 2 }));
+    let pot = json!({ "pot": "A", "draws": draws });
+    let faults = plan(&book, &lines, core::slice::from_ref(&pot)).unwrap_err();
+    let fault = faults.iter().next().unwrap();
+    assert_eq!(fault.code, "pot-no-fresh-base");
+    assert!(fault.message.contains("rust + bare"), "{fault}");
+    book["limits"]["fresh_base"] = json!(true);
+    let plan = planned(&book, &lines, &[pot]);
+    assert_eq!(stages(&plan, "A").len(), 2);
+}
+
 // 28 shots of 31 mL are more than a further pot of two cups: the pot is shot from for each of those.
 #[test]
 fn pieces_are_counted_through_all_shots_of_a_layer() {

@@ -109,6 +109,23 @@ fn a_body_of_its_own_keeps_the_pearl_of_the_one_that_it_started_from() {
     assert_eq!(parts, sides(&expected));
 }
 
+/// How a sample looked goes with the formula only if nothing was added after it.
+#[rstest]
+#[case(json!([{ "blue": "1 g" }, { "looks": { "lab": [50, 10, -20] } }, { "taken": "5 g" }]), true)]
+#[case(json!([{ "looks": { "lab": [50, 10, -20] } }, { "blue": "1 g" }]), false)]
+#[case(json!([{ "blue": "1 g" }, { "looks": { "lab": [50, 10, -20] } }, "again"]), false)]
+#[case(json!([{ "blue": "1 g" }]), false)]
+fn the_last_look_is_kept_with_the_formula(#[case] log: Value, #[case] is_kept: bool) {
+    let book = LoadedBook::from_text(BOOK).unwrap();
+    let trial = json!({ "start": "200 g", "formulas": ["body"], "log": log });
+    let request = json!({ "calculate": "trial", "trial": trial, "save_as": "night" });
+    let answer: Value = serde_json::from_str(&book.answer_text(&request.to_string())).unwrap();
+    let color = &answer["result"]["color"];
+    assert!(color["doses"]["blue"].is_string(), "{answer}");
+    let kept = if is_kept { json!({ "lab": [50.0, 10.0, -20.0] }) } else { Value::Null };
+    assert_eq!(color["color"], kept, "{answer}");
+}
+
 // 1 g in 300 g is 0.3333 g in 100 g; the digits that are left out are named.
 #[test]
 fn what_was_rounded_is_said() {
