@@ -253,6 +253,7 @@ mod tests {
     #[case("2-3 drops", "amount-several")]
     #[case("2 – 3 drops", "amount-several")]
     #[case("2 to 3 drops", "amount-several")]
+    #[case("2to 3 drops", "amount-several")]
     #[case("1 cupp", "unit-unknown")]
     #[case("12e", "unit-unknown")]
     #[case(".g", "amount-no-number")]

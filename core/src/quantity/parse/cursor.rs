@@ -84,13 +84,11 @@ impl<'a> Cursor<'a> {
         self.since(start)
     }
 
-    /// Steps over white space; whether there was any.
-    pub(crate) fn skip_space(&mut self) -> bool {
-        let start = self.at;
+    /// Steps over white space.
+    pub(crate) fn skip_space(&mut self) {
         while let Some(space) = self.peek().filter(|c| c.is_whitespace()) {
             self.advance(space.len_utf8());
         }
-        self.at > start
     }
 
     pub(super) fn no_number(&self) -> AmountError {

@@ -74,7 +74,7 @@ fn after_whole(
     if matches!(cursor.peek(), Some('-' | '–' | '—')) {
         return hyphen(cursor, whole).map_or(Ok(value), Err);
     }
-    let spaced = cursor.skip_space();
+    cursor.skip_space();
     let numerator = cursor.peek().filter(char::is_ascii_digit).is_some();
     let start = cursor.at;
     if let Some(fraction) = fraction(cursor)? {
@@ -87,10 +87,10 @@ fn after_whole(
         }
         return Ok(sum);
     }
-    if spaced && numerator && !starts_unit(cursor) {
+    if numerator && !starts_unit(cursor) {
         return Err(second_number(cursor, whole));
     }
-    if spaced && cursor.rest().starts_with("to ") {
+    if cursor.rest().starts_with("to ") {
         return Err(cursor.several());
     }
     cursor.at = end;
