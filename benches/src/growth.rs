@@ -93,6 +93,15 @@ pub fn unknown_products(count: usize) -> (String, String) {
     (book.to_string(), of(lines.collect()))
 }
 
+/// A bench of `count` cups, no two alike.
+#[must_use]
+pub fn cups_of_a_bench(count: usize) -> (String, String) {
+    let (mut shop, orders) = (shop(), pieces_of_a_line(10).1);
+    let cup = |n: usize| json!({ "holds": format!("{} mL", 500 + n), "marks": "50 mL" });
+    shop["bench"]["cups"] = (0..count).map(cup).collect();
+    (shop.to_string(), orders)
+}
+
 /// One line of `count` pieces.
 #[must_use]
 pub fn pieces_of_a_line(count: usize) -> (String, String) {

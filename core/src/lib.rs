@@ -181,6 +181,7 @@ pub mod docs;
 
 mod check;
 mod exact;
+mod letter;
 mod monotone;
 mod nnls;
 mod words;

@@ -51,6 +51,7 @@ fn laminated_pieces_take_little_work_up_to_what_a_shop_orders() {
 #[case(growth::materials_of_a_formula(1_000), "formula-too-many-doses")]
 #[case(growth::pieces_of_a_line(1_000_000), "budget-pots")]
 #[case(growth::unknown_products(1_000), "unknown-name")]
+#[case(growth::cups_of_a_bench(65), "bench-cups")]
 fn what_no_shop_pours_is_refused(#[case] day: (String, String), #[case] code: &str) {
     assert_eq!(steps(day), Err(code.to_owned()));
 }

@@ -5,7 +5,7 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::Measure;
+use super::{MOST_CUPS, Measure};
 use crate::codes::codes;
 use crate::fault::Diagnose;
 use crate::parameter::{Parameter, ParameterError, ParameterErrors};
@@ -33,6 +33,12 @@ pub enum MeasureError {
     /// Numbers that are wrong.
     #[error(transparent)]
     Parameters(#[from] ParameterErrors),
+    /// More cups than a bench may have.
+    #[error("The bench has {found} cups.")]
+    Cups {
+        /// The number found.
+        found: usize,
+    },
     /// A limit of the bench lies outside its range.
     #[error("The bench allows {found} {what}.")]
     Limit {
@@ -80,6 +86,7 @@ impl MeasureError {
 impl Diagnose for MeasureError {
     codes! {
         Self::Parameters(errors) => errors.code(),
+        Self::Cups { .. } => "bench-cups",
         Self::Limit { .. } => "bench-limit",
         Self::Capacity { .. } => "bench-capacity",
         Self::NoTool => "measure-no-tool",
@@ -89,6 +96,9 @@ impl Diagnose for MeasureError {
     fn help(&self) -> Cow<'static, str> {
         match self {
             Self::Parameters(errors) => errors.help(),
+            Self::Cups { .. } => Cow::Owned(format!(
+                "List at most {MOST_CUPS}, those that you pour from. Alike cups are one cup."
+            )),
             Self::Limit { most, .. } => Cow::Owned(format!("Give a number from 1 to {most}.")),
             Self::Capacity { needs, .. } => Cow::Owned(format!("It must be {needs}.")),
             Self::NoTool => Cow::Borrowed(
@@ -109,7 +119,7 @@ impl Diagnose for MeasureError {
         match self {
             Self::Parameters(errors) => errors.parameter(),
             Self::NotReached { .. } => Some(Parameter::MassToMeasure),
-            Self::Capacity { .. } | Self::Limit { .. } | Self::NoTool => None,
+            Self::Capacity { .. } | Self::Cups { .. } | Self::Limit { .. } | Self::NoTool => None,
         }
     }
 }

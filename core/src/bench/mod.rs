@@ -31,7 +31,7 @@ use tools::ratio_floor;
 
 pub use error::{MeasureError, Shortfall};
 pub use formula::{DoseGiven, FormulaDeviation, dose_deviation, formula_deviation};
-pub use tools::{Balance, Bench, Cup, Handling, MOST_ACTS, MOST_SPOONS};
+pub use tools::{Balance, Bench, Cup, Handling, MOST_ACTS, MOST_CUPS, MOST_SPOONS};
 
 /// How a material lets itself be measured, the balance apart, which takes everything.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]

@@ -49,6 +49,19 @@ fn bench(balance: Option<Balance>, spoons: Vec<Volume>, cups: Vec<Cup>) -> Bench
 }
 
 #[test]
+fn a_bench_has_at_most_so_many_cups() {
+    let of = |count: usize| {
+        let cups = std::vec![cups()[0]; count];
+        Bench::new(None, spoons(), cups, Handling::default()).map(|bench| bench.cups().len())
+    };
+    assert_eq!(of(MOST_CUPS), Ok(MOST_CUPS));
+    let error = of(MOST_CUPS + 1).unwrap_err();
+    assert_eq!(error.to_string(), "The bench has 65 cups.");
+    assert_eq!(error.code(), "bench-cups");
+    assert!(error.help().contains("at most 64"), "{}", error.help());
+}
+
+#[test]
 fn the_balance_wins_and_the_spoons_stay_an_alternative() {
     // 12.4 g at 5 g a teaspoonful: 2 1/2 tsp give 12.5 g, +0.8 %.
     let bench = bench(Some(balance()), spoons(), Vec::new());

@@ -11,6 +11,9 @@ use crate::quantity::{Mass, MassDensity, Volume};
 /// The most spoons of different size a bench may have.
 pub const MOST_SPOONS: usize = 8;
 
+/// The most cups a bench may have: a plan tries each pot in each of them.
+pub const MOST_CUPS: usize = 64;
+
 /// The most acts that [`Handling::acts`] may allow.
 pub const MOST_ACTS: u32 = 16;
 
@@ -124,6 +127,7 @@ impl Bench {
     /// # Errors
     ///
     /// Numbers out of their ranges; [`MeasureError::Limit`] for a limit outside its range;
+    /// [`MeasureError::Cups`] for more than [`MOST_CUPS`];
     /// [`MeasureError::Capacity`] for a cup without a mark, a balance that holds less than it
     /// shows, or whose least load is more than half its capacity (a load above the capacity is
     /// split, and the parts must still be heavy enough).
@@ -134,6 +138,9 @@ impl Bench {
         limits: Handling,
     ) -> Result<Self, MeasureError> {
         check_limits(limits)?;
+        if cups.len() > MOST_CUPS {
+            return Err(MeasureError::Cups { found: cups.len() });
+        }
         let mut check = Check::new();
         if let Some(balance) = &balance {
             check_balance(balance, &mut check);

@@ -10,30 +10,12 @@ use alloc::string::{String, ToString};
 use super::reader::Node;
 use crate::codes::code;
 use crate::fault::{Fault, is_enough};
+use crate::letter::is_hidden;
 
 /// What is wrong with a character of a name.
-pub(super) fn odd(letter: char) -> Option<&'static str> {
+fn odd(letter: char) -> Option<&'static str> {
     match letter {
-        // Mongolian vowel separator, spaces of no width, joiners, marks of direction, invisible operators, variation
-        // selectors, byte order mark, tags.
-        '\u{ad}'
-        | '\u{34f}'
-        | '\u{61c}'
-        | '\u{115f}'
-        | '\u{1160}'
-        | '\u{17b4}'
-        | '\u{17b5}'
-        | '\u{180b}'..='\u{180f}'
-        | '\u{200b}'..='\u{200f}'
-        | '\u{2028}'..='\u{202e}'
-        | '\u{2060}'..='\u{206f}'
-        | '\u{2800}'
-        | '\u{3164}'
-        | '\u{fe00}'..='\u{fe0f}'
-        | '\u{feff}'
-        | '\u{ffa0}'
-        | '\u{fff9}'..='\u{fffb}'
-        | '\u{e0000}'..='\u{e0fff}' => Some("does not show, or changes the direction of the text"),
+        letter if is_hidden(letter) => Some("does not show, or changes the direction of the text"),
         '\u{300}'..='\u{36f}' => Some("is a mark that belongs to the letter before it"),
         letter if letter.is_control() => Some("is a control character"),
         _ => None,

@@ -15,6 +15,7 @@ use super::nearest::nearest;
 use super::path::Path;
 use crate::codes::code;
 use crate::fault::{Diagnose, Fault, Faults, is_enough};
+use crate::letter::cut_short;
 
 /// A value of a document and its place.
 pub(crate) struct Node<'a> {
@@ -129,11 +130,7 @@ impl<'a> Node<'a> {
 /// The beginning of `text`, if it is long.
 pub(crate) fn shortened(text: &str) -> String {
     const SHOWN: usize = 40;
-    let mut shown: String = text.chars().take(SHOWN).collect();
-    if text.chars().nth(SHOWN).is_some() {
-        shown.push('…');
-    }
-    shown
+    cut_short(text, SHOWN)
 }
 
 /// A name that people and paths can carry: one line, not empty, not endless.

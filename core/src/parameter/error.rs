@@ -11,6 +11,7 @@ use super::range::{Number, Outside, Shown};
 use super::{Parameter, PlainUnit};
 use crate::codes::codes;
 use crate::fault::Diagnose;
+use crate::letter::is_seen;
 
 /// One parameter of a call that is refused.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -97,7 +98,7 @@ impl Found {
     #[must_use]
     pub fn new(text: &str) -> Self {
         let mut found = Self { bytes: [0; 24], length: 0 };
-        for letter in text.chars().filter(|letter| !letter.is_control()) {
+        for letter in text.chars().filter(|letter| is_seen(*letter)) {
             let start = usize::from(found.length);
             let end = start.saturating_add(letter.len_utf8());
             let Some(place) = found.bytes.get_mut(start..end) else { break };

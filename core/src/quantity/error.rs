@@ -3,6 +3,7 @@
 use super::{Amount, Dimension, Rational, System, Unit};
 use crate::codes::codes;
 use crate::fault::Diagnose;
+use crate::letter::cut_short;
 use alloc::borrow::Cow;
 use alloc::format;
 use alloc::string::String;
@@ -336,13 +337,8 @@ fn capitalized(dimension: Dimension) -> impl fmt::Display {
     format!("{head}{}", letters.as_str())
 }
 
-/// The text as a message can hold it: cut short, its control characters replaced.
+/// The text as a message can hold it.
 pub(super) fn quoted(text: &str) -> String {
     const LONGEST: usize = 60;
-    let printable = |c: char| if c.is_control() { char::REPLACEMENT_CHARACTER } else { c };
-    let mut short: String = text.trim().chars().take(LONGEST).map(printable).collect();
-    if text.trim().chars().nth(LONGEST).is_some() {
-        short.push('…');
-    }
-    short
+    cut_short(text.trim(), LONGEST)
 }

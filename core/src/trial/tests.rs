@@ -230,6 +230,24 @@ fn a_dose_is_in_the_measures_that_it_went_in_with(#[case] log: Value, #[case] do
     assert_eq!(added.count(), log.as_array().unwrap().len());
 }
 
+/// A material may have the name of a look at the color: an amount of it is no color.
+#[rstest]
+#[case(json!("3 drops"))]
+#[case(json!({ "value": 3, "unit": "drops" }))]
+fn a_material_may_be_called_looks(#[case] amount: Value) {
+    let mut book: Value = serde_json::from_str(BOOK).unwrap();
+    book["materials"]["looks"] = book["materials"]["plum"].clone();
+    let book = book_from_text(&book.to_string()).unwrap_or_else(|faults| panic!("{faults}"));
+    let entry = json!({ "start": "1 cup", "log": [{ "looks": amount }] });
+    let found = trial(&entry, &book).unwrap();
+    let added: Vec<&str> = found
+        .additions()
+        .iter()
+        .map(|it| book.materials.get(it.material).unwrap().name.as_str())
+        .collect();
+    assert_eq!(added, ["clear-base", "looks"]);
+}
+
 #[test]
 fn from_an_empty_cup_nothing_is_taken_and_nothing_written() {
     let book = book();

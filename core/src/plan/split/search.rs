@@ -400,3 +400,47 @@ impl Search<'_> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::bound::bound;
+    use super::super::tests::{BLUE, Bench, PLAIN, RED, off, portion, shot, shots};
+    use super::*;
+
+    /// The first pot takes further formulas like any other, with and without chains.
+    #[test]
+    fn each_way_fills_the_first_pot_up() {
+        let wanted = [shots(0, 40.0, 1), shots(1, 50.0, 1)];
+        Bench::new(&[100.0; 2]).problem(&wanted, &off(&[PLAIN, RED]), |problem| {
+            let bound = bound(problem).unwrap();
+            let mut state = State::new(problem, 0);
+            let whole: Vec<Whole<'_>> = problem
+                .formulas
+                .iter()
+                .map(|formula| whole_portions(problem, formula, false, &mut state))
+                .collect();
+            for way in WAYS {
+                assert_eq!(first_fit(problem, &bound, &whole, way).used(), 1);
+            }
+        });
+    }
+    /// Only pots that have room for a shot, and can become what is asked for, are tried for each shot of it.
+    #[test]
+    fn pots_of_no_use_are_not_tried() {
+        let wanted = [shot(0, 60.0), shot(0, 95.0), shot(1, 60.0), shot(1, 20.0)];
+        Bench::new(&[100.0; 2]).problem(&wanted, &off(&[RED, BLUE]), |problem| {
+            let mut state = State::new(problem, 4);
+            for stage in 0..3 {
+                assert!(state.put(problem, stage, &portion(problem, stage), Look::Whole));
+            }
+            let (loose, open) = (Vec::new(), Vec::new());
+            let mut fit = Fit { problem, state, loose, seen: 0, open, taken: None };
+            // The second is full of red, and the fourth is empty: a chain's, or none's.
+            fit.candidates(1, &[], least_base(problem));
+            assert_eq!(fit.open, [2]);
+            assert_eq!(fit.loose, [0, 2, 3]);
+            fit.candidates(0, &[3], least_base(problem));
+            assert_eq!(fit.open, [3, 0]);
+        });
+    }
+}

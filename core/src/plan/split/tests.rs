@@ -5,7 +5,6 @@ use alloc::vec;
 use alloc::vec::Vec;
 
 use proptest::prelude::*;
-use rstest::rstest;
 use uom::si::mass::gram;
 use uom::si::ratio::ratio;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -38,22 +37,22 @@ fn formulas(doses: &[[i64; 2]], fresh_base: FreshBase) -> Precedence {
     Precedence::new(&doses.iter().map(one).collect::<Vec<_>>(), fresh_base).unwrap()
 }
 
-fn off(doses: &[[i64; 2]]) -> Precedence {
+pub(super) fn off(doses: &[[i64; 2]]) -> Precedence {
     formulas(doses, FreshBase::Off)
 }
 
-const PLAIN: [i64; 2] = [0, 0];
-const RED: [i64; 2] = [25, 0];
-const BLUE: [i64; 2] = [0, 25];
+pub(super) const PLAIN: [i64; 2] = [0, 0];
+pub(super) const RED: [i64; 2] = [25, 0];
+pub(super) const BLUE: [i64; 2] = [0, 25];
 
 /// A single shot of `grams`.
-fn shot(formula: usize, grams: f64) -> Wanted {
+pub(super) fn shot(formula: usize, grams: f64) -> Wanted {
     let (shot, none) = (g(grams), g(0.0));
     let (laminate, every) = (None, None);
     Wanted { formula, shot, returned: none, kept: none, shots: 1, laminate, every, key: 0 }
 }
 
-fn shots(formula: usize, grams: f64, shots: u32) -> Wanted {
+pub(super) fn shots(formula: usize, grams: f64, shots: u32) -> Wanted {
     Wanted { shots, ..shot(formula, grams) }
 }
 
@@ -68,7 +67,7 @@ fn cup(film: f64, heel: f64, capacity: &[f64]) -> Cup {
 }
 
 #[derive(Clone)]
-struct Bench {
+pub(super) struct Bench {
     cups: Vec<Cup>,
     least: Vec<Mass>,
     heats: Option<u32>,
@@ -78,7 +77,7 @@ struct Bench {
 
 impl Bench {
     /// One cup that holds this of each formula.
-    fn new(capacity: &[f64]) -> Self {
+    pub(super) fn new(capacity: &[f64]) -> Self {
         let count = capacity.len();
         let cups = vec![cup(0.0, 0.0, capacity)];
         let (least, hot) = (vec![g(0.0); count], vec![None; count]);
@@ -107,7 +106,7 @@ impl Bench {
     }
 
     /// Runs `look` on the checked problem.
-    fn problem<T>(
+    pub(super) fn problem<T>(
         &self,
         wanted: &[Wanted],
         precedence: &Precedence,
@@ -678,7 +677,7 @@ fn a_plan_has_no_more_pots_than_any_may_have() {
 }
 
 /// A single shot of `stage`.
-fn portion(problem: &Problem<'_>, stage: usize) -> Portion {
+pub(super) fn portion(problem: &Problem<'_>, stage: usize) -> Portion {
     let shots = vec![(stage, 1)];
     let (formula, take) = (problem.formula(stage), problem.take(&shots));
     Portion { formula, take, what: What::Plain(shots) }
@@ -913,37 +912,6 @@ fn quick_looks_are_counted() {
     let steps = Bench::new(&[100.0]).steps(&wanted, &off(&[RED]));
     // 15 each, and some 12 for what a pot holds and to put it in.
     assert!((25_000..29_000).contains(&steps), "{steps}");
-}
-
-/// Pots that share nothing with a formula, or have no room for any shot, are not tried for each shot of it.
-#[rstest]
-#[case::of_another_color(60.0, BLUE)]
-#[case::full(95.0, [50, 0])]
-fn pots_that_are_of_no_use_are_no_work(#[case] red: f64, #[case] other: [i64; 2]) {
-    let (two, bench) = (off(&[RED, other]), Bench::new(&[100.0; 2]));
-    // No two shots are as large, so that each is asked for.
-    let others = |n: u32| (0..n).map(|n| shot(1, 60.0 + 0.01 * f64::from(n)));
-    let steps = |reds: u32, n: u32| {
-        let wanted: Vec<Wanted> =
-            reds.gt(&0).then(|| shots(0, red, reds)).into_iter().chain(others(n)).collect();
-        bench.steps(&wanted, &two)
-    };
-    let (alone, beside) = (steps(0, 110) - steps(0, 10), steps(640, 110) - steps(640, 10));
-    // Each of 100 shots would be 10 steps more in each of 16 ways. Each formula looks over all pots once.
-    assert!(beside < alone + 100, "{beside} {alone}");
-}
-
-/// Ten pots are half full of red and ten of blue, and each has room for one shot of a body that goes with both: also the
-/// first of them, whichever the chains begin with.
-#[test]
-fn each_pot_that_has_room_is_filled_up() {
-    let bench = Bench::new(&[100.0; 3]);
-    for (plain, red, blue) in [(0, 1, 2), (2, 1, 0), (1, 0, 2), (1, 2, 0), (0, 2, 1), (2, 0, 1)] {
-        let mut doses = [PLAIN; 3];
-        (doses[red], doses[blue]) = (RED, BLUE);
-        let wanted = [shots(plain, 42.0, 20), shots(red, 55.0, 10), shots(blue, 55.0, 10)];
-        assert_eq!(bench.split(&wanted, &off(&doses)).pots.len(), 20, "{doses:?}");
-    }
 }
 
 #[test]

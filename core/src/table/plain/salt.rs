@@ -684,3 +684,34 @@ impl SaltForSinkRate {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use rstest::rstest;
+
+    use super::*;
+
+    /// Columns take what the total gives: a number out of its range is no answer there either.
+    #[rstest]
+    #[case(250.0, 1.0, 1.25, true)]
+    #[case(1e16, 1.0, 1.25, false)]
+    #[case(250.0, 26.0, 1.25, false)]
+    #[case(250.0, 1.0, 26.0, false)]
+    fn what_is_in_range_is_an_answer(
+        #[case] base_volume_ml: f64,
+        #[case] base_density_g_per_ml: f64,
+        #[case] finished_density_g_per_ml: f64,
+        #[case] is_answer: bool,
+    ) {
+        let salt = SaltForDensity {
+            base_volume_ml,
+            base_density_g_per_ml,
+            salt_density_g_per_ml: 2.0,
+            finished_density_g_per_ml,
+            voids: None,
+            most_solids: None,
+        };
+        assert_eq!(salt.total().1, is_answer);
+        assert_eq!(salt.calculate().is_ok(), is_answer);
+    }
+}
