@@ -424,6 +424,7 @@ mod tests {
             }
         });
     }
+
     /// Only pots that have room for a shot, and can become what is asked for, are tried for each shot of it.
     #[test]
     fn pots_of_no_use_are_not_tried() {
