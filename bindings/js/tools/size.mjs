@@ -4,10 +4,10 @@ import { brotliCompressSync, constants, gzipSync } from 'node:zlib'
 
 /** What is fetched for each purpose; its limit in KiB of gzip. */
 const PURPOSES = [
-  { name: 'all, in one file', entry: 'src/web.js', limit: 858 },
-  { name: 'before the first plan', entry: 'src/parts-web.js', without: '_rest', limit: 579 },
+  { name: 'all, in one file', entry: 'src/web.js', limit: 857 },
+  { name: 'before the first plan', entry: 'src/parts-web.js', without: '_rest', limit: 577 },
   { name: 'all, in two files', entry: 'src/parts-web.js', limit: 871 },
-  { name: 'plain numbers', entry: 'src/scalar-web.js', limit: 173 },
+  { name: 'plain numbers', entry: 'src/scalar-web.js', limit: 174 },
 ]
 
 const root = new URL('../', import.meta.url)

@@ -97,7 +97,7 @@ impl Diagnose for MeasureError {
         match self {
             Self::Parameters(errors) => errors.help(),
             Self::Cups { .. } => Cow::Owned(format!(
-                "List at most {MOST_CUPS}, those that you pour from. Alike cups are one cup."
+                "List at most {MOST_CUPS}, those that you pour from. Of alike cups one is enough."
             )),
             Self::Limit { most, .. } => Cow::Owned(format!("Give a number from 1 to {most}.")),
             Self::Capacity { needs, .. } => Cow::Owned(format!("It must be {needs}.")),

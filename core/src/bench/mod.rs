@@ -213,16 +213,34 @@ impl Bench {
         tolerance: Ratio,
     ) -> Result<Choice, MeasureError> {
         let wanted = Wanted::new(wanted, material, tolerance)?;
-        let mut tried = Vec::with_capacity(4);
-        tried.extend(self.balance().map(|balance| self.weigh(balance, wanted)));
-        if let Some(density) = material.by_volume {
-            tried.extend(self.fill(density, wanted));
-            tried.extend(self.spoon(density, wanted));
-        }
-        if let Some(drop) = material.drop {
-            tried.extend(self.drop(drop, wanted));
+        let mut tried = Vec::with_capacity(Tool::ALL.len());
+        for &tool in Tool::ALL {
+            tried.extend(self.by(tool, wanted, material));
         }
         choose(wanted, tried)
+    }
+
+    /// The nearest that `tool` comes to `wanted` of a material; `None` where it does not measure it, or for what
+    /// [`Bench::measure`] refuses.
+    pub(crate) fn nearest(
+        &self,
+        tool: Tool,
+        wanted: Mass,
+        material: &Manner,
+        tolerance: Ratio,
+    ) -> Option<Measure> {
+        let wanted = Wanted::new(wanted, material, tolerance).ok()?;
+        self.by(tool, wanted, material).map(|shortfall| shortfall.nearest)
+    }
+
+    /// How far a tool comes.
+    fn by(&self, tool: Tool, wanted: Wanted, material: &Manner) -> Option<Shortfall> {
+        match tool {
+            Tool::Balance => Some(self.weigh(self.balance()?, wanted)),
+            Tool::Cup => self.fill(material.by_volume?, wanted),
+            Tool::Spoons => self.spoon(material.by_volume?, wanted),
+            Tool::Drops => self.drop(material.drop?, wanted),
+        }
     }
 
     /// The readings that give no less than `mass`, by less than the readability more, and what they give; `None` where

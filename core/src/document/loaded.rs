@@ -2,11 +2,12 @@
 
 use alloc::sync::Arc;
 
+use super::resolve::book::resolved;
 use super::{BookDocument, Format, MadeFrom, OpenPlan, OrdersDocument, PlanDocument};
 use crate::book::Book;
 use crate::fault::Faults;
 use crate::plan::budget::Budget;
-use crate::plan::day::Day;
+use crate::plan::day::{Day, KnownRecipes};
 use crate::plan::{Plan, Quote};
 
 /// A shop's book, read once, checked, and ready to plan any number of days and to answer any number of requests. Its plans
@@ -26,6 +27,7 @@ use crate::plan::{Plan, Quote};
 pub struct LoadedBook {
     written: Arc<BookDocument>,
     ready: Arc<Book>,
+    recipes: Arc<KnownRecipes>,
 }
 
 impl LoadedBook {
@@ -66,7 +68,7 @@ impl LoadedBook {
         budget: &Budget<'_>,
     ) -> Result<PlanDocument, Faults> {
         let day = Day::resolve(&orders, &self.ready)?;
-        let plan = Plan::make_within(&self.ready, &day, budget)?;
+        let plan = Plan::make_knowing(&self.ready, &self.recipes, &day, budget)?;
         let made_from = Some(MadeFrom { book: Arc::clone(&self.written), orders });
         Ok(PlanDocument { format: Format::V1, made_from, plan })
     }
@@ -80,7 +82,8 @@ impl LoadedBook {
         orders: &OrdersDocument,
         budget: &Budget<'_>,
     ) -> Result<Quote, Faults> {
-        Quote::make_within(&self.ready, &Day::resolve(orders, &self.ready)?, budget)
+        let day = Day::resolve(orders, &self.ready)?;
+        Quote::make_knowing(&self.ready, &self.recipes, &day, budget)
     }
 
     /// Plans the day of an order list in JSON text.
@@ -125,7 +128,37 @@ impl TryFrom<Arc<BookDocument>> for LoadedBook {
     type Error = Faults;
 
     fn try_from(written: Arc<BookDocument>) -> Result<Self, Faults> {
-        let ready = Arc::new(Book::try_from(&*written)?);
-        Ok(Self { written, ready })
+        let (book, recipes) = resolved(&written)?;
+        Ok(Self { written, ready: Arc::new(book), recipes: Arc::new(recipes) })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::string::ToString;
+
+    use super::*;
+    use crate::document::small::{BOOK, orders};
+
+    // A loaded book keeps the recipes of its products; a book alone finds them each time.
+    #[test]
+    fn plans_and_quotes_are_those_of_the_book_alone() {
+        let mut written: serde_json::Value = serde_json::from_str(BOOK).unwrap();
+        written["formulas"]["deep"] =
+            serde_json::json!({ "per": "1 cup", "doses": { "blue": "40 drops" } });
+        let product = |overlap| serde_json::json!({ "mold": "worm", "formulas": ["sky", "deep", "body"], "overlap": overlap });
+        written["products"]["sum"] = product("add");
+        written["products"]["last"] = product("last");
+        let book = LoadedBook::from_text(&written.to_string()).unwrap();
+        let lines = r#"
+            { "order": "1", "product": "sum", "pieces": 9 },
+            { "order": "2", "product": "last", "pieces": 12 },
+            { "order": "3", "mold": "worm", "formulas": ["rust", "body"], "pieces": 5 }"#;
+        let document = OrdersDocument::from_text(&orders(lines)).unwrap();
+        let day = Day::resolve(&document, book.ready()).unwrap();
+        let quote = book.quote_within(&document, &Budget::default()).unwrap();
+        assert_eq!(quote, Quote::make(book.ready(), &day).unwrap());
+        let plan = book.plan(document).unwrap().plan;
+        assert_eq!(plan, Plan::make(book.ready(), &day).unwrap());
     }
 }

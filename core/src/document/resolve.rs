@@ -4,7 +4,7 @@
 //! reported together, each with its path.
 
 mod bench;
-mod book;
+pub(super) mod book;
 mod borrow;
 mod costing;
 pub(crate) mod date;
@@ -22,7 +22,6 @@ mod sink;
 mod there;
 mod vacuum;
 
-use alloc::collections::BTreeSet;
 use alloc::format;
 use alloc::string::{String, ToString};
 use alloc::sync::Arc;
@@ -37,13 +36,13 @@ use crate::bench::Bench;
 use crate::book::Mold;
 use crate::codes::{Code, code};
 use crate::fault::{Diagnose, Fault, Faults};
-use crate::formula::Overlap;
 use crate::json::named::Named;
 use crate::json::nearest::nearest;
 use crate::json::path::Path;
 use crate::material::Material;
 use crate::mix::Materials;
 use crate::parameter::Parameter;
+use crate::plan::day::KnownRecipes;
 use crate::quantity::{Dimension, Measurable, Measured, MeasuredAmount, Ratio, System};
 
 /// Makes of what is written what it says, and keeps all faults that are found on the way.
@@ -54,8 +53,8 @@ pub(crate) struct Resolver {
     pub(crate) faults: Vec<Fault>,
     /// The starter table, read when the first material is like one of its rows.
     starter: Option<Arc<Materials>>,
-    /// Formulas that were found to combine, so that a thousand order lines try them once.
-    combined: BTreeSet<(Vec<usize>, Overlap)>,
+    /// Recipes of the formulas that were found to combine, so that a thousand order lines try them once.
+    recipes: KnownRecipes,
     /// Names that may still be compared with names that are not known, so that a document with thousands of these is
     /// read as fast as others.
     to_compare: usize,
@@ -70,7 +69,7 @@ impl Resolver {
             system,
             faults: Vec::new(),
             starter: None,
-            combined: BTreeSet::new(),
+            recipes: KnownRecipes::new(),
             to_compare: MOST_COMPARED,
         }
     }

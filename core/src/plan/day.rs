@@ -6,6 +6,7 @@
 use alloc::borrow::Cow;
 use alloc::rc::Rc;
 use alloc::string::String;
+use alloc::sync::Arc;
 use alloc::vec::Vec;
 
 use super::one_or_more::OneOrMore;
@@ -103,7 +104,7 @@ pub(super) struct BatchLine<'a> {
 pub(super) struct DayRecipe<'a> {
     /// Its place among the day's recipes.
     pub(crate) number: usize,
-    pub(crate) recipe: Recipe,
+    pub(crate) recipe: Arc<Recipe>,
     /// The formulas that came to it first.
     pub(crate) formulas: Vec<&'a Formula>,
     /// Density hot and cold, fused.
@@ -121,6 +122,46 @@ pub(super) struct Pooled<'a> {
     pub(crate) batches: Vec<Batch<'a>>,
 }
 
+/// Recipes that were found when a book was read, so that no day needs to find them again.
+#[derive(Debug, Clone)]
+pub(crate) struct KnownRecipes {
+    /// By [`formulas_of`].
+    places: Places,
+    all: Vec<Arc<Recipe>>,
+}
+
+impl KnownRecipes {
+    /// None, of a book that was made otherwise.
+    pub(crate) const NONE: &'static Self = &Self::new();
+
+    pub(crate) const fn new() -> Self {
+        Self { places: Places::new(), all: Vec::new() }
+    }
+
+    /// Whether that of `layer` is known.
+    #[cfg(feature = "document")]
+    pub(crate) fn has(&self, layer: &Layer) -> bool {
+        self.of(&formulas_of(layer)).is_some()
+    }
+
+    /// Takes in that of `layer`.
+    #[cfg(feature = "document")]
+    pub(crate) fn add(&mut self, layer: &Layer, recipe: Recipe) {
+        self.places.get_or(formulas_of(layer), self.all.len());
+        self.all.push(Arc::new(recipe));
+    }
+
+    fn of(&self, formulas: &[u64]) -> Option<&Arc<Recipe>> {
+        self.all.get(self.places.get(formulas)?)
+    }
+}
+
+/// The formulas of a layer and what becomes of their overlap.
+fn formulas_of(layer: &Layer) -> Vec<u64> {
+    let formulas = layer.formulas.iter().map(|&index| index as u64);
+    formulas.chain([layer.overlap as u64]).collect()
+}
+
 /// The recipe of a layer.
 pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaError> {
     let formulas: Vec<&Formula> =
@@ -129,16 +170,27 @@ pub(crate) fn recipe_of(layer: &Layer, book: &Book) -> Result<Recipe, FormulaErr
 }
 
 /// The recipe of formulas that are to be poured: none of them is still to be found.
-fn poured(formulas: &[&Formula], overlap: Overlap, book: &Book) -> Result<Recipe, FormulaError> {
+fn poured(
+    formulas: &[&Formula],
+    overlap: Overlap,
+    book: &Book,
+    known: Option<&Arc<Recipe>>,
+) -> Result<Arc<Recipe>, FormulaError> {
     match formulas.iter().find(|formula| formula.is_to_be_found()) {
         Some(formula) => Err(FormulaError::ToBeFound(formula.name.clone())),
-        None => book.combined(formulas, overlap),
+        None => known
+            .map_or_else(|| book.combined(formulas, overlap).map(Arc::new), |it| Ok(it.clone())),
     }
 }
 
 /// Pools the lines of `day`. Faults go to the line that shows them first.
-pub(super) fn pool<'a>(book: &'a Book, day: &'a Day, faults: &mut Vec<Fault>) -> Pooled<'a> {
-    let mut recipes = Recipes::new(book);
+pub(super) fn pool<'a>(
+    book: &'a Book,
+    known: &'a KnownRecipes,
+    day: &'a Day,
+    faults: &mut Vec<Fault>,
+) -> Pooled<'a> {
+    let mut recipes = Recipes::new(book, known);
     let mut batches = Batches::default();
     for (number, line) in day.lines.iter().enumerate() {
         match Wanted::of(line, book) {
@@ -160,7 +212,7 @@ pub(crate) fn same_pieces(book: &Book, lines: Vec<Line>) -> Vec<Option<usize>> {
     let mut batches = alloc::vec![None; lines.len()];
     let (shelf, stock, pots, letters) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     let day = Day { day: None, lines, shelf, stock, pots, letters };
-    for batch in pool(book, &day, &mut Vec::new()).batches {
+    for batch in pool(book, KnownRecipes::NONE, &day, &mut Vec::new()).batches {
         for line in &batch.lines {
             if let Some(place) = batches.get_mut(line.number) {
                 *place = Some(batch.number);
@@ -198,8 +250,9 @@ impl<'a> Wanted<'a> {
 /// The day's recipes, which are all different, and where to find them.
 struct Recipes<'a> {
     book: &'a Book,
+    known: &'a KnownRecipes,
     all: Vec<Rc<DayRecipe<'a>>>,
-    /// By formulas and what becomes of their overlap: the place in `of_formulas`.
+    /// By [`formulas_of`] a layer: the place in `of_formulas`.
     by_formulas: Places,
     /// The recipe of formulas; `None` if they give none.
     of_formulas: Vec<Option<Rc<DayRecipe<'a>>>>,
@@ -208,9 +261,9 @@ struct Recipes<'a> {
 }
 
 impl<'a> Recipes<'a> {
-    fn new(book: &'a Book) -> Self {
-        let (by_formulas, by_ratios) = (Places::default(), Places::default());
-        Self { book, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
+    fn new(book: &'a Book, known: &'a KnownRecipes) -> Self {
+        let (by_formulas, by_ratios) = (Places::new(), Places::new());
+        Self { book, known, all: Vec::new(), by_formulas, of_formulas: Vec::new(), by_ratios }
     }
 
     /// Each layer with its recipe.
@@ -235,14 +288,14 @@ impl<'a> Recipes<'a> {
         line: usize,
         faults: &mut Vec<Fault>,
     ) -> Option<Rc<DayRecipe<'a>>> {
-        let key = layer.formulas.iter().map(|&index| index as u64);
-        let key = key.chain([layer.overlap as u64]).collect();
+        let key = formulas_of(layer);
+        let of_book = self.known.of(&key);
         let known = self.by_formulas.get_or(key, self.of_formulas.len());
         if let Some(known) = self.of_formulas.get(known) {
             return known.clone();
         }
-        let recipe =
-            poured(formulas, layer.overlap, self.book).map_err(|error| at_line(line, &error));
+        let recipe = poured(formulas, layer.overlap, self.book, of_book);
+        let recipe = recipe.map_err(|error| at_line(line, &error));
         let recipe =
             recipe.and_then(|it| self.intern(it, formulas).map_err(|error| at_line(line, &error)));
         let recipe = recipe.map_err(|fault| faults.push(fault)).ok();
@@ -252,7 +305,7 @@ impl<'a> Recipes<'a> {
 
     fn intern(
         &mut self,
-        recipe: Recipe,
+        recipe: Arc<Recipe>,
         formulas: &[&'a Formula],
     ) -> Result<Rc<DayRecipe<'a>>, RecipeError> {
         let ratios = exact_ratios(&recipe);
@@ -346,7 +399,7 @@ impl<'a> Batch<'a> {
 impl<'a> DayRecipe<'a> {
     fn new(
         number: usize,
-        recipe: Recipe,
+        recipe: Arc<Recipe>,
         formulas: &[&'a Formula],
         book: &Book,
     ) -> Result<Self, RecipeError> {
@@ -502,7 +555,7 @@ mod tests {
         let book = book_from_text(BOOK).unwrap();
         let day = orders_from_text(&orders(lines), &book).unwrap_or_else(|f| panic!("{f}"));
         let mut faults = Vec::new();
-        let pooled = pool(&book, &day, &mut faults);
+        let pooled = pool(&book, KnownRecipes::NONE, &day, &mut faults);
         check(&pooled, &faults);
     }
 
@@ -569,7 +622,7 @@ mod tests {
             let book = book_from_text(&alloc::string::ToString::to_string(&document)).unwrap();
             let line = r#"{ "order": "1", "mold": "worm", "formulas": ["body"], "pieces": 3 }"#;
             let day = orders_from_text(&orders(line), &book).unwrap();
-            let pooled = pool(&book, &day, &mut Vec::new());
+            let pooled = pool(&book, KnownRecipes::NONE, &day, &mut Vec::new());
             assert_eq!(pooled.recipes.len(), 1);
             pooled.recipes[0].holds(Kind::Salt, &book.materials)
         };
@@ -595,7 +648,7 @@ mod tests {
             let line = r#"{ "order": "1", "mold": "worm", "formulas": ["apart"], "pieces": 3 }"#;
             let day = orders_from_text(&orders(line), &book).unwrap();
             let mut faults = Vec::new();
-            let pooled = pool(&book, &day, &mut faults);
+            let pooled = pool(&book, KnownRecipes::NONE, &day, &mut faults);
             let fahrenheit = |temperature: ThermodynamicTemperature| {
                 libm::round(temperature.si() * 1.8 - 459.67) as i32
             };

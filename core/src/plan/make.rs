@@ -8,7 +8,7 @@ use super::assign::{Assigned, At, Layer, assign};
 use super::borrowed::borrowed;
 use super::budget::Budget;
 use super::cost::cost;
-use super::day::{Batch, Day, Pooled, pool};
+use super::day::{Batch, Day, KnownRecipes, Pooled, pool};
 use super::describe;
 use super::layout::{Layout, PotCup, PotLayout, TakenApart, note_companions, work};
 use super::pot::{PotError, Shots, Workshop, shots};
@@ -38,7 +38,19 @@ impl Plan {
     /// # Errors
     /// As [`Plan::make`]; more pots or work than the budget allows, or that its caller stopped it.
     pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
-        laid_out(book, day, budget, |workshop, layout, sums| workshop.describe(day, layout, sums))
+        Self::make_knowing(book, KnownRecipes::NONE, day, budget)
+    }
+
+    /// The same, with the recipes that are known of `book`.
+    pub(crate) fn make_knowing(
+        book: &Book,
+        known: &KnownRecipes,
+        day: &Day,
+        budget: &Budget<'_>,
+    ) -> Result<Self, Faults> {
+        laid_out(book, known, day, budget, |workshop, layout, sums| {
+            workshop.describe(day, layout, sums)
+        })
     }
 }
 
@@ -56,7 +68,17 @@ impl Quote {
     /// # Errors
     /// Those of [`Plan::make_within`].
     pub fn make_within(book: &Book, day: &Day, budget: &Budget<'_>) -> Result<Self, Faults> {
-        laid_out(book, day, budget, |workshop, layout, sums| workshop.quote(layout, sums))
+        Self::make_knowing(book, KnownRecipes::NONE, day, budget)
+    }
+
+    /// The same, with the recipes that are known of `book`.
+    pub(crate) fn make_knowing(
+        book: &Book,
+        known: &KnownRecipes,
+        day: &Day,
+        budget: &Budget<'_>,
+    ) -> Result<Self, Faults> {
+        laid_out(book, known, day, budget, |workshop, layout, sums| workshop.quote(layout, sums))
     }
 }
 
@@ -70,12 +92,13 @@ pub(super) struct Sums {
 /// Lays `day` out and shows it by `show`.
 fn laid_out<R>(
     book: &Book,
+    known: &KnownRecipes,
     day: &Day,
     budget: &Budget<'_>,
     show: impl FnOnce(&Workshop<'_>, &Layout<'_>, Sums) -> R,
 ) -> Result<R, Faults> {
     let mut faults = Vec::new();
-    let Pooled { recipes, batches } = pool(book, day, &mut faults);
+    let Pooled { recipes, batches } = pool(book, known, day, &mut faults);
     let keep = |batch| {
         let shots = shots(batch, book);
         shots.map_err(|error| faults.push(Fault::at(line_path(batch), &error))).ok()

@@ -6,7 +6,7 @@
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::day::{Batch, BatchLayer, Day, pool};
+use super::day::{Batch, BatchLayer, Day, KnownRecipes, pool};
 use super::{Draw, Plan, PlannedLine};
 use crate::book::Book;
 
@@ -22,7 +22,7 @@ pub(crate) fn is_complete(plan: &Plan) -> bool {
 
 /// States what lines and draws belong to, from the orders that the plan was made from. A draw that fits none stays as it is.
 pub(crate) fn complete(plan: &mut Plan, book: &Book, day: &Day) {
-    let batches = pool(book, day, &mut Vec::new()).batches;
+    let batches = pool(book, KnownRecipes::NONE, day, &mut Vec::new()).batches;
     for batch in &batches {
         for line in &batch.lines {
             if let Some(planned) = plan.lines.get_mut(line.number) {

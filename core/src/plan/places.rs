@@ -4,10 +4,14 @@ use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 
 /// Places by key. All keys are of one type, because each further type of map adds some 4 kB of code.
-#[derive(Default)]
+#[derive(Debug, Clone, Default)]
 pub(super) struct Places(BTreeMap<Vec<u64>, usize>);
 
 impl Places {
+    pub(super) const fn new() -> Self {
+        Self(BTreeMap::new())
+    }
+
     /// The place of `key`, if it has one.
     pub(super) fn get(&self, key: &[u64]) -> Option<usize> {
         self.0.get(key).copied()

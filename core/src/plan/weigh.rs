@@ -53,7 +53,7 @@ pub(crate) struct ToMix<'a> {
 pub(crate) struct Ways {
     /// The chosen way; if no tool keeps the tolerance, the nearest that the bench can do.
     pub(crate) best: Measure,
-    /// The best of every other tool, next best first.
+    /// The best of every other tool, next best first; only those that keep the tolerance, where one does.
     pub(crate) others: Vec<Measure>,
     /// Why no tool keeps the tolerance; `None` if one does.
     pub(crate) beyond: Option<MeasureError>,
@@ -183,8 +183,7 @@ pub(crate) fn choose(
         by_volume: by_volume.map(crate::material::ByVolume::density),
         drop: if counted { material.drop_mass(purpose).ok() } else { None },
     };
-    let measure = |tolerance: f64| tools.bench().measure(wanted, &manner, Ratio::from(tolerance));
-    let found = measure(tolerance);
+    let found = tools.bench().measure(wanted, &manner, Ratio::from(tolerance));
     let is_no_filling = |one: &Measure| to_the_marks.is_none() || one.tool != Tool::Cup;
     let (mut all, beyond) = match found {
         Ok(choice) => (core::iter::once(choice.best).chain(choice.others).collect(), None),
@@ -201,10 +200,8 @@ pub(crate) fn choose(
         // One act more is worth it if the fewest acts round off more than a level spoon scatters.
         let finer = [FINE, off / 1.5].into_iter().filter(|_| off > FINE);
         let mut finer = finer.filter_map(|finer| {
-            let found = measure(finer).ok()?;
-            let mut found = core::iter::once(found.best).chain(found.others);
-            let found = found.find(|finer| finer.tool == one.tool && finer.within)?;
-            (found.acts <= one.acts.saturating_add(1)).then_some(found)
+            let finer = tools.bench().nearest(one.tool, wanted, &manner, Ratio::from(finer))?;
+            (finer.within && finer.acts <= one.acts.saturating_add(1)).then_some(finer)
         });
         if let Some(finer) = finer.next() {
             *one = finer;
@@ -212,15 +209,20 @@ pub(crate) fn choose(
     }
     let beyond = beyond.filter(|_| to_the_marks.is_none());
     all.extend(to_the_marks);
+    if all.iter().any(|one| one.within) {
+        all.retain(|one| one.within);
+    }
     // A cup and spoons measure alike: keep the one with less handling.
     let by_volume = |one: &Measure| matches!(one.tool, Tool::Cup | Tool::Spoons);
     let handiest = all.iter().filter(|one| by_volume(one)).map(Measure::rank).min();
     all.retain(|one| !by_volume(one) || Some(one.rank()) == handiest);
-    all.sort_by_cached_key(|one| {
-        let is_own = is_own(one.tool, written);
-        let thousandths = libm::round(error(one, material, written, tools) * 1e3) as u64;
-        (!one.within, thousandths, !is_own, one.rank())
-    });
+    if all.len() > 1 {
+        all.sort_by_cached_key(|one| {
+            let is_own = is_own(one.tool, written);
+            let thousandths = libm::round(error(one, material, written, tools) * 1e3) as u64;
+            (thousandths, !is_own, one.rank())
+        });
+    }
     let mut all = all.into_iter();
     let best = all.next().ok_or(MeasureError::NoTool)?;
     Ok(Ways { best, others: all.collect(), beyond })

@@ -228,7 +228,8 @@ impl Diagnose for AmountError {
                 "Write a unit such as g, g/mL, kg/m3 or J/(g.K).".into()
             }
             Self::SeveralAmounts { .. } => {
-                "Write one number and one unit, such as 83 oz wt for 5 lb and 3 oz wt.".into()
+                "Write one number and one unit: 83 oz wt for 5 lb and 3 oz wt; of 2 to 3 drops, the number that you take."
+                    .into()
             }
             Self::UnknownBasis { .. } => {
                 "Write a per cent of base or of finished mix: 8 % of base, 20 % of finished, \

@@ -41,8 +41,22 @@ struct Room {
 }
 
 impl Room {
-    fn takes(&self, cold: f64, hot: f64) -> bool {
-        cold <= self.cold * (1.0 + ROUNDING) && hot <= self.hot * (1.0 + ROUNDING)
+    fn takes(&self, filled: &Filled) -> bool {
+        filled.cold <= self.cold * (1.0 + ROUNDING) && filled.hot <= self.hot * (1.0 + ROUNDING)
+    }
+}
+
+/// The volumes of a mix in mL: cold and liquid in its cup, and at shot temperature.
+#[derive(Debug)]
+struct Filled {
+    cold: f64,
+    hot: f64,
+}
+
+impl Filled {
+    fn of(shop: &Shop<'_>, recipe: &Recipe, grams: f64) -> Self {
+        let (hot, _) = shop.hot_and_cold(recipe);
+        Self { cold: grams / shop.cup_g_per_ml(recipe), hot: grams / hot }
     }
 }
 
@@ -540,13 +554,10 @@ impl<'a> Check<'a> {
                 format!("{at}: a share of {there} {name}, must be {wanted}")
             });
         }
-        let fills = holds / self.shop.cup_g_per_ml(recipe);
-        self.shown_as(&format!("{at}, fills"), &stage["fills"], fills);
-        let (hot, cold) = self.shop.hot_and_cold(recipe);
-        let fills_hot = holds / hot;
-        self.object(room.takes(fills, fills_hot), || {
-            format!("{at}: {fills} mL, hot {fills_hot} mL, in {room:?}")
-        });
+        let filled = Filled::of(self.shop, recipe, holds);
+        self.shown_as(&format!("{at}, fills"), &stage["fills"], filled.cold);
+        self.object(room.takes(&filled), || format!("{at}: {filled:?} mL in {room:?}"));
+        let (_, cold) = self.shop.hot_and_cold(recipe);
         self.shown_as(&format!("{at}, density"), &stage["density"], cold);
         let solids = self.shop.solids(recipe);
         self.shown_as(&format!("{at}, solids"), &stage["solids"], solids);
@@ -626,8 +637,7 @@ impl<'a> Check<'a> {
             more *= before.map_or(1.0, |before| before / base);
             before = Some(base);
             let holds = value(&stage["holds"]) + more;
-            let (hot, _) = self.shop.hot_and_cold(&recipe);
-            if !room.takes(holds / self.shop.cup_g_per_ml(&recipe), holds / hot) {
+            if !room.takes(&Filled::of(self.shop, &recipe, holds)) {
                 return true;
             }
         }

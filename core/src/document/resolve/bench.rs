@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::Resolver;
-use crate::bench::{Balance, Bench, Cup, Handling};
+use crate::bench::{Balance, Bench, Cup, Handling, MeasureError};
 use crate::book::{Injectors, Vessel};
 use crate::codes::code;
 use crate::document::book::BenchEntry;
@@ -92,7 +92,9 @@ impl Resolver {
             drops: entry.most_drops.unwrap_or(Handling::default().drops),
             ..Handling::default()
         };
-        let tools = self.keep(at, Bench::new(balance, spoons?, cups, handling));
+        let tools = Bench::new(balance, spoons?, cups, handling);
+        let at = if matches!(tools, Err(MeasureError::Cups { .. })) { &at_cups } else { at };
+        let tools = self.keep(at, tools);
         let count = entry.injector.count.unwrap_or(1);
         Some((tools?, vessels, Injectors { holds: holds?, keeps, count }))
     }

@@ -13,16 +13,25 @@ use crate::json::path::Path::At;
 use crate::json::reader::Name;
 use crate::material::Kind;
 use crate::mix::{MaterialId, Materials};
+use crate::plan::day::KnownRecipes;
 
 impl TryFrom<&BookDocument> for Book {
     type Error = Faults;
 
     fn try_from(document: &BookDocument) -> Result<Self, Faults> {
-        let mut resolver = Resolver::new(document.measures);
-        let book = resolver.book(document);
-        resolver.plausible(document);
-        resolver.finish(book)
+        resolved(document).map(|(book, _)| book)
     }
+}
+
+/// The book of `document`, with the recipes of its products.
+pub(in crate::document) fn resolved(
+    document: &BookDocument,
+) -> Result<(Book, KnownRecipes), Faults> {
+    let mut resolver = Resolver::new(document.measures);
+    let book = resolver.book(document);
+    resolver.plausible(document);
+    let recipes = core::mem::replace(&mut resolver.recipes, KnownRecipes::new());
+    resolver.finish(book.map(|book| (book, recipes)))
 }
 
 impl Resolver {

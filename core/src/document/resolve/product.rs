@@ -134,10 +134,9 @@ impl Resolver {
         });
         let layer = Layer { formulas: formulas?, share, overlap };
         // A recipe that cannot be had is reported where it is named, before any order asks for it.
-        let tried = (layer.formulas.clone(), overlap);
-        if !self.combined.contains(&tried) && self.is_sound(&layer, book) {
-            self.keep(path, recipe_of(&layer, book).map(|_| ()))?;
-            self.combined.insert(tried);
+        if !self.recipes.has(&layer) && self.is_sound(&layer, book) {
+            let recipe = self.keep(path, recipe_of(&layer, book))?;
+            self.recipes.add(&layer, recipe);
         }
         Some(layer)
     }

@@ -4,7 +4,7 @@ use crate::document::small::{BOOK, orders};
 use crate::document::{book_from_text, orders_from_text};
 use crate::plan::Plan;
 use crate::plan::budget::Budget;
-use crate::plan::day::{Pooled, pool};
+use crate::plan::day::{KnownRecipes, Pooled, pool};
 use crate::show::Note;
 use alloc::string::{String, ToString};
 use serde_json::{Value, json};
@@ -220,7 +220,7 @@ fn book(change: impl Fn(&mut Value)) -> Book {
 /// Looks at the pots of a day with these `lines` as they are built.
 fn look<T>(book: &Book, lines: &str, at: impl FnOnce(&Workshop<'_>) -> T) -> T {
     let day = orders_from_text(&orders(lines), book).unwrap_or_else(|f| panic!("{f}"));
-    let Pooled { recipes, batches } = pool(book, &day, &mut Vec::new());
+    let Pooled { recipes, batches } = pool(book, KnownRecipes::NONE, &day, &mut Vec::new());
     let all: Vec<Shots<'_>> = batches.iter().map(|batch| shots(batch, book).unwrap()).collect();
     let (names, cups, budget) = (ToolNames::of(book), PotCup::all(book), Budget::new());
     at(&Workshop { book, names, cups, recipes: &recipes, shots: &all, budget: &budget })

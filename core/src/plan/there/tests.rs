@@ -12,7 +12,7 @@ use crate::document::{book_from_text, orders_from_text};
 use crate::fault::{Diagnose, Faults};
 use crate::plan::Plan;
 use crate::plan::budget::Budget;
-use crate::plan::day::{Day, Pooled, pool};
+use crate::plan::day::{Day, KnownRecipes, Pooled, pool};
 use crate::plan::layout::PotCup;
 use crate::plan::one_or_more::OneOrMore;
 use crate::plan::pot::{DrawDraft, PotDraft, PotError, Shots, StageDraft, Workshop, shots};
@@ -287,7 +287,7 @@ pub(super) fn in_workshop<T>(
     let book = book_from_text(&book.to_string()).unwrap_or_else(|faults| panic!("{faults}"));
     let orders = json!({ "format": "pourwright/1.0", "lines": lines, "pots": pots });
     let day: Day = orders_from_text(&orders.to_string(), &book).unwrap_or_else(|f| panic!("{f}"));
-    let Pooled { recipes, batches } = pool(&book, &day, &mut Vec::new());
+    let Pooled { recipes, batches } = pool(&book, KnownRecipes::NONE, &day, &mut Vec::new());
     let shots: Vec<Shots<'_>> = batches.iter().map(|batch| shots(batch, &book).unwrap()).collect();
     let budget = Budget::default();
     let (names, cups) = (ToolNames::of(&book), PotCup::all(&book));
