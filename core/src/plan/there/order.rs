@@ -4,7 +4,7 @@ use alloc::vec;
 use alloc::vec::Vec;
 
 use super::Taken;
-use super::take::Place;
+use super::take::{Place, is_heated_for};
 use crate::plan::assign::WorkDraw;
 use crate::plan::pot::{DrawDraft, PotDraft};
 
@@ -104,15 +104,13 @@ impl<'a> Order<'_, 'a> {
     fn draw(&self, place: Place, shots: Option<u32>) -> Option<WorkDraw<'a>> {
         let stage = self.taken.pots.get(place.pot)?.stages.iter().nth(place.stage)?;
         let draft = stage.draws.get(place.draw)?;
-        let is_laminated = draft.of.batch.is_laminated();
         Some(WorkDraw {
             pot: place.pot,
             stage: place.stage,
             draw: place.draw,
             of: draft.of,
             shots: shots.unwrap_or(draft.shots),
-            // A pot is heated once for its plain shots, and for each laminated piece.
-            heated: place.draw == 0 || is_laminated,
+            heated: is_heated_for(place.draw, draft.of),
             wanted: None,
         })
     }

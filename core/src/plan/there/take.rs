@@ -82,6 +82,11 @@ impl<'a> Workshop<'a> {
     }
 }
 
+/// Whether a pot is heated for a stage's `draw`, counted from 0: once for its plain shots, and for each laminated piece.
+pub(super) fn is_heated_for(draw: usize, of: &Shots<'_>) -> bool {
+    draw == 0 || of.batch.is_laminated()
+}
+
 /// The shots given so far.
 struct Given<'w, 'a> {
     workshop: &'w Workshop<'a>,
@@ -311,8 +316,7 @@ impl<'a> Given<'_, 'a> {
             let mut stages = giving.stages.clone();
             match stages.get_mut(place).filter(|_| same.is_some()) {
                 Some(stage) => {
-                    // A pot is heated for each laminated piece.
-                    let again = is_laminated && giving.laminated.is_some();
+                    let again = is_heated_for(stage.draws.len(), batch);
                     stage.heats = stage.heats.saturating_add(u32::from(again));
                     stage.draws.push(draw);
                 }

@@ -233,6 +233,30 @@ fn shots_of_an_earlier_stage_move_the_layers_of_later_ones() {
     assert_eq!(stages(&plan, "A"), expected);
 }
 
+// Of some of these pots the layer was left, but not what the injector keeps at its heat: their days were refused.
+#[test]
+fn a_layer_after_plain_shots_is_a_heat_more() {
+    let book = with(&[("tail", "worm", &[("bare", 50), ("rust", 50)])]);
+    let lines = [plain("worm", &["bare"], 8), line("tail", 4)];
+    let mut layers = 0;
+    for grams in 95..135 {
+        let mut a = begun("A", &alloc::format!("{grams} g"), &[(1, 1, 2)]);
+        a["takes_more"] = json!(true);
+        let plan = planned(&book, &lines, &[a]);
+        let pot = plan.pots.iter().find(|pot| pot.pot == "A").unwrap();
+        let [stage] = &pot.stages[..] else { panic!("{grams} g") };
+        let shots: Vec<u32> = stage.draws.iter().map(|draw| draw.shots).collect();
+        let (expected, heats): (&[u32], u32) = if layers > 0 || shots.len() > 1 {
+            layers += 1;
+            (&[2, 1], 2)
+        } else {
+            (&[2], 1)
+        };
+        assert_eq!((shots.as_slice(), stage.heats), (expected, heats), "{grams} g");
+    }
+    assert!((5..35).contains(&layers), "{layers}");
+}
+
 #[test]
 fn pots_with_the_same_layer_shoot_other_pieces() {
     let book = with(&[("tail", "worm", &[("bare", 50), ("rust", 50)])]);
