@@ -1,6 +1,6 @@
 //! With nothing changed, the new plan is the rest of the old one.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use pourwright_tests::demo::{STARTER, json};
 use pourwright_tests::generate::documents;
@@ -8,7 +8,7 @@ use pourwright_tests::reference::plan::objections;
 use proptest::test_runner::{Config, TestRunner};
 use serde_json::{Value, json};
 
-use crate::noon::{Morning, but_heats, work};
+use crate::noon::{Morning, but_heats, draws_of, work};
 
 /// Why the rest of the `morning` after so many steps is not what it was; none where it is.
 fn rest_differs(morning: &Morning, steps: usize) -> Option<String> {
@@ -138,6 +138,37 @@ fn keeps_alike(plan: &Value) -> bool {
     })
 }
 
+/// Whether the shots that are left of each kind of pieces promise one of each shape, by the rejects and the confidence of the book.
+/// Where they do not, none of them is owed.
+fn promises(morning: &Morning, steps: usize) -> bool {
+    let plan = &morning.plan;
+    let book = &plan["made_from"]["book"];
+    let share = |value: &Value, default: f64| {
+        let percent = value.as_str().and_then(|text| text.strip_suffix('%'));
+        percent.map_or(default, |percent| percent.trim().parse::<f64>().expect("a number") / 100.0)
+    };
+    let confidence = share(&book["limits"]["confidence"], 0.9);
+    let mut left: BTreeMap<(u64, u64), u64> = BTreeMap::new();
+    for draw in draws_of(&morning.steps()[steps..], plan) {
+        let (line, layer) = (&draw["line"], &draw["layer"]);
+        let place = (line.as_u64().expect("a line"), layer.as_u64().expect("a layer"));
+        *left.entry(place).or_default() += draw["shots"].as_u64().expect("shots");
+    }
+    left.iter().all(|((line, _), &shots)| {
+        let lines = plan["lines"].as_array().expect("lines").iter();
+        let kind: Vec<&Value> = lines.filter(|one| one["pooled_with"] == *line).collect();
+        let mold = &book["molds"][kind[0]["mold"].as_str().expect("a mold")];
+        let rejects = share(&mold["rejects"], share(&book["limits"]["rejects"], 0.0));
+        let shapes: BTreeSet<Option<&str>> = kind.iter().map(|one| one["shape"].as_str()).collect();
+        let good = shapes.iter().map(|shape| {
+            let cavities = &mold["cavities"];
+            let count = shape.map_or(cavities, |shape| &cavities[shape]["count"]);
+            1.0 - rejects.powf((shots * count.as_u64().expect("a count")) as f64)
+        });
+        good.product::<f64>() >= confidence
+    })
+}
+
 /// The new plan is a plan like any other: judged from its own documents.
 #[test]
 fn the_rest_of_random_days_is_as_planned() {
@@ -148,7 +179,8 @@ fn the_rest_of_random_days_is_as_planned() {
         let (book, orders) = (documents.book.to_string(), documents.orders.to_string());
         let Ok(morning) = Morning::of(&book, &orders) else { return Ok(()) };
         let steps = (morning.steps().len() as f64 * part) as usize;
-        let differs = rest_differs(&morning, steps).filter(|_| keeps_alike(&morning.plan));
+        let differs = rest_differs(&morning, steps)
+            .filter(|_| keeps_alike(&morning.plan) && promises(&morning, steps));
         proptest::prop_assert!(
             differs.is_none(),
             "{}\n{book}\n{orders}",

@@ -92,3 +92,17 @@ pub(crate) fn work(steps: &[Value], plan: &Value) -> BTreeMap<String, u64> {
     }
     work
 }
+
+/// The draws that steps shoot, one for each time.
+pub(crate) fn draws_of<'v>(steps: &'v [Value], plan: &'v Value) -> Vec<&'v Value> {
+    let mut draws = Vec::new();
+    for step in steps.iter().filter(|step| step["kind"] == "shoot") {
+        for at in step["at"].as_array().into_iter().flatten() {
+            let pots = plan["pots"].as_array().expect("pots");
+            let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
+            let stage = &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1];
+            draws.push(&stage["draws"][at["draw"].as_u64().expect("a draw") as usize - 1]);
+        }
+    }
+    draws
+}
