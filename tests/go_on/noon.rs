@@ -76,9 +76,7 @@ pub(crate) fn work(steps: &[Value], plan: &Value) -> BTreeMap<String, u64> {
     let mut work = BTreeMap::new();
     for step in steps {
         for at in step["at"].as_array().into_iter().flatten() {
-            let pots = plan["pots"].as_array().expect("pots");
-            let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
-            let stage = &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1];
+            let stage = stage_at(at, plan);
             let place = format!("{} {}", at["pot"], stage["formulas"]);
             for item in step["items"].as_array().into_iter().flatten() {
                 if item["weigh"].is_u64() {
@@ -93,14 +91,41 @@ pub(crate) fn work(steps: &[Value], plan: &Value) -> BTreeMap<String, u64> {
     work
 }
 
+/// Of each material that goes into a pot, named as by [`work`], the same by its other measures.
+pub(crate) fn otherwise(steps: &[Value], plan: &Value) -> BTreeMap<String, Vec<String>> {
+    let mut otherwise = BTreeMap::new();
+    for step in steps {
+        for at in step["at"].as_array().into_iter().flatten() {
+            let stage = stage_at(at, plan);
+            let place = format!("{} {}", at["pot"], stage["formulas"]);
+            for item in step["items"].as_array().into_iter().flatten() {
+                let Some(number) = item["weigh"].as_u64() else { continue };
+                let material = item["material"].as_str().expect("a material");
+                let others = stage["weigh"][number as usize - 1]["others"].as_array();
+                let measures = others.expect("others").iter().map(|other| &other["measure"]);
+                let text = |measure: &Value| {
+                    let measure = measure.as_str().expect("a measure");
+                    format!("{place} {}", json!(format!("{material}: {measure}")))
+                };
+                otherwise.insert(format!("{place} {}", item["text"]), measures.map(text).collect());
+            }
+        }
+    }
+    otherwise
+}
+
+fn stage_at<'v>(at: &Value, plan: &'v Value) -> &'v Value {
+    let pots = plan["pots"].as_array().expect("pots");
+    let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
+    &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1]
+}
+
 /// The draws that steps shoot, one for each time.
 pub(crate) fn draws_of<'v>(steps: &'v [Value], plan: &'v Value) -> Vec<&'v Value> {
     let mut draws = Vec::new();
     for step in steps.iter().filter(|step| step["kind"] == "shoot") {
         for at in step["at"].as_array().into_iter().flatten() {
-            let pots = plan["pots"].as_array().expect("pots");
-            let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
-            let stage = &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1];
+            let stage = stage_at(at, plan);
             draws.push(&stage["draws"][at["draw"].as_u64().expect("a draw") as usize - 1]);
         }
     }

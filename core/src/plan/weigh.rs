@@ -504,6 +504,26 @@ mod tests {
         assert_eq!(weigh.best.measure, "104 drops");
     }
 
+    // A scale of 0.1 g shows 1.8 g to 2.8 %: not to 2 %, but far surer than a drop that is known to 40 %.
+    #[test]
+    fn what_keeps_the_tolerance_goes_before_what_does_not() {
+        let drop = ("blue", "drop", "0.045 g ± 0.018");
+        let weigh = one(
+            &book(&[drop, ("blue", "tolerance", "2 %")], "0.1 g"),
+            "blue",
+            1.8,
+            WrittenIn::Mass,
+        );
+        assert_eq!((tools(&weigh), &*weigh.best.measure), (Vec::from([Tool::Drops]), "40 drops"));
+        let weigh = one(
+            &book(&[drop, ("blue", "tolerance", "3 %")], "0.1 g"),
+            "blue",
+            1.8,
+            WrittenIn::Mass,
+        );
+        assert_eq!(tools(&weigh), [Tool::Balance, Tool::Drops]);
+    }
+
     // By hand, of salt written in spoons: two level spoonfuls are sure to √(2.9² + (3/√2)²) = 3.6 %; weighed they are as
     // sure as what a spoonful weighs.
     #[rstest]
