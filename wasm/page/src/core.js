@@ -1,17 +1,13 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
 import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
-import { loaded } from './files.js'
 import { withNothing } from './nothing.js'
 
 /** The compiled module, for workers too. */
 export let module = null
 
-/** Loads the library. */
-export async function load() {
-  const response = await loaded('module')
-  // A browser compiles while it loads only what has the right type, which not every server sends.
-  const typed = response.headers.get('content-type') === 'application/wasm'
-  module = await (typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer()))
+/** Loads the library from its module, once that is compiled. */
+export async function load(compiled) {
+  module = await compiled
   await init(module)
 }
 

@@ -1,6 +1,6 @@
 // Finds the entries of the book and the orders that are still the demo's, and so invented. Each entry is compared with the demo:
 // one that the maker has changed or added is not invented, whatever a document says about itself.
-import { demo } from './storage.js'
+import { demo } from './begin.js'
 import { state } from './state.js'
 import { say } from './words.js'
 

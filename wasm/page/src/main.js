@@ -1,6 +1,7 @@
 // The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, followPrinting, goToItem, isWhole } from './bench.js'
+import { compiled, demo } from './begin.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
@@ -28,7 +29,7 @@ import { about, day } from './show.js'
 import { change, onChange, scaleOf, state } from './state.js'
 import { shownPlan, shownPots, shownSteps } from './shown.js'
 import { sayOf } from './steps.js'
-import { begun, demo, follow, keepNow, keepSoon, keptLast } from './storage.js'
+import { begun, follow, keepNow, keepSoon, keptLast } from './storage.js'
 import { clockOf, isOver, keepAwake, readySound, runTimers, start, timerBar, timerOf } from './timers.js'
 import { updateNotice, watchForUpdate } from './update.js'
 import { VIEWS, foldViews, titleOf, view, viewLinks } from './views.js'
@@ -287,7 +288,7 @@ async function documents() {
 }
 
 async function begin() {
-  await Promise.all([load(), documents(), lookForDemo(), lookForOthers()])
+  await Promise.all([load(compiled), documents(), lookForDemo(), lookForOthers()])
   begun()
   followGloves()
   followPrinting()

@@ -1,6 +1,7 @@
 // One pot: what goes into it for an amount of base, and what to add if something else went in.
 import { html, nothing } from '../vendor/lit-html/lit-html.js'
 import { asked } from './asked.js'
+import { demo } from './begin.js'
 import { ask } from './core.js'
 import { messages, faultsAt, fieldId } from './faults.js'
 import { choice, field, stepper, textInput } from './fields.js'
@@ -10,7 +11,7 @@ import { wantedByAmount, wantedByPot } from './meant.js'
 import { inEnglish, ofLibrary } from './library.js'
 import { both, off, short } from './show.js'
 import { change, state } from './state.js'
-import { demo, takeIn } from './storage.js'
+import { takeIn } from './storage.js'
 import { local, say } from './words.js'
 import { putRight, shownChange } from './work.js'
 

@@ -1,6 +1,7 @@
 // What is planned, when, and where. The plan that is worked by is kept while the orders change: then the library is asked how
 // the day goes on from what is done. A day of ordinary size is planned at once, here. A larger one is planned in a worker: the
 // page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
+import { isOtherOpen } from './begin.js'
 import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
 import { addressOf } from './files.js'
 import { change, state } from './state.js'
@@ -261,21 +262,9 @@ function note(on) {
 /** Whether another tab is open: a note is then about its planning, which is under way. */
 let isOther = false
 
-/**
- * Looks for other tabs, before the first planning. Each holds a lock for as long as it lives; a browser that has none, over plain
- * http, takes every note for that of an earlier visit.
- */
+/** Looks for other tabs, before the first planning. Where none can be seen, every note is taken for that of an earlier visit. */
 export async function lookForOthers() {
-  const { locks } = navigator
-  if (!locks) return
-  const isHeld = async () => (await locks.query()).held.some(({ name }) => name === NOTE)
-  isOther = await isHeld()
-  // The page that this one replaces lets go a moment later.
-  for (let times = 0; isOther && times < 5; times += 1) {
-    await new Promise((done) => setTimeout(done, 20))
-    isOther = await isHeld()
-  }
-  locks.request(NOTE, { mode: 'shared' }, () => new Promise(() => {}))
+  isOther = await isOtherOpen
 }
 
 function noted() {

@@ -1,8 +1,8 @@
 // The records of days, in the browser's store. They have one of their own: there may be hundreds, and none is written again at
 // each tick.
+import { done } from './begin.js'
 import { ask } from './core.js'
 import { change, state } from './state.js'
-import { done } from './storage.js'
 import { say } from './words.js'
 
 const NAME = 'pourwright-records'

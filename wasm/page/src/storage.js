@@ -1,5 +1,5 @@
 // Storage in the browser between visits, and files. Nothing leaves this machine.
-import { loaded } from './files.js'
+import { opened } from './begin.js'
 import { KEPT, change, state } from './state.js'
 import { say } from './words.js'
 
@@ -89,22 +89,12 @@ function clocksOf(timers, had = [], other = []) {
   return [...other.filter((timer) => !isIn(stopped)(timer)), ...begun]
 }
 
-/** The result of a request to the browser's store. */
-export const done = (request) =>
-  new Promise((resolve, reject) => {
-    request.onsuccess = () => resolve(request.result)
-    request.onerror = () => reject(request.error)
-  })
-
 /** The text on disk; undefined if there is none. Without IndexedDB there never is, and the page shows that. */
 async function onDisk() {
   try {
-    const opening = indexedDB.open(KEY, 1)
-    opening.onupgradeneeded = () => opening.result.createObjectStore('state')
-    disk = await done(opening)
-    // Another tab or a later version may want to delete or change it.
-    disk.onversionchange = () => disk.close()
-    return await done(disk.transaction('state').objectStore('state').get('all'))
+    const { disk: there, text } = await opened
+    disk = there
+    return await text
   } catch (failure) {
     late = lateOnly(failure)
     state.unkept = late
@@ -247,18 +237,6 @@ export function takeIn(read) {
     .catch((failure) => change({ notice: say('store.unreadable', { why: failure.message }) }))
     .finally(() => change({ reading: state.reading - 1 }))
 }
-
-/** The documents of the demo: `book`, `orders`, and the request `correct` of a pot that was poured wrong. */
-export function demo() {
-  loadedDemo ??= loaded('demo').then((response) => response.json())
-  // After a failure it is loaded again.
-  loadedDemo.catch(() => {
-    loadedDemo = null
-  })
-  return loadedDemo
-}
-
-let loadedDemo = null
 
 /** Saves a document as a file. */
 export function saveFile(name, document_) {

@@ -6,8 +6,8 @@ import { test } from 'node:test'
 import { brotliDecompressSync } from 'node:zlib'
 import { built, open, person, visit } from './support.mjs'
 
-/** Files of a visit: index, style, script, module, demo; the manifest and its icon. */
-const REQUESTS = 7
+/** Files of a visit: index, style, what begins, script, module, demo; the manifest and its icon. */
+const REQUESTS = 8
 
 person('draws clocks alone, and the page when one is over', { clock: '2027-03-02T08:00:00' }, async (page) => {
   await page.clock.pauseAt('2027-03-02T08:10:00')

@@ -63,7 +63,7 @@ export async function withSources(context) {
     if (!exported.has(file)) return route.fulfill({ status: 404, body: `src/page.js does not export ${file}` })
     const source = await read(`wasm/page/src/${file}`)
     const own = [...source.matchAll(/^export (?:async )?(?:const|let|function|class) (\w+)/gm)].map(([, name]) => name)
-    const page = `await import(document.querySelector('script[type="module"]').src)`
+    const page = `await import(document.querySelector('script[src*="/page-"]').src)`
     return route.fulfill({
       contentType: 'text/javascript',
       body: `const { ${exported.get(file)}: own } = ${page}\nexport const { ${own.join(', ')} } = own\n`,
@@ -203,7 +203,7 @@ export const sheetOf = (page) =>
     const {
       Book,
       state: { state },
-    } = await import(document.querySelector('script[type="module"]').src)
+    } = await import(document.querySelector('script[src*="/page-"]').src)
     const book = new Book(state.book)
     return `${book.sheet(state.orders)}\n${book.notes(state.orders)}`
   })

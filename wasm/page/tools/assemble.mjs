@@ -26,15 +26,15 @@ async function named(name, content) {
 
 const hashOf = (content) => createHash('sha256').update(content).digest('hex')
 
-/** The languages that are loaded on demand, each a file of its own, by the name that the sources import. */
-const languages = new Map()
+/** Sources that are files of their own, by the name that others import them by: what begins, and languages, loaded on demand. */
+const apart = new Map()
 
 /** What sources import by the name that it has in the page: the library, lit-html, and languages. */
 const found = {
   name: 'found',
   setup(build) {
-    build.onResolve({ filter: /^\.\/words\// }, ({ path, kind }) =>
-      kind === 'dynamic-import' ? { path: `./${languages.get(path)}`, external: true } : undefined,
+    build.onResolve({ filter: /^\.\// }, ({ path, kind }) =>
+      apart.has(path) && kind !== 'entry-point' ? { path: `./${apart.get(path)}`, external: true } : undefined,
     )
     const at = (part, folder) =>
       build.onResolve({ filter: new RegExp(`/${part}/`) }, ({ path }) => ({
@@ -88,8 +88,9 @@ const files = {
   form: await named('form.json', JSON.stringify({ properties, $defs, units, starter })),
 }
 files.worker = await bundled('src/plan-worker.js')
+apart.set('./begin.js', await bundled('src/begin.js'))
 for (const file of await readdir(join(page, 'src/words'))) {
-  if (/^(?!en\b).*\.js$/.test(file)) languages.set(`./words/${file}`, await bundled(`src/words/${file}`))
+  if (/^(?!en\b).*\.js$/.test(file)) apart.set(`./words/${file}`, await bundled(`src/words/${file}`))
 }
 const main = await bundled('src/page.js')
 const style = await bundled('static/styles.css')
@@ -108,7 +109,12 @@ async function fill(file, values) {
   const filled = text.replaceAll(/@([A-Z]+)@/g, (mark, name) => values[name] ?? mark)
   await writeFile(join(out, file), filled)
 }
-await fill('index.html', { MAIN: `files/${main}`, STYLE: `files/${style}`, MODULE: `files/${files.module}` })
+await fill('index.html', {
+  BEGIN: `files/${apart.get('./begin.js')}`,
+  MAIN: `files/${main}`,
+  STYLE: `files/${style}`,
+  MODULE: `files/${files.module}`,
+})
 
 const all = async () =>
   (await readdir(out, { recursive: true, withFileTypes: true }))

@@ -134,7 +134,7 @@ async function handlingOf(browser, address) {
   await page.locator('html[data-ready]').waitFor()
   // However busy this machine is, the day is planned in the page, as it is where nothing else runs.
   await page.evaluate(async () => {
-    const { planning } = await import(document.querySelector('script[type="module"]').src)
+    const { planning } = await import(document.querySelector('script[src*="/page-"]').src)
     planning.limits.here = Infinity
   })
   const session = await slowed(context, page, null)
