@@ -8,7 +8,7 @@ use pourwright_tests::reference::plan::objections;
 use proptest::test_runner::{Config, TestRunner};
 use serde_json::{Value, json};
 
-use crate::noon::{Morning, but_heats, draws_of, otherwise, work};
+use crate::noon::{Morning, but_heats, otherwise, shots_of, work};
 
 /// Why the rest of the `morning` after so many steps is not what it was; none where it is.
 fn rest_differs(morning: &Morning, steps: usize) -> Option<String> {
@@ -161,15 +161,10 @@ fn promises(morning: &Morning, steps: usize) -> bool {
         percent.map_or(default, |percent| percent.trim().parse::<f64>().expect("a number") / 100.0)
     };
     let confidence = share(&book["limits"]["confidence"], 0.9);
-    let mut left: BTreeMap<(u64, u64), u64> = BTreeMap::new();
-    for draw in draws_of(&morning.steps()[steps..], plan) {
-        let (line, layer) = (&draw["line"], &draw["layer"]);
-        let place = (line.as_u64().expect("a line"), layer.as_u64().expect("a layer"));
-        *left.entry(place).or_default() += draw["shots"].as_u64().expect("shots");
-    }
-    left.iter().all(|((line, _), &shots)| {
+    let left = shots_of(&morning.steps()[steps..], plan);
+    left.into_iter().all(|((line, _), shots)| {
         let lines = plan["lines"].as_array().expect("lines").iter();
-        let kind: Vec<&Value> = lines.filter(|one| one["pooled_with"] == *line).collect();
+        let kind: Vec<&Value> = lines.filter(|one| one["pooled_with"] == line).collect();
         let mold = &book["molds"][kind[0]["mold"].as_str().expect("a mold")];
         let rejects = share(&mold["rejects"], share(&book["limits"]["rejects"], 0.0));
         let shapes: BTreeSet<Option<&str>> = kind.iter().map(|one| one["shape"].as_str()).collect();

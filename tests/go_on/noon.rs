@@ -71,21 +71,50 @@ pub(crate) fn but_heats(steps: &[Value]) -> BTreeSet<(String, String)> {
     items(steps).into_iter().collect()
 }
 
+/// An item of a step at one pot.
+#[derive(Clone, Copy)]
+struct PotItem<'v> {
+    at: &'v Value,
+    stage: &'v Value,
+    item: &'v Value,
+}
+
+impl<'v> PotItem<'v> {
+    /// The pot and the formulas that it is at.
+    fn place(self) -> String {
+        format!("{} {}", self.at["pot"], self.stage["formulas"])
+    }
+
+    /// The draw that it shoots.
+    fn draw(self) -> &'v Value {
+        &self.stage["draws"][self.at["draw"].as_u64().expect("a draw") as usize - 1]
+    }
+}
+
+/// The items of steps, at each pot that these are at.
+fn items_of_pots<'v>(
+    steps: &'v [Value],
+    plan: &'v Value,
+) -> impl Iterator<Item = PotItem<'v>> + use<'v> {
+    let list = |value: &'v Value| value.as_array().into_iter().flatten();
+    steps.iter().flat_map(move |step| {
+        list(&step["at"]).flat_map(move |at| {
+            let pots = plan["pots"].as_array().expect("pots");
+            let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
+            let stage = &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1];
+            list(&step["items"]).map(move |item| PotItem { at, stage, item })
+        })
+    })
+}
+
 /// What goes into pots and comes out of them, by pot and formulas: materials with their measures, shots by mold.
 pub(crate) fn work(steps: &[Value], plan: &Value) -> BTreeMap<String, u64> {
     let mut work = BTreeMap::new();
-    for step in steps {
-        for at in step["at"].as_array().into_iter().flatten() {
-            let stage = stage_at(at, plan);
-            let place = format!("{} {}", at["pot"], stage["formulas"]);
-            for item in step["items"].as_array().into_iter().flatten() {
-                if item["weigh"].is_u64() {
-                    *work.entry(format!("{place} {}", item["text"])).or_default() += 1;
-                } else if let Some(shots) = item["shots"].as_u64() {
-                    let draw = &stage["draws"][at["draw"].as_u64().expect("a draw") as usize - 1];
-                    *work.entry(format!("{place} {}", draw["mold"])).or_default() += shots;
-                }
-            }
+    for one in items_of_pots(steps, plan) {
+        if one.item["weigh"].is_u64() {
+            *work.entry(format!("{} {}", one.place(), one.item["text"])).or_default() += 1;
+        } else if let Some(shots) = one.item["shots"].as_u64() {
+            *work.entry(format!("{} {}", one.place(), one.draw()["mold"])).or_default() += shots;
         }
     }
     work
@@ -93,41 +122,28 @@ pub(crate) fn work(steps: &[Value], plan: &Value) -> BTreeMap<String, u64> {
 
 /// Of each material that goes into a pot, named as by [`work`], the same by its other measures.
 pub(crate) fn otherwise(steps: &[Value], plan: &Value) -> BTreeMap<String, Vec<String>> {
-    let mut otherwise = BTreeMap::new();
-    for step in steps {
-        for at in step["at"].as_array().into_iter().flatten() {
-            let stage = stage_at(at, plan);
-            let place = format!("{} {}", at["pot"], stage["formulas"]);
-            for item in step["items"].as_array().into_iter().flatten() {
-                let Some(number) = item["weigh"].as_u64() else { continue };
-                let material = item["material"].as_str().expect("a material");
-                let others = stage["weigh"][number as usize - 1]["others"].as_array();
-                let measures = others.expect("others").iter().map(|other| &other["measure"]);
-                let text = |measure: &Value| {
-                    let measure = measure.as_str().expect("a measure");
-                    format!("{place} {}", json!(format!("{material}: {measure}")))
-                };
-                otherwise.insert(format!("{place} {}", item["text"]), measures.map(text).collect());
-            }
-        }
-    }
-    otherwise
+    let weighed = items_of_pots(steps, plan).filter_map(|one| {
+        let PotItem { stage, item, .. } = one;
+        let (place, number) = (one.place(), item["weigh"].as_u64()?);
+        let material = item["material"].as_str().expect("a material");
+        let others = stage["weigh"][number as usize - 1]["others"].as_array();
+        let text = |other: &Value| {
+            let measure = other["measure"].as_str().expect("a measure");
+            format!("{place} {}", json!(format!("{material}: {measure}")))
+        };
+        let others = others.expect("others").iter().map(text).collect();
+        Some((format!("{place} {}", item["text"]), others))
+    });
+    weighed.collect()
 }
 
-fn stage_at<'v>(at: &Value, plan: &'v Value) -> &'v Value {
-    let pots = plan["pots"].as_array().expect("pots");
-    let pot = pots.iter().find(|pot| pot["pot"] == at["pot"]).expect("its pot");
-    &pot["stages"][at["stage"].as_u64().expect("a stage") as usize - 1]
-}
-
-/// The draws that steps shoot, one for each time.
-pub(crate) fn draws_of<'v>(steps: &'v [Value], plan: &'v Value) -> Vec<&'v Value> {
-    let mut draws = Vec::new();
-    for step in steps.iter().filter(|step| step["kind"] == "shoot") {
-        for at in step["at"].as_array().into_iter().flatten() {
-            let stage = stage_at(at, plan);
-            draws.push(&stage["draws"][at["draw"].as_u64().expect("a draw") as usize - 1]);
-        }
+/// Shots of steps, by line and layer.
+pub(crate) fn shots_of(steps: &[Value], plan: &Value) -> BTreeMap<(u64, u64), u64> {
+    let mut all = BTreeMap::new();
+    for one in items_of_pots(steps, plan) {
+        let Some(shots) = one.item["shots"].as_u64() else { continue };
+        let number = |key: &str| one.draw()[key].as_u64().expect("a number");
+        *all.entry((number("line"), number("layer"))).or_default() += shots;
     }
-    draws
+    all
 }
