@@ -21,7 +21,7 @@ async function press(page) {
 
 const count = (page, selector) => page.$$eval(selector, (found) => found.length)
 const foot = (page) => page.$eval('.foot', (part) => part.innerText)
-const ready = (page) => page.waitForSelector('html[data-ready]')
+const ready = (page) => page.waitForSelector('html[data-whole]')
 
 const TICKED = '[role="checkbox"][aria-checked="true"]'
 

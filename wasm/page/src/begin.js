@@ -2,11 +2,23 @@
 // earlier visit has stored, and whether other tabs are open. The build makes it a file of its own, which the page imports.
 import { loaded } from './files.js'
 
-/** The compiled module of the library, for workers too. */
-export const compiled = compile()
+/** The compiled module with the part of the library that a first visit needs. */
+export const compiled = compile('first')
 
-async function compile() {
-  const response = await loaded('module')
+/** That with the rest: at once if it is needed too, else after the first. */
+export const compiledRest = isFirstVisit() ? compiled.then(() => compile('rest')) : compile('rest')
+
+/** Whether no earlier visit has stored anything, as far as can be seen at once. */
+function isFirstVisit() {
+  try {
+    return localStorage.getItem('pourwright') === null
+  } catch {
+    return true
+  }
+}
+
+async function compile(part) {
+  const response = await loaded(part)
   // A browser compiles while it loads only what has the right type, which not every server sends.
   const typed = response.headers.get('content-type') === 'application/wasm'
   return typed ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer())
@@ -69,4 +81,4 @@ async function lookForOthers() {
 }
 
 // Who awaits one of them reports why there is none.
-for (const one of [compiled, opened, isOtherOpen]) one.catch(() => {})
+for (const one of [compiled, compiledRest, opened, isOtherOpen]) one.catch(() => {})

@@ -1,15 +1,26 @@
 // The page's access to the library: the day's plan, and single calculations. The page itself calculates nothing.
-import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import init, { Book, Plan, PourwrightError, calculate, rest } from '../pourwright/src/parts-web.js'
 import { withNothing } from './nothing.js'
 
-/** The compiled module, for workers too. */
-export let module = null
+/** The compiled modules of the library, for workers too: the first part, and the rest once it is there. */
+export const modules = { first: null, rest: null }
 
-/** Loads the library from its module, once that is compiled. */
+/** Loads the first part of the library, once it is compiled: plans and what the bench asks. */
 export async function load(compiled) {
-  module = await compiled
-  await init(module)
+  const first = await compiled
+  await init(first)
+  modules.first = first
 }
+
+/** Loads the rest of the library, once it is compiled. */
+export async function loadRest(compiled) {
+  const second = await compiled
+  await rest(second)
+  modules.rest = second
+}
+
+/** Thrown by what needs the rest of the library while that is still loading. */
+export class NotYet extends Error {}
 
 /** The format that documents are written in here. */
 export const FORMAT = 'pourwright/1.0'
@@ -166,7 +177,8 @@ function refusable(calculation) {
   try {
     return calculation()
   } catch (error) {
-    if (error instanceof PourwrightError) return { faults: error.faults }
-    throw error
+    if (!(error instanceof PourwrightError)) throw error
+    if (error.code === 'not-ready') throw new NotYet(error.message)
+    return { faults: error.faults }
   }
 }

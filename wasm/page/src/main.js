@@ -1,13 +1,13 @@
 // The page: loads the library and what is kept from earlier visits, and draws again after each change.
 import { html, nothing, render } from '../vendor/lit-html/lit-html.js'
 import { bench, followPrinting, goToItem, isWhole } from './bench.js'
-import { compiled, demo } from './begin.js'
+import { compiled, compiledRest, demo } from './begin.js'
 import { besides } from './besides.js'
 import { bookView } from './book.js'
 import { colorView } from './color.js'
 import { dayView } from './day.js'
 import { editByKey, editsBar } from './edits.js'
-import { load } from './core.js'
+import { NotYet, load, loadRest } from './core.js'
 import { keys, said, spoken } from './faults.js'
 import { followGloves } from './gloves.js'
 import { heatNow, isByReading } from './heat.js'
@@ -20,7 +20,7 @@ import { lookAtAmount, oneView } from './one.js'
 import { ordersView } from './orders.js'
 import { isPadOpen } from './pad.js'
 import { headOfSheets } from './paper.js'
-import { isEmpty, largestLine, lookForOthers, planNow, stopPlanning } from './planning.js'
+import { isEmpty, largestLine, lookForOthers, makeWhatWaits, planNow, stopPlanning } from './planning.js'
 import { once } from './press.js'
 import { canUndo, next, toggle, undo } from './progress.js'
 import { saltView } from './salt.js'
@@ -84,6 +84,10 @@ function guarded(draw) {
   try {
     return draw()
   } catch (failure) {
+    if (failure instanceof NotYet) {
+      stillLoading.isSaid = true
+      return html`<p class="notice" role="status">${stillLoading.words()}</p>`
+    }
     console.error(failure)
     return html`<p class="stale" role="alert">${say('page.cannotShow', { why: failure.message })}</p>`
   }
@@ -283,12 +287,20 @@ async function earlierVisits() {
 
 const earlier = earlierVisits()
 
+/** Takes the demo if nothing is kept; whether it did. */
 async function documents() {
-  if (!(await earlier)) Object.assign(state, await firstVisit())
+  const isFirst = !(await earlier)
+  if (isFirst) Object.assign(state, await firstVisit())
+  return isFirst
 }
 
+/** The views that the first part of the library draws of a day that is not begun. */
+const OF_FIRST = ['orders', 'bench']
+
 async function begin() {
-  await Promise.all([load(compiled), documents(), lookForDemo(), lookForOthers()])
+  const [isFirst] = await Promise.all([documents(), load(compiled), lookForDemo(), lookForOthers()])
+  const rest = loadRest(compiledRest)
+  if (!isFirst || !OF_FIRST.includes(view())) await rest
   begun()
   followGloves()
   followPrinting()
@@ -310,6 +322,35 @@ async function begin() {
   document.body.replaceChildren()
   change()
   document.documentElement.dataset.ready = 'true'
+  await follows(rest)
+}
+
+/** What is said where the rest of the library is needed and not there yet; whether that was said. */
+const stillLoading = { words: () => say('page.restLoading'), isSaid: false }
+
+/** Reports in place of a press that the rest of the library is not there yet. */
+function reportLoading(event) {
+  if (!((event.error ?? event.reason) instanceof NotYet)) return
+  event.preventDefault()
+  stillLoading.isSaid = true
+  change({ notice: stillLoading.words() })
+}
+
+/** Waits for the rest of the library, and draws what has needed it meanwhile. */
+async function follows(rest) {
+  addEventListener('error', reportLoading)
+  addEventListener('unhandledrejection', reportLoading)
+  try {
+    await rest
+  } catch (failure) {
+    stillLoading.words = () => say('page.noRest', { why: failure.message })
+    change({ notice: stillLoading.words() })
+    return
+  }
+  const isWaiting = makeWhatWaits()
+  const notice = state.notice === stillLoading.words() ? '' : state.notice
+  if (isWaiting || stillLoading.isSaid) change({ notice })
+  document.documentElement.dataset.whole = 'true'
 }
 
 async function firstVisit() {

@@ -1,5 +1,5 @@
 // Plans a day away from the page, which stays free meanwhile. One message is one day: it is answered, or the worker is ended.
-import init, { Book, Plan, PourwrightError, calculate } from '../pourwright/src/web.js'
+import init, { Book, Plan, PourwrightError, calculate, rest } from '../pourwright/src/parts-web.js'
 import { sorted } from './core.js'
 import { withNothing } from './nothing.js'
 
@@ -9,8 +9,9 @@ let held = { text: null, book: null }
 /** The plan of the last day, open for requests. */
 let last = { key: null, open: null }
 
-async function planned({ module, book, orders, base, request }) {
-  await init(module)
+async function planned({ modules, book, orders, base, request }) {
+  await init(modules.first)
+  if (modules.rest) await rest(modules.rest)
   let document = base
   const key = JSON.stringify([book, orders])
   if (!base || last.key !== key) {

@@ -2,7 +2,7 @@
 // the day goes on from what is done. A day of ordinary size is planned at once, here. A larger one is planned in a worker: the
 // page stays free, and shows the earlier plan until the new one is there. What looks like a slip is asked back first.
 import { isOtherOpen } from './begin.js'
-import { bookFaultsOf, goOn, module, plan, potsOf } from './core.js'
+import { bookFaultsOf, goOn, modules, plan, potsOf } from './core.js'
 import { addressOf } from './files.js'
 import { change, state } from './state.js'
 import { view } from './views.js'
@@ -128,10 +128,26 @@ function job() {
   return { book: work.book ?? work.of.book, orders: work.orders, base, request: done && nowRequest() }
 }
 
+/** The planning that waits for the rest of the library. */
+let waits = null
+
+/** Makes the plan that has waited for the rest of the library, if it is still wanted; whether it was. */
+export function makeWhatWaits() {
+  const isWaiting = waits !== null && waits.day === day
+  if (isWaiting) make(waits.large, waits.longest)
+  waits = null
+  return isWaiting
+}
+
 /** Whether a planning in this visit has come to its end, which the next of ordinary size will too. */
 let isProven = false
 
 function make(large, longest = LONGEST) {
+  // A day that is begun goes on by the rest of the library.
+  if (state.work !== null && !modules.rest) {
+    waits = { day, large, longest }
+    return
+  }
   const isHere = !large || typeof Worker !== 'function'
   // A note takes the disk's time, at each key.
   if (!isHere || !isProven) note(true)
@@ -203,7 +219,7 @@ function send(longest) {
   }
   if (longest < Infinity) timeout = setTimeout(() => stopPlanning('slow'), longest)
   const { book, orders, base = null, request } = job()
-  worker.postMessage({ id, module, book: JSON.stringify(book), orders: JSON.stringify(orders), base, request })
+  worker.postMessage({ id, modules, book: JSON.stringify(book), orders: JSON.stringify(orders), base, request })
 }
 
 const newWorker = () => new Worker(addressOf('worker'), { type: 'module' })

@@ -128,7 +128,7 @@ test('works offline after the first visit', async () => {
   own.server.close()
   own.server.closeAllConnections()
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await pot(page, 'A').waitFor()
   assert.deepEqual(wrongs, [])
   await own.close()
@@ -172,7 +172,7 @@ test('offers a new version, and keeps the day when it is taken', async () => {
   )
   await key.click()
   for (const tab of [page, other]) {
-    await tab.locator('html[data-renewed][data-ready]').waitFor()
+    await tab.locator('html[data-renewed][data-whole]').waitFor()
     await tab.locator('[role="checkbox"][aria-checked="true"]').first().waitFor()
     assert.equal(await tab.getByRole('button', { name: 'Use it now' }).count(), 0)
   }

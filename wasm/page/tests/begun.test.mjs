@@ -64,7 +64,7 @@ for (const [name, viewport] of [
     await pieces(page, 1, 36)
     await page.getByRole('button', { name: 'Done', exact: true }).click()
     await page.reload()
-    await page.locator('html[data-ready]').waitFor()
+    await page.locator('html[data-whole]').waitFor()
     assert.equal(await row(page, 'A', 'clear-base').getByRole('checkbox').getAttribute('aria-checked'), 'true')
     assert.doesNotMatch(await said(foot(page).locator('.say')), /clear-base/)
     await go(page, 'Orders')
@@ -285,7 +285,7 @@ for (const [name, viewport, share] of [
 person('loses no tick of two tabs', {}, async (page, context) => {
   const other = await context.newPage()
   await other.goto(page.url())
-  await other.locator('html[data-ready]').waitFor()
+  await other.locator('html[data-whole]').waitFor()
   const ids = ['dusk + plain/measure/clear-base', 'dusk + plain/measure/stabilizer']
   // At the same moment: neither has heard of the other's tick when it makes its own.
   for (const tab of [page, other]) {

@@ -234,7 +234,7 @@ person('leads from two pictures to the target, drop by drop', { view: 'color', .
 
   // The log is kept over a reload, pictures are not.
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   const after = await colorState(page)
   assert.equal(after.log.filter((step) => !step.looks).length, distances.length)
   assert.equal(await page.getByRole('figure', { name: /^Picture / }).count(), 0)

@@ -72,7 +72,7 @@ person('keeps the record of a pot as it was poured', { viewport: PHONE }, async 
   assert.deepEqual((await ask(page, { calculate: 'learn', records: [entry.record] })).faults, [])
   // It is still there after a reload, and its leftover goes to the shelf.
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await page.getByText('Tue, Mar 2').nth(1).waitFor()
   await page.getByRole('button', { name: 'To the shelf: ember, tin 4' }).click()
   await page.getByRole('button', { name: 'Take it off the shelf: ember, tin 4' }).waitFor()

@@ -26,7 +26,7 @@ const reload = async (page) => {
     return JSON.stringify(JSON.parse(localStorage.getItem('pourwright')).edits) === JSON.stringify(state.edits)
   })
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
 }
 
 /** Text that is smaller than 16 px, keys lower than 48 px, what is wider than the screen, and what axe finds. */

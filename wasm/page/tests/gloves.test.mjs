@@ -28,7 +28,7 @@ for (const [name, viewport, mm] of [
     const set = await setRuler(page, mm)
     await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright')).gloves?.on)
     await page.reload()
-    await page.locator('html[data-ready]').waitFor()
+    await page.locator('html[data-whole]').waitFor()
     await go(page, 'Bench')
     await page.getByRole('checkbox').first().click()
     const small = await page

@@ -32,7 +32,7 @@ async function opened(profile, address) {
   const [page] = context.pages()
   await withSources(context)
   await page.goto(`${address}#orders`)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   return { context, page }
 }
 

@@ -81,7 +81,7 @@ person('ask back before 100,000 pieces, and stay free with them', { view: 'order
     .waitFor()
   // They stay as they were kept, and are not asked again.
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await ready(page)
   await page
     .getByText(/Pots 1 to 20 of 1,\d\d\d/)
@@ -196,7 +196,7 @@ person('that did not finish wait for a key after a reload', { view: 'orders' }, 
   await stop(page).waitFor()
   await page.waitForFunction(() => JSON.parse(localStorage.getItem('pourwright'))?.orders.lines[0].pieces === 1500)
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await page.getByText('The last visit ended before its plan was calculated.').waitFor()
   assert.equal(await pieces(page).inputValue(), '1500')
   await picture(page, 'after a plan that did not finish')
@@ -205,7 +205,7 @@ person('that did not finish wait for a key after a reload', { view: 'orders' }, 
   assert.match(await line(page, 1).locator('.comes-to').innerText(), /g each/)
   // One that did, does not.
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await ready(page)
   assert.match(await line(page, 1).locator('.comes-to').innerText(), /g each/)
 })

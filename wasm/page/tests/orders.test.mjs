@@ -158,7 +158,7 @@ person('undo changes, also after a reload, and do them again', { view: 'orders' 
   assert.equal(await pieces(1), '27')
   await page.locator('html[data-stored]').waitFor()
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   // What was pressed without a pause is one change.
   await undo.click()
   assert.equal(await pieces(1), '24')

@@ -6,8 +6,8 @@ import { test } from 'node:test'
 import { brotliDecompressSync } from 'node:zlib'
 import { built, open, person, visit } from './support.mjs'
 
-/** Files of a visit: index, style, what begins, script, module, demo; the manifest and its icon. */
-const REQUESTS = 8
+/** Files of a visit: index, style, what begins, script, two modules, demo; the manifest and its icon. */
+const REQUESTS = 9
 
 person('draws clocks alone, and the page when one is over', { clock: '2027-03-02T08:00:00' }, async (page) => {
   await page.clock.pauseAt('2027-03-02T08:10:00')
@@ -80,7 +80,7 @@ test('is few files, compressed, and asked for once', async () => {
     const shown = async () => {
       const page = await context.newPage()
       await page.goto(own.address)
-      await page.locator('html[data-ready]').waitFor()
+      await page.locator('html[data-whole]').waitFor()
     }
     await shown()
     const loads = asked.splice(0)

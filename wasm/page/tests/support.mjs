@@ -114,7 +114,7 @@ export async function visit({ address, browser }, { view = 'bench', clock, step 
   if (slow) await slowDown(context, page)
   if (clock) await page.clock.install({ time: clock })
   await page.goto(`${address}#${view}`)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   await planHere(page)
   if (!step) await showWhole(page)
   return { page, context, wrongs }

@@ -8,7 +8,7 @@ const ticks = (page) => page.locator('[role="checkbox"][aria-checked="true"]')
 async function another(page, context) {
   const tab = await context.newPage()
   await tab.goto(page.url())
-  await tab.locator('html[data-ready]').waitFor()
+  await tab.locator('html[data-whole]').waitFor()
   return tab
 }
 
@@ -30,7 +30,7 @@ person('follow each other, and an idle one stores nothing', {}, async (page, con
   await keeps(page, 5)
   await idle.close({ runBeforeUnload: true })
   await page.reload()
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   assert.equal(await ticks(page).count(), 5)
 })
 
@@ -87,7 +87,7 @@ async function breakStore(page, ...places) {
     disk.close()
   }, places)
   await page.goto(address)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
 }
 
 const beginsAnew = 'cannot be read (it is null): this is the demo.'

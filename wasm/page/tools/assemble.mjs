@@ -82,8 +82,13 @@ const units = ['volume', 'mass', 'amount'].flatMap((kind) => {
   return [...row[1].matchAll(/`([^`]+)`/g)].map(([, unit]) => unit)
 })
 
+/** A part of the library's module. */
+const part = async (name) =>
+  named(`pourwright-${name}.wasm`, await readFile(join(library, `build/pourwright_${name}_bg.wasm`)))
+
 const files = {
-  module: await named('pourwright.wasm', await readFile(join(library, 'build/pourwright_bg.wasm'))),
+  first: await part('first'),
+  rest: await part('rest'),
   demo: await named('demo.json', JSON.stringify({ book, orders, correct })),
   form: await named('form.json', JSON.stringify({ properties, $defs, units, starter })),
 }
@@ -113,7 +118,7 @@ await fill('index.html', {
   BEGIN: `files/${apart.get('./begin.js')}`,
   MAIN: `files/${main}`,
   STYLE: `files/${style}`,
-  MODULE: `files/${files.module}`,
+  FIRST: `files/${files.first}`,
 })
 
 const all = async () =>

@@ -131,7 +131,7 @@ async function handlingOf(browser, address) {
   const context = await browser.newContext({ ...TABLET, serviceWorkers: 'block' })
   const page = await context.newPage()
   await page.goto(`${address}#orders`)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   // However busy this machine is, the day is planned in the page, as it is where nothing else runs.
   await page.evaluate(async () => {
     const { planning } = await import(document.querySelector('script[src*="/page-"]').src)
@@ -160,7 +160,7 @@ async function memoryOf(browser, address) {
   const page = await context.newPage()
   await page.clock.install({ time: '2027-03-02T08:00:00' })
   await page.goto(`${address}#bench`)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   const session = await context.newCDPSession(page)
   await session.send('Performance.enable')
   const heap = async () => {

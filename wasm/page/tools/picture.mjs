@@ -11,7 +11,7 @@ const browser = await chromium.launch({
 try {
   const page = await browser.newPage({ viewport: { width: 820, height: 900 }, serviceWorkers: 'block' })
   await page.goto(`http://127.0.0.1:${server.address().port}/#bench`)
-  await page.locator('html[data-ready]').waitFor()
+  await page.locator('html[data-whole]').waitFor()
   const done = page.locator('.foot .done-next')
   for (let step = 0; step < 2; step += 1) {
     await done.click()

@@ -45,4 +45,6 @@ export default {
   seeAbove: 'Es gibt noch keinen Plan: siehe oben.',
   starting: 'Startet …',
   noStart: 'Die Seite konnte nicht starten: {why}',
+  restLoading: 'Dieser Teil der Seite wird noch geladen. Warten Sie einen Moment.',
+  noRest: 'Ein Teil der Seite konnte nicht geladen werden: {why}. Laden Sie die Seite neu.',
 }

@@ -45,4 +45,6 @@ export default {
   seeAbove: 'There is no plan yet: see above.',
   starting: 'Starting …',
   noStart: 'The page could not start: {why}',
+  restLoading: 'This part of the page is still loading. Wait a moment.',
+  noRest: 'A part of the page could not be loaded: {why}. Load the page again.',
 }
