@@ -2,6 +2,9 @@
 // earlier visit has stored, and whether other tabs are open. The build makes it a file of its own, which the page imports.
 import { loaded } from './files.js'
 
+/** The name of what the browser stores of this page, in both of its stores. */
+export const KEY = 'pourwright'
+
 /** The compiled module with the part of the library that a first visit needs. */
 export const compiled = compile('first')
 
@@ -11,7 +14,7 @@ export const compiledRest = isFirstVisit() ? compiled.then(() => compile('rest')
 /** Whether no earlier visit has stored anything, as far as can be seen at once. */
 function isFirstVisit() {
   try {
-    return localStorage.getItem('pourwright') === null
+    return localStorage.getItem(KEY) === null
   } catch {
     return true
   }
@@ -49,7 +52,7 @@ export const done = (request) =>
 export const opened = openDisk()
 
 async function openDisk() {
-  const opening = indexedDB.open('pourwright', 1)
+  const opening = indexedDB.open(KEY, 1)
   opening.onupgradeneeded = () => opening.result.createObjectStore('state')
   const disk = await done(opening)
   // Another tab or a later version may want to delete or change it.
@@ -68,7 +71,8 @@ export const isOtherOpen = lookForOthers()
 async function lookForOthers() {
   const { locks } = navigator
   if (!locks) return false
-  const name = 'pourwright'
+  // The name that tabs of earlier versions know, too.
+  const name = `${KEY}-planning`
   const isHeld = async () => (await locks.query()).held.some((lock) => lock.name === name)
   let isOther = await isHeld()
   // The page that this one replaces lets go a moment later.

@@ -1,9 +1,7 @@
 // Storage in the browser between visits, and files. Nothing leaves this machine.
-import { opened } from './begin.js'
+import { KEY, opened } from './begin.js'
 import { KEPT, change, state } from './state.js'
 import { say } from './words.js'
-
-const KEY = 'pourwright'
 
 /**
  * Every change is stored twice. `localStorage` can be written while a page closes, and other tabs hear of it; but browsers
